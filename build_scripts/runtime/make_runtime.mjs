@@ -1,0 +1,93 @@
+// @ts-check
+/**
+ * Makes the Python parts of the browser runtime with Node: the trimmed library and the memory image.
+ *
+ *   node build_scripts/runtime/make_runtime.mjs ROOT OUT
+ *
+ * Reads ROOT/calc and ROOT/tables, writes OUT/library.zip and OUT/snapshot.bin (gzip), and proves the image by starting
+ * from it once and asking it for an answer that the trimmed library gave.
+ */
+import { mkdirSync, readFileSync, readdirSync, writeFileSync } from "node:fs";
+import { dirname, join } from "node:path";
+import { fileURLToPath } from "node:url";
+import { gzipSync } from "node:zlib";
+import { loadPyodide } from "pyodide";
+
+/** A heap that grew past its first size cannot be restored; the image is that heap and a header under 64 KiB. */
+const LARGEST_IMAGE = 31_457_280 + 65_535;
+
+const here = dirname(fileURLToPath(import.meta.url));
+const [root, out] = process.argv.slice(2);
+if (!root || !out) throw new Error("usage: make_runtime.mjs ROOT OUT");
+mkdirSync(out, { recursive: true });
+
+const environment = { PYTHONHASHSEED: "0", HOME: "/home/reader" };
+
+/**
+ * Copies a folder of the project into Pyodide's file system.
+ * @param {import("pyodide").PyodideAPI} python
+ * @param {string} from
+ * @param {string} to
+ */
+function copyIn(python, from, to) {
+  python.FS.mkdirTree(to);
+  for (const entry of readdirSync(from, { withFileTypes: true })) {
+    if (entry.name === "__pycache__") continue;
+    if (entry.isDirectory()) copyIn(python, join(from, entry.name), `${to}/${entry.name}`);
+    else if (/\.(py|csv|json)$/.test(entry.name)) {
+      python.FS.writeFile(`${to}/${entry.name}`, readFileSync(join(from, entry.name)));
+    }
+  }
+}
+
+const stock = await loadPyodide({ env: environment });
+for (const folder of ["calc", "tables"]) copyIn(stock, join(root, folder), `/src/${folder}`);
+stock.runPython(readFileSync(join(here, "trim_library.py"), "utf8"), { filename: "trim_library.py" });
+const library = stock.globals.get("library").toJs();
+const libraryFile = join(out, "library.zip");
+writeFileSync(libraryFile, library);
+
+const lockFileContents = {
+  info: { ...JSON.parse(readFileSync(join(root, "node_modules/pyodide/pyodide-lock.json"), "utf8")).info, version: stock.version },
+  packages: {},
+};
+
+/** Answers every example in both unit systems; what it prints is compared between ways of starting. */
+const WARM = `
+import json
+from calc.answering import answer_json, declared
+
+def answer_all():
+    return json.dumps([
+        answer_json(json.dumps({"worksheet": name, "inputs": getattr(worksheet, "example", {}), "units": units}))
+        for name, worksheet in declared().items() for units in ("us", "si")
+    ])
+
+answers = answer_all()
+`;
+
+const warm = await loadPyodide({
+  stdLibURL: libraryFile,
+  lockFileContents,
+  env: environment,
+  _makeSnapshot: true,
+});
+warm.runPython(WARM);
+const answers = warm.runPython("answers");
+warm.runPython("del answers, answer_all, json, answer_json, declared\nimport gc\ngc.collect()");
+const image = warm.makeMemorySnapshot();
+if (image.length > LARGEST_IMAGE) {
+  throw new Error(`the memory image is ${image.length} bytes; more than ${LARGEST_IMAGE} cannot be restored`);
+}
+writeFileSync(join(out, "snapshot.bin"), gzipSync(image, { level: 9 }));
+
+const restored = await loadPyodide({
+  stdLibURL: libraryFile,
+  lockFileContents,
+  env: environment,
+  _loadSnapshot: image,
+});
+restored.runPython(WARM);
+if (restored.runPython("answers") !== answers) throw new Error("the memory image answers differently from the library");
+console.log(JSON.stringify({ library: library.length, image: image.length, answers: JSON.parse(answers).length }));
+process.exit(0);

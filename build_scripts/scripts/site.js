@@ -1,0 +1,142 @@
+// The thin glue of every page: light or dark, moving between pages without starting Python again, the date on a printed
+// sheet, and scroll regions that a keyboard can reach. Everything here is extra; without it each page still reads whole.
+"use strict";
+(() => {
+  const root = document.documentElement;
+  const subject = /** @type {{ next(d: Document): void, subscribe(f: (d: Document) => void): void }} */ (
+    /** @type {any} */ (window).document$
+  );
+
+  /** Light or dark: one button, remembered; until used, the device decides. */
+  function bindMode() {
+    const button = document.querySelector("[data-mode-switch]");
+    button?.addEventListener("click", () => {
+      const dark = root.dataset.mode
+        ? root.dataset.mode === "dark"
+        : matchMedia("(prefers-color-scheme: dark)").matches;
+      root.dataset.mode = dark ? "light" : "dark";
+      try {
+        localStorage.setItem("linkwright.mode", root.dataset.mode);
+      } catch {
+        // Storage full or forbidden: the choice lasts for this page only.
+      }
+    });
+  }
+
+  /** The engine reads single letters as commands anywhere on a page; a slip of a glove must not move the reader. */
+  function quietLetters() {
+    document.addEventListener("keydown", (event) => {
+      const target = /** @type {HTMLElement} */ (event.target);
+      const typing = target.matches("input, textarea, select, [contenteditable]");
+      if (!typing && event.key.length === 1 && event.key !== " " && !event.ctrlKey && !event.metaKey) event.stopPropagation();
+    }, true);
+  }
+
+  /** Mark the door that the shown page belongs to. */
+  function markDoor() {
+    const now = document.querySelector("[data-door-now]")?.getAttribute("data-door-now") || "";
+    for (const door of document.querySelectorAll("[data-door]")) {
+      if (door.getAttribute("data-door") === now) door.setAttribute("aria-current", "true");
+      else door.removeAttribute("aria-current");
+    }
+  }
+
+  /** A wide table scrolls inside its frame: reachable by keyboard only when it does scroll. */
+  function frames() {
+    for (const frame of document.querySelectorAll(".table-frame")) {
+      const wide = frame.scrollWidth > frame.clientWidth + 1;
+      if (wide) frame.setAttribute("tabindex", "0");
+      else frame.removeAttribute("tabindex");
+      frame.toggleAttribute("data-scrolls", wide);
+    }
+  }
+
+  function stampPrint() {
+    const today = new Date();
+    const text = today.getFullYear() + "-" + String(today.getMonth() + 1).padStart(2, "0") + "-" + String(today.getDate()).padStart(2, "0");
+    for (const cell of document.querySelectorAll("[data-printed-on]")) cell.textContent = text;
+  }
+
+  /** Closed notes are printed open, and closed again afterwards. */
+  function openForPrint() {
+    /** @type {HTMLDetailsElement[]} */
+    let opened = [];
+    addEventListener("beforeprint", () => {
+      stampPrint();
+      opened = [.../** @type {NodeListOf<HTMLDetailsElement>} */ (document.querySelectorAll("details:not([open])"))];
+      for (const one of opened) one.open = true;
+    });
+    addEventListener("afterprint", () => {
+      for (const one of opened) one.open = false;
+      opened = [];
+    });
+  }
+
+  const container = () => /** @type {HTMLElement} */ (document.querySelector("[data-md-component=container]"));
+
+  /** Put another page of the book on screen, keeping the scripts (and so the running Python) alive.
+   * @param {URL} url
+   * @param {number | null} scroll */
+  async function turnTo(url, scroll) {
+    const answer = await fetch(url.href.split("#")[0]);
+    if (!answer.ok || !(answer.headers.get("content-type") || "").includes("text/html")) throw new Error("not a page");
+    const next = new DOMParser().parseFromString(await answer.text(), "text/html");
+    const fresh = next.querySelector("[data-md-component=container]");
+    if (!fresh) throw new Error("not a page of this book");
+    // Relative addresses must count from the page they came from, and the address bar already shows it.
+    container().replaceWith(document.adoptNode(fresh));
+    document.title = next.title;
+    const config = next.getElementById("__config");
+    if (config) for (const old of document.querySelectorAll("#__config")) old.textContent = config.textContent;
+    for (const [mine, theirs] of [[document, next]]) {
+      const links = [...theirs.querySelectorAll("header [href]")].map((a) => a.getAttribute("href") || "");
+      [...mine.querySelectorAll("header [href]")].forEach((a, i) => { if (!a.closest(".find-panel")) a.setAttribute("href", links[i] || ""); });
+    }
+    subject.next(document);
+    const anchor = url.hash && document.getElementById(decodeURIComponent(url.hash.slice(1)));
+    if (anchor) {
+      location.replace(url.hash);
+      anchor.scrollIntoView();
+    } else {
+      scrollTo(0, scroll ?? 0);
+      if (scroll === null) document.getElementById("content")?.focus({ preventScroll: true });
+    }
+  }
+
+  function bindTurning() {
+    if (!location.protocol.startsWith("http")) return;
+    const scope = /** @type {URL} */ (/** @type {any} */ (window).__md_scope);
+    history.scrollRestoration = "manual";
+    let shown = location.pathname;
+    document.addEventListener("click", (event) => {
+      const link = /** @type {Element} */ (event.target).closest("a");
+      if (!link || event.defaultPrevented || event.button || event.metaKey || event.ctrlKey || event.shiftKey || event.altKey) return;
+      if (link.target || link.hasAttribute("download")) return;
+      const url = new URL(link.href);
+      if (url.origin !== location.origin || !url.pathname.startsWith(scope.pathname)) return;
+      if (url.pathname === location.pathname && url.hash) return;
+      if (!/(\.html|\/)$/.test(url.pathname)) return;
+      event.preventDefault();
+      history.replaceState({ ...history.state, y: scrollY }, "");
+      history.pushState({ y: 0 }, "", url);
+      shown = url.pathname;
+      turnTo(url, null).catch(() => location.assign(url));
+    });
+    addEventListener("popstate", (event) => {
+      if (location.pathname === shown) return;
+      shown = location.pathname;
+      turnTo(new URL(location.href), event.state?.y ?? 0).catch(() => location.reload());
+    });
+  }
+
+  bindMode();
+  quietLetters();
+  openForPrint();
+  bindTurning();
+  addEventListener("resize", frames);
+  subject.subscribe(() => {
+    markDoor();
+    stampPrint();
+    frames();
+  });
+})();

@@ -1,0 +1,161 @@
+"""Finds a worksheet by name, reads what was typed, runs it, and gives the answer as plain data.
+
+This is the one road to an answer: the page built at publishing time, the live page, the command line and the tests
+all come through `answer`.
+"""
+
+from __future__ import annotations
+
+import dataclasses
+import functools
+import importlib
+import importlib.util
+import json
+import math
+import pkgutil
+from collections.abc import Mapping
+from typing import Any
+
+from calc.tables import table
+from calc.worksheet import (
+    VERDICT_WORDS,
+    BadInput,
+    Citation,
+    Input,
+    InputError,
+    Say,
+    UnitSystem,
+    Worksheet,
+    read_inputs,
+    result_record,
+)
+
+ROOMS = ("lifting", "pulling", "inspecting", "heating", "hauling", "recording")
+
+
+class NoSuchWorksheet(LookupError):
+    """There is no worksheet of that name; the message lists those that exist."""
+
+
+@functools.cache
+def worksheet(name: str) -> Worksheet:
+    """The worksheet `name`, importing only the module that declares it."""
+    module_name = name.replace("-", "_")
+    for room in ROOMS:
+        path = f"calc.{room}.{module_name}"
+        if module_name.isidentifier() and importlib.util.find_spec(path):
+            declared = getattr(importlib.import_module(path), "WORKSHEET", None)
+            if isinstance(declared, Worksheet) and declared.name == name:
+                return dataclasses.replace(declared, room=room)
+    raise NoSuchWorksheet(f"there is no worksheet {name}; there are {', '.join(sorted(declared_names()))}")
+
+
+@functools.cache
+def declared_names() -> tuple[str, ...]:
+    """The names of all worksheets, room by room."""
+    names: list[str] = []
+    for room in ROOMS:
+        package = importlib.import_module(f"calc.{room}")
+        for module in pkgutil.iter_modules(package.__path__):
+            found = getattr(importlib.import_module(f"calc.{room}.{module.name}"), "WORKSHEET", None)
+            if isinstance(found, Worksheet):
+                names.append(found.name)
+    return tuple(names)
+
+
+def declared() -> dict[str, Worksheet]:
+    """All worksheets by name."""
+    return {name: worksheet(name) for name in declared_names()}
+
+
+def answer(name: str, raw: Mapping[str, Any], units: UnitSystem = "us") -> dict[str, Any]:
+    """The answer of worksheet `name` to what was typed, as plain data that JSON can carry.
+
+    Raises NoSuchWorksheet, or BadInput that names every input that cannot be used.
+    """
+    sheet = worksheet(name)
+    if units not in ("us", "si"):
+        raise BadInput(InputError("units", str(units), "is not known. Give us or si."))
+    found = sheet.compute(read_inputs(sheet.inputs, raw, units), Say(units))
+    results = {declared.name: result_record(declared, found, units) for declared in sheet.results}
+    _refuse_non_finite(results)
+    return {
+        "ok": True,
+        "worksheet": name,
+        "units": units,
+        "verdict": found.verdict,
+        "verdict_words": VERDICT_WORDS[found.verdict],
+        "headline": found.headline,
+        "big": {"key": found.big, "label": results[found.big]["label"], "text": results[found.big]["text"]},
+        "results": results,
+        "steps": [dataclasses.asdict(step) for step in found.steps],
+        "cautions": [dataclasses.asdict(caution) for caution in found.cautions],
+        "sources": [_source(citation) for citation in dict.fromkeys(found.citations + sheet.citations)],
+        "figure": dataclasses.asdict(found.figure) if found.figure else None,
+    }
+
+
+def _refuse_non_finite(results: Mapping[str, Any]) -> None:
+    for key, record in results.items():
+        values = record["value"] if isinstance(record["value"], list) else [record["value"]]
+        if any(isinstance(value, float) and not math.isfinite(value) for value in values):
+            raise BadInput(InputError(key, "", "comes out without bound for these inputs; they cannot be answered."))
+
+
+def _source(citation: Citation) -> dict[str, str]:
+    row = table("sources").one(key=citation.source)
+    return {"key": citation.source, "title": row["title"], "locator": citation.locator}
+
+
+def answer_json(request: str) -> str:
+    """Answer a request written in JSON: {"worksheet", "inputs", "units"}; refusals come back as data too.
+
+    Returns the record of `answer`, or {"ok": false, "errors": [{"input", "given", "message"}]}.
+    """
+    try:
+        asked = json.loads(request)
+        record = answer(asked["worksheet"], asked.get("inputs", {}), asked.get("units", "us"))
+        return json.dumps(record, allow_nan=False)
+    except BadInput as refused:
+        errors = [dataclasses.asdict(error) for error in refused.errors]
+    except NoSuchWorksheet as refused:
+        errors = [{"input": "", "given": "", "message": str(refused)}]
+    except (OverflowError, ZeroDivisionError):
+        errors = [
+            {"input": "", "given": "", "message": "These numbers are too large or too small to be worked out."}
+        ]
+    return json.dumps({"ok": False, "errors": errors})
+
+
+def input_record(declared: Input) -> dict[str, Any]:
+    """An input's declaration as plain data."""
+    record: dict[str, Any] = {
+        "name": declared.name,
+        "label": declared.label,
+        "kind": declared.kind,
+        "unit": declared.unit,
+        "unit_si": declared.unit_si,
+        "choices": [choice.value for choice in declared.choices],
+        "default": declared.default,
+        "required": declared.required,
+        "help": declared.help,
+        "accepted": declared.accepted(),
+    }
+    if declared.columns:
+        record["columns"] = [input_record(column) for column in declared.columns]
+    return record
+
+
+def worksheet_record(sheet: Worksheet) -> dict[str, Any]:
+    """A worksheet's declaration as plain data."""
+    return {
+        "name": sheet.name,
+        "title": sheet.title,
+        "summary": sheet.summary,
+        "room": sheet.room,
+        "inputs": [input_record(declared) for declared in sheet.inputs],
+        "results": [
+            {"name": r.name, "label": r.label, "unit": r.unit, "unit_si": r.unit_si} for r in sheet.results
+        ],
+        "example": dict(sheet.example),
+    }

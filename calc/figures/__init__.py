@@ -1,0 +1,1 @@
+"""Scale drawings as SVG, made from results."""

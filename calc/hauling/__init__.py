@@ -1,0 +1,1 @@
+"""Hauling: tying a load down."""

@@ -1,0 +1,1 @@
+"""Heat: what it does to rated hardware, and how to tell."""

@@ -1,0 +1,1 @@
+"""Inspecting: may this worn, bent or marked part still be used."""

@@ -1,0 +1,1 @@
+"""Lifting: what it weighs, how it hangs, what gives first."""

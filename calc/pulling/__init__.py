@@ -1,0 +1,1 @@
+"""Pulling and proving: forces, gauges, trials."""

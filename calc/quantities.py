@@ -1,0 +1,412 @@
+"""Reads what people type for a length, a load or an angle, and writes what people read.
+
+Question of the trade: a tape reads 57-3/4, a scale 6.2k, a plan 1'-3 1/2"; what is that in one unit, and how is the
+answer written so that a shop reads it right? Factors come from Pint (calc/unit_factors.py, exact by definition for
+the inch, the pound and standard gravity: NIST Special Publication 811, 2008 edition, Appendix B).
+
+Inside calc every number is a plain float in one SI unit per dimension: metre, kilogram, newton, pascal, newton
+metre, joule, degree, degree Celsius (calc.unit_factors.SI_UNITS has the whole list).
+"""
+
+from __future__ import annotations
+
+import math
+import re
+from dataclasses import dataclass
+from fractions import Fraction
+
+from calc.unit_factors import SI_UNITS, UNIT_FACTORS
+
+STANDARD_GRAVITY_M_PER_S2 = 9.80665
+"""Standard acceleration of free fall [m/s2], exact by convention (NIST SP 811, Appendix B.8)."""
+
+# What people write for a unit, lower case unless case carries meaning. One spelling may name two units of
+# different dimension (`t`, `kg`, `lb`, `ton`): the box that is filled in decides.
+ALIASES: dict[str, dict[str, str]] = {
+    "length": {
+        '"': "in", "inch": "in", "inches": "in", "'": "ft", "foot": "ft", "feet": "ft", "yard": "yd",
+        "yards": "yd", "mile": "mi", "miles": "mi", "mil": "thou", "mils": "thou", "micron": "um",
+        "microns": "um", "µm": "um", "μm": "um", "millimeter": "mm", "millimetre": "mm", "millimeters": "mm",
+        "millimetres": "mm", "centimeter": "cm", "centimetre": "cm", "centimeters": "cm", "centimetres": "cm",
+        "meter": "m", "metre": "m", "meters": "m", "metres": "m", "kilometer": "km", "kilometre": "km",
+    },
+    "area": {
+        "sqin": "in2", "sq.in": "in2", "sqft": "ft2", "sq.ft": "ft2", "sqmm": "mm2", "sqcm": "cm2", "sqm": "m2",
+    },
+    "volume": {
+        "cuin": "in3", "cu.in": "in3", "cuft": "ft3", "cu.ft": "ft3", "cuyd": "yd3", "gallon": "gal",
+        "gallons": "gal", "gals": "gal", "impgal": "imp_gal", "quart": "qt", "quarts": "qt", "cc": "cm3",
+        "ml": "cm3", "l": "L", "liter": "L", "litre": "L", "liters": "L", "litres": "L",
+    },
+    "second_moment": {},
+    "weight": {
+        "ounce": "oz", "ounces": "oz", "pound": "lb", "pounds": "lb", "lbs": "lb", "#": "lb", "lbm": "lb",
+        "ton": "short_ton", "tons": "short_ton", "shortton": "short_ton", "shorttons": "short_ton",
+        "longton": "long_ton", "longtons": "long_ton", "gram": "g", "grams": "g", "kilo": "kg", "kilos": "kg",
+        "kgs": "kg", "kilogram": "kg", "kilograms": "kg", "tonne": "t", "tonnes": "t", "metricton": "t",
+        "metrictons": "t", "te": "t",
+    },
+    "force": {
+        "poundforce": "lbf", "lbsf": "lbf", "kips": "kip", "newton": "N", "newtons": "N", "n": "N", "dan": "daN",
+        "kn": "kN", "mn": "MN", "kp": "kgf",
+    },
+    "pressure": {
+        "lb/in2": "psi", "lbf/in2": "psi", "psig": "psi", "pa": "Pa", "kpa": "kPa", "bars": "bar", "mpa": "MPa",
+        "gpa": "GPa", "n/mm2": "N/mm2", "kg/cm2": "kgf/cm2",
+    },
+    "torque": {
+        "in-lb": "lbf.in", "in.lb": "lbf.in", "lb-in": "lbf.in", "lb.in": "lbf.in", "in-lbf": "lbf.in",
+        "lbf-in": "lbf.in", "in.lbf": "lbf.in", "ft-lb": "lbf.ft", "ft.lb": "lbf.ft", "lb-ft": "lbf.ft",
+        "lb.ft": "lbf.ft", "ft-lbf": "lbf.ft", "lbf-ft": "lbf.ft", "ft.lbf": "lbf.ft", "ftlb": "lbf.ft",
+        "inlb": "lbf.in", "nm": "N.m", "n.m": "N.m", "n-m": "N.m", "knm": "kN.m", "kn.m": "kN.m", "kn-m": "kN.m",
+        "nmm": "N.mm", "n.mm": "N.mm", "kip-ft": "kip.ft",
+    },
+    "energy": {
+        "j": "J", "joule": "J", "joules": "J", "kj": "kJ", "ft-lb": "ft.lbf", "ft.lb": "ft.lbf",
+        "ft-lbf": "ft.lbf", "ftlb": "ft.lbf", "in-lb": "in.lbf", "in.lb": "in.lbf", "in-lbf": "in.lbf",
+        "btu": "BTU", "kwh": "kWh",
+    },
+    "power": {"w": "W", "watt": "W", "watts": "W", "kw": "kW", "horsepower": "hp"},
+    "speed": {"ipm": "in/min", "fpm": "ft/min", "fps": "ft/s", "kmh": "km/h", "kph": "km/h", "knots": "kn"},
+    "time": {
+        "sec": "s", "secs": "s", "second": "s", "seconds": "s", "mins": "min", "minute": "min",
+        "minutes": "min", "hr": "h", "hrs": "h", "hour": "h", "hours": "h", "days": "day",
+    },
+    "angle": {"°": "deg", "degree": "deg", "degrees": "deg", "degs": "deg", "radian": "rad", "radians": "rad"},
+    "temperature": {
+        "°f": "degF", "f": "degF", "°c": "degC", "c": "degC", "°": "", "degf": "degF", "degc": "degC", "k": "K",
+        "deg f": "degF", "deg c": "degC",
+    },
+    "density": {
+        "pcf": "lb/ft3", "lb/cuft": "lb/ft3", "lbs/ft3": "lb/ft3", "g/cc": "g/cm3", "kg/l": "g/cm3",
+        "kg/dm3": "g/cm3", "pci": "lb/in3",
+    },
+    "weight_per_length": {"plf": "lb/ft", "lbs/ft": "lb/ft", "lbs/in": "lb/in"},
+    "weight_per_area": {"psf": "lb/ft2", "lbs/ft2": "lb/ft2"},
+    "stiffness": {"lb/in": "lbf/in", "n/m": "N/m", "n/mm": "N/mm", "kn/mm": "kN/mm"},
+    "heat_input": {"kj/in": "kJ/in", "kj/mm": "kJ/mm", "j/mm": "J/mm"},
+    "force_rate": {"lb/min": "lbf/min", "lb/s": "lbf/s", "kn/min": "kN/min", "n/s": "N/s"},
+    "voltage": {"v": "V", "volt": "V", "volts": "V"},
+    "current": {"a": "A", "amp": "A", "amps": "A"},
+    "fraction": {"percent": "%"},
+}  # fmt: skip
+
+UNIT_WORDS: dict[str, str] = {
+    "um": "µm", "in2": "in²", "ft2": "ft²", "mm2": "mm²", "cm2": "cm²", "m2": "m²", "in3": "in³", "ft3": "ft³",
+    "yd3": "yd³", "mm3": "mm³", "cm3": "cm³", "m3": "m³", "in4": "in⁴", "mm4": "mm⁴", "cm4": "cm⁴", "m4": "m⁴",
+    "imp_gal": "imp gal", "lbf": "lb", "short_ton": "short ton", "long_ton": "long ton", "tonf": "short ton",
+    "N/mm2": "N/mm²", "kgf/cm2": "kgf/cm²", "lbf.in": "lb·in", "lbf.ft": "lb·ft", "kip.ft": "kip·ft",
+    "N.m": "N·m", "kN.m": "kN·m", "N.mm": "N·mm", "kgf.m": "kgf·m", "ft.lbf": "ft·lb", "in.lbf": "in·lb",
+    "deg": "°", "degF": "°F", "degC": "°C", "degR": "°R", "lb/ft3": "lb/ft³", "lb/in3": "lb/in³",
+    "kg/m3": "kg/m³", "g/cm3": "g/cm³", "t/m3": "t/m³", "lb/ft2": "lb/ft²", "kg/m2": "kg/m²", "lbf/in": "lb/in",
+    "lbf/min": "lb/min", "lbf/s": "lb/s", "ratio": "",
+}  # fmt: skip
+"""How a unit is written for a reader, where that differs from its symbol. A pull in pounds reads `lb`."""
+
+# The pair of units a reader sees for a dimension, unless a worksheet asks for others: (US, SI).
+READING_UNITS: dict[str, tuple[str, str]] = {
+    "length": ("in", "mm"), "area": ("in2", "mm2"), "volume": ("ft3", "m3"), "second_moment": ("in4", "cm4"),
+    "weight": ("lb", "kg"), "force": ("lbf", "kN"), "pressure": ("psi", "bar"), "torque": ("lbf.ft", "N.m"),
+    "energy": ("ft.lbf", "J"), "power": ("hp", "kW"), "speed": ("in/min", "mm/min"), "time": ("min", "min"),
+    "angle": ("deg", "deg"), "temperature": ("degF", "degC"), "density": ("lb/ft3", "kg/m3"),
+    "weight_per_length": ("lb/ft", "kg/m"), "weight_per_area": ("lb/ft2", "kg/m2"),
+    "stiffness": ("lbf/in", "N/mm"), "heat_input": ("kJ/in", "kJ/mm"), "force_rate": ("lbf/min", "kN/min"),
+    "voltage": ("V", "V"), "current": ("A", "A"), "fraction": ("%", "%"),
+}  # fmt: skip
+
+_VULGAR = {
+    "½": "1/2", "⅓": "1/3", "⅔": "2/3", "¼": "1/4", "¾": "3/4", "⅕": "1/5", "⅖": "2/5", "⅗": "3/5", "⅘": "4/5",
+    "⅙": "1/6", "⅚": "5/6", "⅛": "1/8", "⅜": "3/8", "⅝": "5/8", "⅞": "7/8",
+}  # fmt: skip
+_SIGNS = {"−": "-", "–": "-", "—": "-", "‐": "-", "‑": "-", "′": "'", "’": "'", "‘": "'", "″": '"', "”": '"', "“": '"', "⁄": "/", "²": "2", "³": "3", "⁴": "4", "·": ".", "º": "°", "˚": "°"}  # fmt: skip
+_SPACES = "\u00a0\u2007\u2009\u202f\t\r\n"
+
+_NUMBER = r"""
+    (?P<whole>\d+)[ ]*-[ ]*(?P<n1>\d+)/(?P<d1>\d+)      # 57-3/4
+  | (?P<whole2>\d+)[ ]+(?P<n2>\d+)/(?P<d2>\d+)          # 57 3/4
+  | (?P<n3>\d+)/(?P<d3>\d+)                             # 3/8
+  | (?P<decimal>(?:\d[\d.,]*(?:[ ]\d{3}(?![\d/,.]))*|[.,]\d+)(?:[eE][+-]?\d+)?)   # 6,200  6.2  6 200  1e3
+"""
+_TOKEN = re.compile(
+    rf"""[ ]*(?:
+      (?P<number>{_NUMBER})
+    | (?P<thousand>[kK](?=[ ]|$))
+    | (?P<unit>["'] | [A-Za-zµμ°%\#]+(?:[234](?![A-Za-z0-9]))?
+        (?:[./_-][A-Za-z]+(?:[234](?![A-Za-z0-9]))?)*\.?(?![A-Za-z0-9]*\.))
+    )""",
+    re.VERBOSE,
+)
+
+
+class NotReadable(ValueError):
+    """What was typed cannot be read; the message says why, for the person who typed it."""
+
+
+@dataclass(frozen=True)
+class Reading:
+    """A value as read: its SI value, and the unit that was typed or assumed."""
+
+    value_si: float
+    unit: str
+    dimension: str
+
+
+def find_unit(text: str, dimension: str) -> str | None:
+    """The handbook's symbol for the unit written `text` in a box of `dimension`, or None."""
+    known = UNIT_FACTORS[dimension]
+    if text in known:
+        return text
+    aliases = ALIASES[dimension]
+    for candidate in (text, text.lower(), text.lower().rstrip("."), text.lower().replace(" ", "")):
+        if candidate in aliases:
+            return aliases[candidate]
+        if candidate in known:
+            return candidate
+    return None
+
+
+def dimension_of(text: str) -> list[str]:
+    """Every dimension in which `text` names a unit, in the order of the unit table."""
+    return [dimension for dimension in UNIT_FACTORS if find_unit(text, dimension)]
+
+
+def to_si(value: float, unit: str, dimension: str) -> float:
+    """Carry `value` in `unit` to the SI unit of `dimension`. A mass where a force is meant weighs under standard gravity, and back."""
+    factors = UNIT_FACTORS[dimension]
+    if unit in factors:
+        factor, offset = factors[unit]
+        return value * factor + offset
+    if dimension == "force" and unit in UNIT_FACTORS["weight"]:
+        return value * UNIT_FACTORS["weight"][unit][0] * STANDARD_GRAVITY_M_PER_S2
+    if dimension == "weight" and unit in UNIT_FACTORS["force"]:
+        return value * UNIT_FACTORS["force"][unit][0] / STANDARD_GRAVITY_M_PER_S2
+    raise NotReadable(f"{unit} is not a unit of {dimension.replace('_', ' ')}")
+
+
+def from_si(value_si: float, unit: str, dimension: str) -> float:
+    """Carry an SI value of `dimension` to `unit`."""
+    factors = UNIT_FACTORS[dimension]
+    if unit in factors:
+        factor, offset = factors[unit]
+        return (value_si - offset) / factor
+    if dimension == "force" and unit in UNIT_FACTORS["weight"]:
+        return value_si / STANDARD_GRAVITY_M_PER_S2 / UNIT_FACTORS["weight"][unit][0]
+    if dimension == "weight" and unit in UNIT_FACTORS["force"]:
+        return value_si * STANDARD_GRAVITY_M_PER_S2 / UNIT_FACTORS["force"][unit][0]
+    raise NotReadable(f"{unit} is not a unit of {dimension.replace('_', ' ')}")
+
+
+def plain_number(text: str) -> float:
+    """Read a number as a shop writes it, without a unit: `57-3/4`, `3/8`, `6,200`, `6.2k`, `1,5`."""
+    terms = _terms(_tidy(text), "fraction")
+    if len(terms) != 1 or terms[0][1]:
+        raise NotReadable(f"“{text}” is not one plain number")
+    return terms[0][0]
+
+
+def read_quantity(text: str | float, dimension: str, default_unit: str) -> Reading:
+    """Read what was typed into a box.
+
+    text -- `57 3/4 in`, `5'-3"`, `1 1/2 t`, `6,200 lb`, `6.2k lb`, `30°`; a bare number takes `default_unit`
+    dimension -- a key of calc.unit_factors.UNIT_FACTORS
+    Raises NotReadable with a sentence for the reader.
+    """
+    if isinstance(text, (int, float)):
+        if not math.isfinite(text):
+            raise NotReadable("is not a finite number")
+        return Reading(to_si(float(text), default_unit, dimension), default_unit, dimension)
+    terms = _terms(_tidy(text), dimension)
+    if len(terms) > 1 and any(not unit for _value, unit in terms):
+        raise NotReadable("has a number without its unit; write each with its unit, such as 5 ft 3 in")
+    first_unit = _unit_for(terms[0][1], dimension, default_unit)
+    if len(terms) == 1:
+        total_si = to_si(terms[0][0], first_unit, dimension)
+    else:
+        total_si = _sum_of_parts(terms, dimension, default_unit)
+    if not math.isfinite(total_si):
+        raise NotReadable("is too large a number")
+    return Reading(total_si, first_unit, dimension)
+
+
+def _sum_of_parts(terms: list[tuple[float, str]], dimension: str, default_unit: str) -> float:
+    """Add `5 ft 3 in`: parts in falling units, all on the side of zero of the first."""
+    side = -1.0 if terms[0][0] < 0 else 1.0
+    total_si = 0.0
+    larger_unit_si = math.inf
+    for value, written in terms:
+        unit_si = to_si(1.0, _unit_for(written, dimension, default_unit), dimension)
+        if dimension == "temperature" or unit_si >= larger_unit_si:
+            raise NotReadable("cannot be added up; write the larger unit first, such as 5 ft 3 in")
+        larger_unit_si = unit_si
+        total_si += side * abs(value) * unit_si
+    return total_si
+
+
+def _tidy(text: str) -> str:
+    tidy = text.strip()
+    for space in _SPACES:
+        tidy = tidy.replace(space, " ")
+    for vulgar, plain in _VULGAR.items():
+        tidy = re.sub(rf"(\d)\s*{vulgar}", rf"\1 {plain}", tidy).replace(vulgar, plain)
+    for sign, plain in _SIGNS.items():
+        tidy = tidy.replace(sign, plain)
+    tidy = tidy.replace("''", '"')
+    return re.sub(r" +", " ", tidy).strip()
+
+
+def _terms(tidy: str, dimension: str) -> list[tuple[float, str]]:
+    """Split tidy text into (number, unit as written) pairs."""
+    if not tidy:
+        raise NotReadable("is empty")
+    sign = 1.0
+    if tidy[0] in "+-":
+        sign = -1.0 if tidy[0] == "-" else 1.0
+        tidy = tidy[1:].lstrip()
+    terms: list[tuple[float, str]] = []
+    position = 0
+    while position < len(tidy):
+        if terms and terms[-1][1] and (join := re.compile(r"[ ]*-[ ]*(?=\d)").match(tidy, position)):
+            position = join.end()
+        match = _TOKEN.match(tidy, position)
+        if not match:
+            raise NotReadable(f"cannot be read from “{tidy[position:].strip()}” on")
+        position = match.end()
+        if match["number"] is not None:
+            terms.append((_number(match), ""))
+        elif not terms:
+            raise NotReadable("has no number in front of the unit")
+        elif match["thousand"] and not terms[-1][1] and dimension != "temperature":
+            terms[-1] = (terms[-1][0] * 1000.0, "")
+        else:
+            written = match["unit"] or match["thousand"]
+            value, before = terms[-1]
+            terms[-1] = (value, f"{before} {written}".strip())
+    if not terms:
+        raise NotReadable("has no number")
+    terms[0] = (sign * terms[0][0], terms[0][1])
+    return terms
+
+
+def _number(match: re.Match[str]) -> float:
+    for whole, numerator, denominator in (("whole", "n1", "d1"), ("whole2", "n2", "d2"), (None, "n3", "d3")):
+        if match[numerator] is not None:
+            if int(match[denominator]) == 0:
+                raise NotReadable("divides by zero")
+            part = Fraction(int(match[numerator]), int(match[denominator]))
+            return float(part + (int(match[whole]) if whole else 0))
+    return _decimal(match["decimal"])
+
+
+def _decimal(text: str) -> float:
+    body, _, exponent = text.lower().partition("e")
+    if " " in body and not re.fullmatch(r"[1-9]\d{0,2}( \d{3})+", body):
+        raise NotReadable(f"has spaces that can be read two ways: {text}")
+    body = body.replace(" ", "")
+    power = f"e{exponent}" if exponent else ""
+    if re.fullmatch(r"\d+(\.\d*)?|\.\d+", body):
+        return float(body + power)
+    if re.fullmatch(r"[1-9]\d{0,2}(,\d{3})+(\.\d*)?", body):
+        return float(body.replace(",", "") + power)
+    if re.fullmatch(r"[1-9]\d{0,2}(\.\d{3})+,\d+", body):
+        return float(body.replace(".", "").replace(",", ".") + power)
+    if re.fullmatch(r"0?,\d+|\d+,(\d{1,2}|\d{4,})", body):
+        return float(body.replace(",", ".") + power)
+    raise NotReadable(f"has commas or points that can be read two ways: {text}")
+
+
+def _unit_for(written: str, dimension: str, default_unit: str) -> str:
+    if not written:
+        return default_unit
+    unit = find_unit(written, dimension)
+    if unit is not None:
+        return unit or default_unit
+    if dimension == "force" and (mass := find_unit(written, "weight")):
+        return mass
+    if dimension == "weight" and (force := find_unit(written, "force")):
+        return force
+    elsewhere = dimension_of(written)
+    if elsewhere:
+        raise NotReadable(
+            f"is in {written}, a unit of {elsewhere[0].replace('_', ' ')}, where {dimension.replace('_', ' ')} is wanted"
+        )
+    raise NotReadable(f"has a unit this book does not know: {written}")
+
+
+# ---------------------------------------------------------------------------------------------- writing
+
+
+def round_to(value: float, digits: int, direction: str = "nearest") -> float:
+    """Round to `digits` significant digits; `direction` is nearest, up (a demand) or down (a capacity)."""
+    if value == 0 or not math.isfinite(value):
+        return value
+    step = 10.0 ** (math.floor(math.log10(abs(value))) - digits + 1)
+    scaled = value / step
+    nearest = round(scaled)
+    if direction == "nearest" or abs(scaled - nearest) < 1e-9 * max(1.0, abs(scaled)):
+        steps = nearest
+    else:
+        steps = math.ceil(scaled) if direction == "up" else math.floor(scaled)
+    return float(f"{steps * step:.{max(digits - 1, 0)}e}")
+
+
+def number_text(value: float, digits: int = 3, direction: str = "nearest") -> str:
+    """Write a number for a reader: thousands commas, `digits` significant digits, no exponent."""
+    rounded = round_to(value, digits, direction)
+    if rounded == 0:
+        return "0"
+    places = max(0, digits - 1 - math.floor(math.log10(abs(rounded))))
+    text = f"{rounded:,.{places}f}"
+    if "." in text and abs(rounded - round(rounded)) < 1e-12 * max(1.0, abs(rounded)):
+        text = f"{rounded:,.0f}"
+    return text.replace("-", "−")
+
+
+def fraction_text(value_in: float, denominator: int = 16) -> str:
+    """Write inches as a tape shows them: 57.75 -> `57-3/4`, to the nearest 1/`denominator`."""
+    steps = round(abs(value_in) * denominator)
+    whole, rest = divmod(steps, denominator)
+    sign = "−" if value_in < 0 and steps else ""
+    if rest == 0:
+        return f"{sign}{whole:,}"
+    part = Fraction(rest, denominator)
+    return f"{sign}{whole:,}-{part}" if whole else f"{sign}{part}"
+
+
+def unit_text(unit: str) -> str:
+    """The unit as a reader sees it."""
+    return UNIT_WORDS.get(unit, unit)
+
+
+def show_in(value_si: float, dimension: str, unit: str, digits: int = 3, direction: str = "nearest") -> str:
+    """Write an SI value in one unit. Inches over 1/4 in read in sixteenths, like a tape."""
+    value = from_si(value_si, unit, dimension)
+    if unit == "in" and direction == "nearest" and abs(value) >= 0.25 and digits <= 3:
+        return f"{fraction_text(value)} in"
+    text = number_text(value, digits, direction)
+    if unit in ("deg", "%"):
+        return f"{text}{unit_text(unit)}"
+    return f"{text} {unit_text(unit)}".strip()
+
+
+def show(
+    value_si: float,
+    dimension: str,
+    units: str = "us",
+    reading: tuple[str, str] | None = None,
+    digits: int = 3,
+    direction: str = "nearest",
+) -> str:
+    """Write an SI value for a reader in both systems: `3,540 lb (15.7 kN)`; `units` (us or si) says which first."""
+    us_unit, si_unit = reading or READING_UNITS[dimension]
+    us_text = show_in(value_si, dimension, us_unit, digits, direction)
+    if us_unit == si_unit:
+        return us_text
+    si_text = show_in(value_si, dimension, si_unit, digits, direction)
+    return f"{us_text} ({si_text})" if units == "us" else f"{si_text} ({us_text})"
+
+
+__all__ = [
+    "READING_UNITS", "SI_UNITS", "STANDARD_GRAVITY_M_PER_S2", "UNIT_FACTORS", "NotReadable", "Reading",
+    "dimension_of", "find_unit", "fraction_text", "from_si", "number_text", "plain_number", "read_quantity",
+    "round_to", "show", "show_in", "to_si", "unit_text",
+]  # fmt: skip

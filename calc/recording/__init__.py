@@ -1,0 +1,1 @@
+"""Records and units: converting, and what is written down."""

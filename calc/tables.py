@@ -1,0 +1,109 @@
+"""Reads the rating tables: the one place where a cited cell becomes a number.
+
+Question of the trade: what does the table say for this grade and size, and where is that printed? The tables are
+CSV files beside this package (a Data Package, one claim a row); each row carries `source`, `locator` and `checked`
+(text, copy or memory).
+"""
+
+from __future__ import annotations
+
+import csv
+import functools
+import io
+import json
+import os
+from dataclasses import dataclass
+from typing import Any
+
+from calc.quantities import NotReadable, plain_number, to_si
+
+Row = dict[str, str]
+
+_FOLDER = os.path.normpath(os.path.join(os.path.dirname(__file__), os.pardir, "tables"))
+
+
+class NoSuchTable(LookupError):
+    """There is no table of that name; the message lists those that exist."""
+
+
+class NoSuchRow(LookupError):
+    """No row, or more than one, answers the question; the message says what exists near."""
+
+
+@dataclass(frozen=True)
+class Table:
+    """One table: its name, its columns and its rows as the file has them."""
+
+    name: str
+    columns: tuple[str, ...]
+    rows: tuple[Row, ...]
+
+    def where(self, **conditions: str) -> tuple[Row, ...]:
+        """The rows in which every named column holds the given text."""
+        for column in conditions:
+            if column not in self.columns:
+                raise NoSuchRow(f"table {self.name} has no column {column}; it has {', '.join(self.columns)}")
+        return tuple(row for row in self.rows if all(row[c] == v for c, v in conditions.items()))
+
+    def one(self, **conditions: str) -> Row:
+        """The single row that holds the given texts; raises NoSuchRow with the values that exist."""
+        rows = self.where(**conditions)
+        if len(rows) == 1:
+            return rows[0]
+        asked = ", ".join(f"{column} {value}" for column, value in conditions.items())
+        if rows:
+            raise NoSuchRow(f"table {self.name} has {len(rows)} rows for {asked}; name more columns")
+        known = "; ".join(
+            f"{column}: {', '.join(self.values(column))}"
+            for column, value in conditions.items()
+            if value not in self.values(column)
+        )
+        raise NoSuchRow(f"table {self.name} has no row for {asked}" + (f". It has {known}" if known else ""))
+
+    def values(self, column: str) -> tuple[str, ...]:
+        """The different texts of a column, in the order of the file."""
+        return tuple(dict.fromkeys(row[column] for row in self.rows if row[column]))
+
+
+def _text(file_name: str) -> str:
+    """The text of a file of the tables folder, whether it lies on disk or in the archive calc was loaded from."""
+    loader = globals()["__spec__"].loader
+    return bytes(loader.get_data(os.path.join(_FOLDER, file_name))).decode("utf-8")
+
+
+@functools.cache
+def package() -> dict[str, Any]:
+    """The Data Package descriptor of the tables."""
+    descriptor: dict[str, Any] = json.loads(_text("datapackage.json"))
+    return descriptor
+
+
+def table_names() -> tuple[str, ...]:
+    """The names of all tables, in the order of the descriptor."""
+    return tuple(resource["name"] for resource in package()["resources"])
+
+
+@functools.cache
+def table(name: str) -> Table:
+    """Read one table by name; raises NoSuchTable."""
+    for resource in package()["resources"]:
+        if resource["name"] == name:
+            reader = csv.DictReader(io.StringIO(_text(resource["path"]), newline=""))
+            return Table(name, tuple(reader.fieldnames or ()), tuple(reader))
+    raise NoSuchTable(f"there is no table {name}; there are {', '.join(table_names())}")
+
+
+def number(row: Row) -> float:
+    """The value of a row as a plain number in the row's own unit."""
+    try:
+        return plain_number(row["value"])
+    except NotReadable as reason:
+        raise NoSuchRow(f"value “{row['value']}” {reason}") from reason
+
+
+def value_si(row: Row, dimension: str) -> float:
+    """The value of a row in the SI unit of `dimension`."""
+    return to_si(number(row), row["unit"], dimension)
+
+
+__all__ = ["NoSuchRow", "NoSuchTable", "Row", "Table", "number", "package", "table", "table_names", "value_si"]
