@@ -35,7 +35,13 @@ UNITS: dict[str, tuple[str, dict[str, str]]] = {
     ),
     "area": (
         "meter**2",
-        {"in2": "inch**2", "ft2": "foot**2", "mm2": "millimeter**2", "cm2": "centimeter**2", "m2": "meter**2"},
+        {
+            "in2": "inch**2",
+            "ft2": "foot**2",
+            "mm2": "millimeter**2",
+            "cm2": "centimeter**2",
+            "m2": "meter**2",
+        },
     ),
     "volume": (
         "meter**3",
@@ -199,9 +205,7 @@ because that is what people in a shop read.
 '''
 
 
-def factor_and_offset(
-    registry: pint.UnitRegistry[Fraction], unit: str, si_unit: str
-) -> tuple[float, float]:
+def factor_and_offset(registry: pint.UnitRegistry[Fraction], unit: str, si_unit: str) -> tuple[float, float]:
     """Factor and offset that carry a value in `unit` to `si_unit`, as Pint has them in exact fractions."""
     at_zero = registry.Quantity(Fraction(0), unit).to(si_unit).magnitude
     at_one = registry.Quantity(Fraction(1), unit).to(si_unit).magnitude

@@ -99,7 +99,9 @@ def _refuse_non_finite(results: Mapping[str, Any]) -> None:
     for key, record in results.items():
         values = record["value"] if isinstance(record["value"], list) else [record["value"]]
         if any(isinstance(value, float) and not math.isfinite(value) for value in values):
-            raise BadInput(InputError(key, "", "comes out without bound for these inputs; they cannot be answered."))
+            raise BadInput(
+                InputError(key, "", "comes out without bound for these inputs; they cannot be answered.")
+            )
 
 
 def _source(citation: Citation) -> dict[str, str]:
@@ -122,7 +124,11 @@ def answer_json(request: str) -> str:
         errors = [{"input": "", "given": "", "message": str(refused)}]
     except (OverflowError, ZeroDivisionError):
         errors = [
-            {"input": "", "given": "", "message": "These numbers are too large or too small to be worked out."}
+            {
+                "input": "",
+                "given": "",
+                "message": "These numbers are too large or too small to be worked out.",
+            }
         ]
     return json.dumps({"ok": False, "errors": errors})
 

@@ -106,4 +106,14 @@ def value_si(row: Row, dimension: str) -> float:
     return to_si(number(row), row["unit"], dimension)
 
 
-__all__ = ["NoSuchRow", "NoSuchTable", "Row", "Table", "number", "package", "table", "table_names", "value_si"]
+__all__ = [
+    "NoSuchRow",
+    "NoSuchTable",
+    "Row",
+    "Table",
+    "number",
+    "package",
+    "table",
+    "table_names",
+    "value_si",
+]

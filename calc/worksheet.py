@@ -15,12 +15,23 @@ from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass, field
 from typing import Any, Literal
 
-from calc.quantities import READING_UNITS, NotReadable, from_si, read_quantity, show, show_in, to_si, unit_text
+from calc.quantities import (
+    READING_UNITS,
+    NotReadable,
+    from_si,
+    read_quantity,
+    show,
+    show_in,
+    to_si,
+    unit_text,
+)
 
 Verdict = Literal["ok", "caution", "stop", "unknown"]
 UnitSystem = Literal["us", "si"]
 CautionKind = Literal["warning", "prohibition", "mandatory", "note"]
-InputKind = Literal["quantity", "number", "count", "choice", "text", "flag", "point", "numbers", "rows", "file"]
+InputKind = Literal[
+    "quantity", "number", "count", "choice", "text", "flag", "point", "numbers", "rows", "file"
+]
 
 VERDICT_WORDS: dict[Verdict, str] = {
     "ok": "Within the rating",
@@ -113,7 +124,12 @@ class Input:
             return "a word or two"
         if self.kind == "file":
             return "a file"
-        kinds = {"count": "a whole number", "number": "a number", "rows": "a list of rows", "numbers": "a list"}
+        kinds = {
+            "count": "a whole number",
+            "number": "a number",
+            "rows": "a list of rows",
+            "numbers": "a list",
+        }
         base = kinds.get(self.kind, "")
         if self.dimension and self.kind == "quantity":
             base = f"{_article(self.dimension)} such as {self._sample()}"
@@ -127,7 +143,11 @@ class Input:
         value = 10.0
         if self.above is not None or self.at_least is not None or self.at_most is not None:
             low = self.above if self.above is not None else (self.at_least or 0.0)
-            high = self.at_most if self.at_most is not None else (self.below if self.below is not None else math.inf)
+            high = (
+                self.at_most
+                if self.at_most is not None
+                else (self.below if self.below is not None else math.inf)
+            )
             value = next((v for v in (10.0, 100.0, 1.0, 500.0, 0.25) if low < v <= high), high)
         return f"{value:g} {unit_text(self.unit)}".replace(" °", "°") if self.unit != "deg" else f"{value:g}°"
 
@@ -150,7 +170,8 @@ def _article(dimension: str) -> str:
 @dataclass(frozen=True)
 class Result:
     """One thing a worksheet finds: key, label, dimension and the units it is read in. `rounding` is nearest, up (a
-    demand) or down (a capacity). A dimension of "" is a plain number, text or list of either."""
+    demand) or down (a capacity). A dimension of "" is a plain number, text or list of either.
+    """
 
     name: str
     label: str
@@ -368,13 +389,19 @@ def read_inputs(inputs: Sequence[Input], raw: Mapping[str, Any], units: UnitSyst
     for name in raw:
         if name not in names:
             errors.append(
-                InputError(_join(path, str(name)), str(raw[name])[:60], f"is not an input here; there are {', '.join(names)}")
+                InputError(
+                    _join(path, str(name)),
+                    str(raw[name])[:60],
+                    f"is not an input here; there are {', '.join(names)}",
+                )
             )
     for declared in inputs:
         given = raw.get(declared.name)
         if given is None or (isinstance(given, str) and not given.strip()):
             given = declared.default
-        typed[declared.name] = given if isinstance(given, str) else ("" if given is None else json.dumps(given, default=str))
+        typed[declared.name] = (
+            given if isinstance(given, str) else ("" if given is None else json.dumps(given, default=str))
+        )
         if given is None:
             values[declared.name] = None
             continue
@@ -392,7 +419,9 @@ def read_inputs(inputs: Sequence[Input], raw: Mapping[str, Any], units: UnitSyst
             errors.extend(inner.errors)
     for declared in inputs:
         if declared.required and values.get(declared.name, 0) is None and _asked(declared, values):
-            errors.append(InputError(_join(path, declared.name), "", f"is missing. Give {declared.accepted()}."))
+            errors.append(
+                InputError(_join(path, declared.name), "", f"is missing. Give {declared.accepted()}.")
+            )
     if errors:
         raise BadInput(*errors)
     return Given(values, typed, path)
@@ -451,11 +480,15 @@ def _check_bounds(declared: Input, value: float, bound_si: Callable[[float], flo
 
     if declared.above is not None and value <= bound_si(declared.above):
         raise NotReadable("is too small")
-    if declared.at_least is not None and value < bound_si(declared.at_least) - slack(bound_si(declared.at_least)):
+    if declared.at_least is not None and value < bound_si(declared.at_least) - slack(
+        bound_si(declared.at_least)
+    ):
         raise NotReadable("is too small")
     if declared.below is not None and value >= bound_si(declared.below):
         raise NotReadable("is too large")
-    if declared.at_most is not None and value > bound_si(declared.at_most) + slack(bound_si(declared.at_most)):
+    if declared.at_most is not None and value > bound_si(declared.at_most) + slack(
+        bound_si(declared.at_most)
+    ):
         raise NotReadable("is too large")
 
 
@@ -534,7 +567,9 @@ def _read_numbers(declared: Input, given: Any, units: UnitSystem) -> tuple[float
     low, high = declared.at_least or 1, declared.at_most or 1000
     if not low <= len(parts) <= high:
         raise NotReadable(f"has {len(parts)} values")
-    unbounded = Input(declared.name, declared.label, "quantity", declared.dimension, declared.unit, declared.unit_si)
+    unbounded = Input(
+        declared.name, declared.label, "quantity", declared.dimension, declared.unit, declared.unit_si
+    )
     return tuple(_read_part(unbounded, part, units) for part in parts)
 
 
