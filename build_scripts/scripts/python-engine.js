@@ -134,9 +134,6 @@ export async function snapshotIsKept(base) {
  * @returns {Promise<Engine>}
  */
 export async function startPython(plan, report) {
-  const refused = whyNoWebAssembly();
-  if (refused) throw new Error(refused);
-
   /** @type {Record<string, number>} */
   const stages = {};
   const begun = performance.now();
@@ -160,9 +157,9 @@ export async function startPython(plan, report) {
     /** @param {string} text */
     const bytes = (text) => new Blob([fromBase64(text)]).stream();
     const wasm = unpacked(bytes(packed.wasm));
-    const library = fromBase64(packed.library);
+    const library = unpacked(bytes(packed.library));
     parts.set(`${indexURL}pyodide.asm.wasm`, async () => new Response(await wasm, wasmType));
-    parts.set(`${indexURL}library.zip`, async () => new Response(library));
+    parts.set(`${indexURL}library.zip`, async () => new Response(await library));
     if (plan.road === "snapshot") snapshot = unpacked(bytes(packed.snapshot));
   } else {
     // Asked for at once, side by side; the runtime takes them when it is ready for them.

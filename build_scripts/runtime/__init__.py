@@ -1,0 +1,135 @@
+"""Builds the browser runtime: Python in WebAssembly with calc and the tables in it, and the page's one script.
+
+What it makes in `OUT` (the site's `runtime/` folder):
+
+    linkwright.js        the page's script: python.js, sheet.js, edition.js
+    <hash>/              everything that belongs to one edition of calc, tables and Pyodide; never changes under a name
+      python-worker.mjs  the worker of a served page, Pyodide's loader bundled in
+      python-engine.mjs  the same for the page itself, where a worker is refused
+      pyodide.asm.wasm   the interpreter
+      library.zip        trimmed, compiled standard library, calc and the tables
+      snapshot.bin       memory image with calc warm (gzip)
+      python_stdlib.zip, pyodide-lock.json, linkwright-*.whl   the ordinary road, when the others fail
+      disk/              the same parts as classic scripts, for the folder opened from disk
+
+Finished runtimes are kept in `.build/runtime/<hash>` and only copied when nothing they are made from has changed.
+"""
+
+from __future__ import annotations
+
+import hashlib
+import json
+import os
+import shutil
+import subprocess
+import tomllib
+from collections.abc import Iterable
+from pathlib import Path
+
+PAGE_SCRIPTS = ("python.js", "sheet.js", "edition.js")
+ENGINE_SCRIPTS = ("python-engine.js", "python-serving.js", "python-worker.js", "python-disk.js")
+KEPT_RUNTIMES = 2
+"""How many finished runtimes stay in the cache."""
+
+
+class RuntimeBuildFailed(RuntimeError):
+    """The runtime could not be built; the message says which step failed and what it printed."""
+
+
+def build_runtime(root: Path, out_dir: Path) -> str:
+    """Build the runtime of the project at `root` into `out_dir`; gives back the hash that names it."""
+    name = inputs_hash(root)
+    cache = root / ".build" / "runtime"
+    finished = cache / name
+    if not (finished / "complete").exists():
+        _make(root, finished)
+    _forget_old(cache, finished)
+    if out_dir.exists():
+        shutil.rmtree(out_dir)
+    target = out_dir / name
+    shutil.copytree(finished, target, copy_function=_link, ignore=shutil.ignore_patterns("complete"))
+    (out_dir / "linkwright.js").write_text(page_script(root, name), encoding="utf-8")
+    return name
+
+
+def inputs_hash(root: Path) -> str:
+    """A hash of everything the runtime is made from."""
+    digest = hashlib.sha256()
+    scripts = root / "build_scripts" / "scripts"
+    sources = [
+        *_files(root / "calc", (".py",)),
+        *_files(root / "tables", (".csv", ".json")),
+        *_files(root / "build_scripts" / "runtime", (".py", ".mjs")),
+        *(scripts / script for script in ENGINE_SCRIPTS),
+        root / "package-lock.json",
+        root / "pyproject.toml",
+    ]
+    for path in sources:
+        digest.update(path.relative_to(root).as_posix().encode())
+        digest.update(hashlib.sha256(path.read_bytes()).digest())
+    return digest.hexdigest()[:16]
+
+
+def page_script(root: Path, runtime: str) -> str:
+    """The page's script: its parts in one closed scope, with the runtime's name put before them."""
+    scripts = root / "build_scripts" / "scripts"
+    build = json.dumps({"edition": edition(root), "runtime": runtime})
+    parts = "\n".join((scripts / name).read_text(encoding="utf-8") for name in PAGE_SCRIPTS)
+    return f'(() => {{\n"use strict";\nconst linkwrightBuild = {build};\n{parts}}})();\n'
+
+
+def edition(root: Path) -> str:
+    """The edition as the project declares it."""
+    with (root / "pyproject.toml").open("rb") as file:
+        return str(tomllib.load(file)["project"]["version"])
+
+
+def _files(folder: Path, suffixes: tuple[str, ...]) -> Iterable[Path]:
+    return sorted(
+        path for path in folder.rglob("*") if path.suffix in suffixes and "__pycache__" not in path.parts
+    )
+
+
+def _make(root: Path, finished: Path) -> None:
+    """Make a runtime beside its place and move it in when it is whole."""
+    working = finished.with_name(finished.name + ".part")
+    shutil.rmtree(working, ignore_errors=True)
+    shutil.rmtree(finished, ignore_errors=True)
+    working.mkdir(parents=True)
+    pyodide = root / "node_modules" / "pyodide"
+    for name in ("pyodide.asm.wasm", "python_stdlib.zip"):
+        shutil.copyfile(pyodide / name, working / name)
+    scripts = root / "build_scripts"
+    _node(root, scripts / "runtime" / "make_runtime.mjs", root, working)
+    _node(root, scripts / "runtime" / "bundle.mjs", scripts / "scripts", working)
+    from build_scripts.runtime.ordinary import write_ordinary_road
+
+    write_ordinary_road(root, working)
+    (working / "complete").touch()
+    working.rename(finished)
+
+
+def _node(root: Path, script: Path, *arguments: Path) -> None:
+    command = ["node", str(script), *map(str, arguments)]
+    try:
+        done = subprocess.run(command, cwd=root, capture_output=True, text=True, check=False)
+    except FileNotFoundError as missing:
+        raise RuntimeBuildFailed("node is not installed (Debian: apt install npm)") from missing
+    if done.returncode != 0:
+        raise RuntimeBuildFailed(f"{script.name} failed:\n{done.stderr.strip()[-2000:]}")
+
+
+def _link(source: str, target: str) -> str:
+    """A hard link where the file system allows it, else a copy: the parts are large and never written to."""
+    try:
+        os.link(source, target)
+    except OSError:
+        shutil.copy2(source, target)
+    return target
+
+
+def _forget_old(cache: Path, newest: Path) -> None:
+    newest.touch()
+    kept = sorted((path for path in cache.iterdir() if path.is_dir()), key=lambda path: path.stat().st_mtime)
+    for old in kept[:-KEPT_RUNTIMES]:
+        shutil.rmtree(old, ignore_errors=True)

@@ -1,0 +1,59 @@
+// @ts-check
+/**
+ * Bundles the scripts that run Python: a module worker for served pages, a classic script for the folder on disk.
+ *
+ *   node build_scripts/runtime/bundle.mjs SCRIPTS OUT
+ */
+import { mkdirSync, readFileSync, writeFileSync } from "node:fs";
+import { join } from "node:path";
+import { gzipSync } from "node:zlib";
+import { build } from "esbuild";
+
+const [scripts = "", out = ""] = process.argv.slice(2);
+if (!scripts || !out) throw new Error("usage: bundle.mjs SCRIPTS OUT");
+
+/** @type {import("esbuild").BuildOptions} */
+const common = {
+  bundle: true,
+  minify: true,
+  legalComments: "none",
+  logLevel: "error",
+  platform: "browser",
+  target: ["es2022"],
+  external: ["node:*", "ws"],
+  nodePaths: [join(process.cwd(), "node_modules")],
+};
+
+await build({ ...common, entryPoints: [join(scripts, "python-worker.js")], format: "esm", outfile: join(out, "python-worker.mjs") });
+// The same engine for the page itself, for browsers that refuse a worker.
+await build({ ...common, entryPoints: [join(scripts, "python-engine.js")], format: "esm", outfile: join(out, "python-engine.mjs") });
+
+const disk = await build({
+  ...common,
+  entryPoints: [join(scripts, "python-disk.js")],
+  format: "iife",
+  globalName: "linkwrightEngine",
+  define: { "import.meta.url": "self.location.href" },
+  write: false,
+});
+const engine = disk.outputFiles?.[0]?.text;
+if (!engine) throw new Error("the bundler gave no disk engine");
+mkdirSync(join(out, "disk"), { recursive: true });
+// One function whose text can be moved into a worker; it hides importScripts, which the runtime takes for an old worker.
+writeFileSync(
+  join(out, "disk", "engine.js"),
+  `globalThis.linkwrightMakeEngine=function(){if(self.importScripts)self.importScripts=undefined;\n${engine}\nreturn linkwrightEngine};\n`,
+);
+
+/**
+ * A classic script that hands over one part as base64.
+ * @param {string} name
+ * @param {Uint8Array} bytes
+ */
+function pack(name, bytes) {
+  const text = Buffer.from(bytes).toString("base64");
+  writeFileSync(join(out, "disk", `${name}.js`), `linkwrightDiskPart(${JSON.stringify(name)},"${text}");\n`);
+}
+pack("wasm", gzipSync(readFileSync(join(out, "pyodide.asm.wasm")), { level: 9 }));
+pack("library", gzipSync(readFileSync(join(out, "library.zip")), { level: 9 }));
+pack("snapshot", readFileSync(join(out, "snapshot.bin")));

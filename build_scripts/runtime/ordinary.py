@@ -1,0 +1,42 @@
+"""Writes the last road to a running Python: calc as a wheel, and the lock file from which Pyodide installs it.
+
+The other roads depend on details of one Pyodide release (its start hooks, its memory image). This one uses only what
+Pyodide documents, so it stands when they fall. The lock file is written by the `pyodide-lock` library.
+"""
+
+from __future__ import annotations
+
+import json
+from pathlib import Path
+
+from pyodide_lock import PyodideLockSpec
+from pyodide_lock.utils import add_wheels_to_spec
+from wheel.wheelfile import WheelFile
+
+
+def write_ordinary_road(root: Path, out_dir: Path) -> None:
+    """Write the wheel and `pyodide-lock.json` into `out_dir`."""
+    from build_scripts.runtime import edition
+
+    wheel = write_wheel(root, out_dir, edition(root))
+    published = json.loads((root / "node_modules" / "pyodide" / "pyodide-lock.json").read_text("utf-8"))
+    release = json.loads((root / "node_modules" / "pyodide" / "package.json").read_text("utf-8"))["version"]
+    empty = PyodideLockSpec.model_validate({"info": published["info"] | {"version": release}, "packages": {}})
+    add_wheels_to_spec(empty, [wheel]).to_json(out_dir / "pyodide-lock.json")
+
+
+def write_wheel(root: Path, out_dir: Path, version: str) -> Path:
+    """A pure Python wheel of calc with the tables beside it, as they lie in the project."""
+    path = out_dir / f"linkwright-{version}-py3-none-any.whl"
+    info = f"linkwright-{version}.dist-info"
+    with WheelFile(path, "w") as wheel:
+        for folder, suffixes in (("calc", {".py"}), ("tables", {".csv", ".json"})):
+            for source in sorted((root / folder).rglob("*")):
+                if source.suffix in suffixes:
+                    wheel.write(source, source.relative_to(root).as_posix())
+        wheel.writestr(f"{info}/METADATA", f"Metadata-Version: 2.1\nName: linkwright\nVersion: {version}\n")
+        wheel.writestr(
+            f"{info}/WHEEL", "Wheel-Version: 1.0\nGenerator: linkwright\nRoot-Is-Purelib: true\nTag: py3-none-any\n"
+        )
+        wheel.writestr(f"{info}/top_level.txt", "calc\n")
+    return path

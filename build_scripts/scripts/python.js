@@ -1,0 +1,306 @@
+// @ts-check
+/**
+ * Starts Python for the page and keeps it for the whole visit: one worker, which outlives moves between pages.
+ *
+ * Roads are tried in order, each dropped when it reports a fault or says nothing for STALL_MS:
+ *   served:    memory image if this device keeps it, else trimmed library; trimmed library; the ordinary runtime
+ *   from disk: memory image; trimmed library (parts are script files, because nothing can be fetched there)
+ * A browser that refuses the worker runs Python in the page. When no road is left the state is "failed", with a reason.
+ */
+
+/** Put before this file by the build. @typedef {{edition: string, runtime: string}} Build */
+
+/** How long a road may go without reporting progress. */
+const STALL_MS = 5000;
+
+/** The root of the site, found from this script's own address (runtime/linkwright.js). */
+const siteRoot = new URL("..", /** @type {HTMLScriptElement} */ (document.currentScript).src).href;
+const fromDisk = location.protocol === "file:";
+const runtimeBase = `${siteRoot}runtime/${linkwrightBuild.runtime}/`;
+
+/**
+ * @typedef {"idle" | "starting" | "live" | "failed"} PythonState
+ * @typedef {{input: string, given: string, message: string}} InputError
+ * @typedef {{value: unknown, unit: string, text: string, label: string}} ShownResult
+ * @typedef {{label: string, formula: string, numbers: string, result: string}} ShownStep
+ * @typedef {{text: string, kind: string}} ShownCaution
+ * @typedef {{key: string, title: string, locator: string}} ShownSource
+ * @typedef {{ok: true, worksheet: string, verdict: string, headline: string,
+ *   big: {key: string, text: string, label: string} | null, results: Record<string, ShownResult>, steps: ShownStep[],
+ *   cautions: ShownCaution[], sources: ShownSource[], figure: {svg: string, caption: string} | null}} Answer
+ * @typedef {{ok: false, errors: InputError[]}} Refusal
+ * @typedef {{worksheet: string, inputs: Record<string, unknown>, units: string}} Question
+ * @typedef {{road: string, place: "worker" | "page"}} Attempt
+ */
+
+class PythonHost extends EventTarget {
+  /** @type {PythonState} */
+  state = "idle";
+  /** Why the state is "failed", in words for the reader. */
+  reason = "";
+  /** Which road answered, where, and the milliseconds of each stage: for the benchmark and for the curious. */
+  /** @type {{road: string, place: string, stages: Record<string, number>} | null} */
+  started = null;
+  /** Faults of the roads that were dropped. */
+  /** @type {string[]} */
+  dropped = [];
+  /** How many workers were ever made in this visit. */
+  workersMade = 0;
+
+  /** @type {Worker | null} */
+  #worker = null;
+  /** @type {((request: string) => string) | null} */
+  #inPage = null;
+  /** @type {Map<number, {resolve: (response: Answer | Refusal) => void, reject: (error: Error) => void}>} */
+  #waiting = new Map();
+  #lastId = 0;
+  /** @type {Promise<Record<string, string>> | null} */
+  #packed = null;
+
+  /** Starts once; later calls do nothing. */
+  start() {
+    if (this.state !== "idle") return;
+    this.#enter("starting");
+    void this.#tryRoads();
+  }
+
+  /**
+   * @param {Question} request
+   * @returns {Promise<Answer | Refusal>}
+   */
+  answer(request) {
+    const text = JSON.stringify(request);
+    if (this.#inPage) return Promise.resolve(JSON.parse(this.#inPage(text)));
+    const worker = this.#worker;
+    if (!worker) return Promise.reject(new Error("Python is not running"));
+    this.#lastId += 1;
+    const id = this.#lastId;
+    return new Promise((resolve, reject) => {
+      this.#waiting.set(id, { resolve, reject });
+      worker.postMessage({ kind: "answer", id, request: text });
+    });
+  }
+
+  /** @param {PythonState} state */
+  #enter(state) {
+    this.state = state;
+    this.dispatchEvent(new Event("state"));
+  }
+
+  async #tryRoads() {
+    /** @type {Attempt[]} */
+    const attempts = fromDisk
+      ? [{ road: "snapshot", place: "worker" }, { road: "library", place: "worker" }]
+      : [{ road: "best", place: "worker" }, { road: "ordinary", place: "worker" }];
+    for (let attempt = attempts.shift(); attempt; attempt = attempts.shift()) {
+      const outcome = attempt.place === "worker" ? await this.#inWorker(attempt.road) : await this.#onPage(attempt.road);
+      if (outcome.live) {
+        this.#enter("live");
+        return;
+      }
+      this.dropped.push(`${outcome.road} in ${attempt.place}: ${outcome.reason}`);
+      if (outcome.final) {
+        this.reason = outcome.reason;
+        break;
+      }
+      this.reason = outcome.reason;
+      if (attempt.road === "best" && outcome.road === "snapshot") attempts.unshift({ road: "library", place: "worker" });
+      if (outcome.noWorker) {
+        attempts.length = 0;
+        attempts.push({ road: "library", place: "page" });
+        if (fromDisk) attempts.unshift({ road: "snapshot", place: "page" });
+        else attempts.push({ road: "ordinary", place: "page" });
+      }
+    }
+    this.#enter("failed");
+  }
+
+  /**
+   * The parts of the disk folder, each handed over by a script file that calls linkwrightDiskPart.
+   * @returns {Promise<Record<string, string>>}
+   */
+  #diskParts() {
+    this.#packed ??= (async () => {
+      /** @type {Record<string, string>} */
+      const parts = {};
+      globalThis.linkwrightDiskPart = (name, text) => {
+        parts[name] = text;
+      };
+      await Promise.all(["engine", "wasm", "library", "snapshot"].map((name) => loadScript(`${runtimeBase}disk/${name}.js`)));
+      return parts;
+    })();
+    return this.#packed;
+  }
+
+  /**
+   * @param {string} road
+   * @returns {Promise<{live: boolean, road: string, reason: string, final: boolean, noWorker: boolean}>}
+   */
+  async #inWorker(road) {
+    let taken = road;
+    /** @param {string} reason @param {boolean} final @param {boolean} noWorker */
+    const fault = (reason, final = false, noWorker = false) => ({ live: false, road: taken, reason, final, noWorker });
+
+    /** @type {Worker} */
+    let worker;
+    /** @type {Record<string, unknown>} */
+    const plan = { road, base: runtimeBase };
+    try {
+      if (typeof Worker !== "function") throw new Error("this browser has no workers");
+      if (fromDisk) {
+        plan["packed"] = await this.#diskParts();
+        const source = `(${String(globalThis.linkwrightMakeEngine)})().serve();`;
+        const address = URL.createObjectURL(new Blob([source], { type: "text/javascript" }));
+        worker = new Worker(address);
+      } else {
+        worker = new Worker(`${runtimeBase}python-worker.mjs`, { type: "module" });
+      }
+      this.workersMade += 1;
+    } catch (error) {
+      return fault(error instanceof Error ? error.message : String(error), false, true);
+    }
+
+    return new Promise((resolve) => {
+      /** @type {ReturnType<typeof setTimeout> | undefined} */
+      let stall;
+      let heard = false;
+      /** @param {ReturnType<typeof fault>} outcome */
+      const give_up = (outcome) => {
+        clearTimeout(stall);
+        worker.terminate();
+        resolve(outcome);
+      };
+      const watch = () => {
+        clearTimeout(stall);
+        stall = setTimeout(() => give_up(fault("it did not start in time")), STALL_MS);
+      };
+      watch();
+      worker.onerror = (event) => {
+        event.preventDefault();
+        give_up(fault(event.message || "the browser refused the worker", false, !heard));
+      };
+      worker.onmessage = (event) => {
+        const message = event.data;
+        heard = true;
+        watch();
+        if (message.kind === "progress" && message.road) taken = message.road;
+        if (message.kind === "failed") give_up(fault(message.reason, message.final));
+        if (message.kind === "ready") {
+          clearTimeout(stall);
+          this.#worker = worker;
+          this.started = { road: message.road, place: "worker", stages: message.stages };
+          worker.onmessage = (later) => this.#heard(later.data);
+          worker.onerror = (later) => this.#lost(later.message || "the worker stopped");
+          resolve({ live: true, road: taken, reason: "", final: false, noWorker: false });
+        }
+      };
+      worker.postMessage({ kind: "start", plan });
+    });
+  }
+
+  /**
+   * @param {string} road
+   * @returns {Promise<{live: boolean, road: string, reason: string, final: boolean, noWorker: boolean}>}
+   */
+  async #onPage(road) {
+    try {
+      /** @type {Record<string, unknown>} */
+      const plan = { road, base: runtimeBase };
+      /** @type {any} */
+      let engines;
+      if (fromDisk) {
+        plan["packed"] = await this.#diskParts();
+        engines = globalThis.linkwrightMakeEngine?.();
+      } else {
+        engines = await import(`${runtimeBase}python-engine.mjs`);
+      }
+      const refused = engines.whyNoWebAssembly();
+      if (refused) return { live: false, road, reason: refused, final: true, noWorker: true };
+      const engine = await stalling(
+        /** @param {() => void} progress */ (progress) => engines.startPython(plan, progress),
+      );
+      this.#inPage = engine.answer;
+      this.started = { road, place: "page", stages: engine.stages };
+      return { live: true, road, reason: "", final: false, noWorker: true };
+    } catch (error) {
+      const reason = error instanceof Error ? error.message : String(error);
+      return { live: false, road, reason, final: false, noWorker: true };
+    }
+  }
+
+  /** @param {{kind: string, id: number, response: string, reason: string}} message */
+  #heard(message) {
+    const waiting = this.#waiting.get(message.id);
+    if (!waiting) return;
+    this.#waiting.delete(message.id);
+    if (message.kind === "answered") waiting.resolve(JSON.parse(message.response));
+    else waiting.reject(new Error(message.reason));
+  }
+
+  /** @param {string} reason */
+  #lost(reason) {
+    this.#worker?.terminate();
+    this.#worker = null;
+    this.reason = reason;
+    for (const { reject } of this.#waiting.values()) reject(new Error(reason));
+    this.#waiting.clear();
+    this.#enter("failed");
+  }
+}
+
+/**
+ * @param {string} address
+ * @returns {Promise<void>}
+ */
+function loadScript(address) {
+  return new Promise((resolve, reject) => {
+    const script = document.createElement("script");
+    script.src = address;
+    script.onload = () => {
+      script.remove(); // its text is large and is no longer needed
+      resolve();
+    };
+    script.onerror = () => reject(new Error(`a file of this folder is missing: ${address.slice(siteRoot.length)}`));
+    document.head.append(script);
+  });
+}
+
+/**
+ * Runs a start and gives up when it reports no progress for STALL_MS.
+ * @param {(progress: () => void) => Promise<any>} begin
+ * @returns {Promise<any>}
+ */
+function stalling(begin) {
+  return new Promise((resolve, reject) => {
+    /** @type {ReturnType<typeof setTimeout> | undefined} */
+    let stall;
+    const watch = () => {
+      clearTimeout(stall);
+      stall = setTimeout(() => reject(new Error("it did not start in time")), STALL_MS);
+    };
+    watch();
+    begin(watch).then(
+      (value) => {
+        clearTimeout(stall);
+        resolve(value);
+      },
+      (error) => {
+        clearTimeout(stall);
+        reject(error);
+      },
+    );
+  });
+}
+
+const python = new PythonHost();
+
+/** What the site's scripts show to each other and to tests. */
+globalThis.linkwright = { python, siteRoot, edition: linkwrightBuild.edition };
+
+// On a page without a worksheet Python starts when the browser has nothing better to do, unless the reader saves data.
+addEventListener("load", () => {
+  const connection = /** @type {{connection?: {saveData?: boolean}}} */ (/** @type {unknown} */ (navigator)).connection;
+  if (connection?.saveData || fromDisk) return;
+  const whenIdle = globalThis.requestIdleCallback ?? ((callback) => setTimeout(callback, 2000));
+  setTimeout(() => whenIdle(() => python.start()), 1500);
+});
