@@ -36,7 +36,8 @@ def write_wheel(root: Path, out_dir: Path, version: str) -> Path:
                     wheel.write(source, source.relative_to(root).as_posix())
         wheel.writestr(f"{info}/METADATA", f"Metadata-Version: 2.1\nName: linkwright\nVersion: {version}\n")
         wheel.writestr(
-            f"{info}/WHEEL", "Wheel-Version: 1.0\nGenerator: linkwright\nRoot-Is-Purelib: true\nTag: py3-none-any\n"
+            f"{info}/WHEEL",
+            "Wheel-Version: 1.0\nGenerator: linkwright\nRoot-Is-Purelib: true\nTag: py3-none-any\n",
         )
         wheel.writestr(f"{info}/top_level.txt", "calc\n")
     return path

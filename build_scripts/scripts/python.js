@@ -25,7 +25,7 @@ const runtimeBase = `${siteRoot}runtime/${linkwrightBuild.runtime}/`;
  * @typedef {{label: string, formula: string, numbers: string, result: string}} ShownStep
  * @typedef {{text: string, kind: string}} ShownCaution
  * @typedef {{key: string, title: string, locator: string}} ShownSource
- * @typedef {{ok: true, worksheet: string, verdict: string, headline: string,
+ * @typedef {{ok: true, worksheet: string, verdict: string, verdict_words: string, headline: string,
  *   big: {key: string, text: string, label: string} | null, results: Record<string, ShownResult>, steps: ShownStep[],
  *   cautions: ShownCaution[], sources: ShownSource[], figure: {svg: string, caption: string} | null}} Answer
  * @typedef {{ok: false, errors: InputError[]}} Refusal

@@ -13,9 +13,6 @@ const CLEAR_AFTER_MS = 100;
 const SPEAK_AFTER_MS = 600;
 const UNITS_KEY = "linkwright-units";
 
-/** @type {Record<string, string>} */
-const VERDICT_WORDS = { ok: "Within the rating", caution: "Careful", stop: "Stop", unknown: "Cannot be rated" };
-
 /** Storage may be forbidden; the page works without it. */
 const kept = {
   /** @param {string} key @returns {string | null} */
@@ -376,7 +373,7 @@ class CalcSheet extends HTMLElement {
     this.dataset["answerFor"] = this.#touched ? "reader" : "example";
     for (const region of this.#all("[data-answer]")) region.dataset["verdict"] = answer.verdict;
     for (const foot of this.#all("[data-foot]")) foot.dataset["verdict"] = answer.verdict;
-    this.#write("[data-verdict-word]", this.#verdictWord(answer.verdict));
+    this.#write("[data-verdict-word]", answer.verdict_words);
     this.#write("[data-headline]", answer.headline);
     this.#write("[data-big]", answer.big?.text ?? "");
     this.#write("[data-big-label]", answer.big?.label ?? "");
@@ -389,7 +386,8 @@ class CalcSheet extends HTMLElement {
         continue;
       }
       place.textContent = result.text;
-      place.dataset["value"] = typeof result.value === "object" ? JSON.stringify(result.value) : String(result.value);
+      if (result.value === null) delete place.dataset["value"];
+      else place.dataset["value"] = typeof result.value === "object" ? JSON.stringify(result.value) : String(result.value);
       place.dataset["unit"] = result.unit;
     }
     this.#draw(answer.figure);
@@ -407,11 +405,12 @@ class CalcSheet extends HTMLElement {
     /** @type {string[]} */
     const elsewhere = [];
     for (const error of errors) {
-      const places = this.#all(`[data-error="${CSS.escape(error.input)}"]`).filter((place) => !place.closest("[hidden]"));
-      if (places.length === 0) elsewhere.push(error.message);
-      for (const place of places) {
-        place.textContent = error.message;
+      const place = this.#errorPlace(error.input);
+      if (place) {
+        place.textContent = [place.textContent, inWords(error)].filter(Boolean).join(" ");
         place.hidden = false;
+      } else {
+        elsewhere.push(inWords(error));
       }
       for (const box of this.#boxes()) if (box.name === error.input) box.setAttribute("aria-invalid", "true");
     }
@@ -422,7 +421,20 @@ class CalcSheet extends HTMLElement {
     }
     const note = "No answer: " + (errors.length === 1 ? "one box needs" : `${errors.length} boxes need`) + " another look.";
     this.#say(general.length === 0 && elsewhere.length > 0 ? `${note} ${elsewhere.join(" ")}` : note);
-    this.#speak([note, ...errors.map((error) => error.message)].join(" "));
+    this.#speak([note, ...errors.map(inWords)].join(" "));
+  }
+
+  /**
+   * Where an error is told: beside its own box, else beside what holds it (`at[2]` beside `at`).
+   * @param {string} input
+   * @returns {HTMLElement | undefined}
+   */
+  #errorPlace(input) {
+    for (let name = input; name !== ""; name = name.replace(/(\.|\[)?[^.[\]]+\]?$/, "")) {
+      const place = this.#all("[data-error]").find((found) => found.dataset["error"] === name && !found.parentElement?.closest("[hidden]"));
+      if (place) return place;
+    }
+    return undefined;
   }
 
   #clearErrors() {
@@ -473,13 +485,6 @@ class CalcSheet extends HTMLElement {
     this.#speaking = setTimeout(() => this.#write("[data-live]", text), SPEAK_AFTER_MS);
   }
 
-  /** @param {string} verdict @returns {string} */
-  #verdictWord(verdict) {
-    /** @type {Record<string, string>} */
-    const words = JSON.parse(this.dataset["verdictWords"] ?? "{}");
-    return words[verdict] ?? VERDICT_WORDS[verdict] ?? verdict;
-  }
-
   /** @param {{svg: string, caption: string} | null} figure */
   #draw(figure) {
     for (const place of this.#all("[data-figure]")) {
@@ -528,6 +533,16 @@ class CalcSheet extends HTMLElement {
       }
     }
   }
+}
+
+/**
+ * An error as a sentence: calc's message goes on from the name of the box ("is too small. Give ...").
+ * @param {InputError} error
+ * @returns {string}
+ */
+function inWords(error) {
+  if (!/^[a-z]/.test(error.message)) return error.message;
+  return `${error.given === "" ? "This" : `“${error.given}”`} ${error.message}`;
 }
 
 /** @param {HTMLElement} place */
