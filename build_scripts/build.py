@@ -1,0 +1,108 @@
+"""Builds the handbook: from tables, calc and docs to a finished `site/`.
+
+The site is made beside its place, in `.build/`, and moved in only when it is whole; a build that is stopped or fails
+leaves the last finished `site/` as it was.
+
+Run by build_scripts/handbook.py inside the project's virtual environment: python -m build_scripts.build
+"""
+
+from __future__ import annotations
+
+import shutil
+import sys
+import time
+from collections.abc import Callable, Iterator
+from contextlib import contextmanager
+from pathlib import Path
+
+ROOT = Path(__file__).resolve().parent.parent
+WORK = ROOT / ".build"
+SITE = ROOT / "site"
+
+
+class BuildRefused(RuntimeError):
+    """The site cannot be built from what is there; the message names file, row, column and reason."""
+
+
+def _say(line: str) -> None:
+    print(line, flush=True)
+
+
+@contextmanager
+def step(title: str, say: Callable[[str], None] = _say) -> Iterator[None]:
+    """Announce a step, and its time when it is done."""
+    start = time.monotonic()
+    yield
+    say(f"  {title}: {time.monotonic() - start:.1f} s")
+
+
+def build(say: Callable[[str], None] = _say) -> None:
+    """Build the whole site and put it in place."""
+    from build_scripts.check_tables import problems
+
+    with step("tables checked", say):
+        found = problems(ROOT / "tables")
+        if found:
+            raise BuildRefused("the tables cannot be used:\n  " + "\n  ".join(found))
+    pages, working = WORK / "pages", WORK / "site.next"
+    with step("pages written", say):
+        from build_scripts.pages import render_pages
+
+        render_pages(ROOT, pages)
+    with step("site laid out", say):
+        lay_out(pages, working)
+    with step("runtime packed", say):
+        from build_scripts.runtime import build_runtime
+
+        build_runtime(ROOT, working / "runtime")
+    with step("offline parts written", say):
+        from build_scripts.offline import build_offline
+
+        build_offline(ROOT, working)
+    put_in_place(working)
+
+
+def lay_out(pages: Path, target: Path) -> None:
+    """Let MkDocs lay the written pages out in the theme; a warning is an error."""
+    from mkdocs.commands.build import build as mkdocs_build
+    from mkdocs.config import load_config
+
+    shutil.rmtree(target, ignore_errors=True)
+    config = load_config(
+        str(ROOT / "mkdocs.yml"), docs_dir=str(pages), site_dir=str(target), strict=True, use_directory_urls=False
+    )
+    mkdocs_build(config)
+
+
+def put_in_place(working: Path) -> None:
+    """Swap the finished site in; the one before it is gone only when the new one stands."""
+    old = WORK / "site.old"
+    shutil.rmtree(old, ignore_errors=True)
+    if SITE.exists():
+        SITE.rename(old)
+    working.rename(SITE)
+    shutil.rmtree(old, ignore_errors=True)
+
+
+def main() -> int:
+    """Build, and turn what goes wrong into one readable message."""
+    from build_scripts.runtime import RuntimeBuildFailed
+
+    start = time.monotonic()
+    try:
+        build()
+    except (BuildRefused, RuntimeBuildFailed) as refused:
+        sys.stderr.write(f"not built: {refused}\nsite/ is as it was.\n")
+        return 1
+    except KeyboardInterrupt:
+        sys.stderr.write("stopped. site/ is as it was.\n")
+        return 130
+    except OSError as trouble:
+        sys.stderr.write(f"not built: {trouble.strerror or trouble} ({trouble.filename or 'no file'}). site/ is as it was.\n")
+        return 1
+    _say(f"site/ is ready ({time.monotonic() - start:.1f} s)")
+    return 0
+
+
+if __name__ == "__main__":
+    sys.exit(main())
