@@ -11,6 +11,12 @@
 const CLEAR_AFTER_MS = 100;
 /** How long the reader must pause before the screen reader is told the answer. */
 const SPEAK_AFTER_MS = 600;
+/** The parts of the page that an answer fills. */
+const ANSWER_PARTS = ["verdict-word", "headline", "big", "big-label", "result", "figure", "steps", "cautions", "sources"]
+  .map((part) => `[data-${part}]`)
+  .join(", ");
+/** Larger files would not fit in the memory that a browser gives. */
+const LARGEST_FILE = 50_000_000;
 const UNITS_KEY = "linkwright-units";
 
 /** Storage may be forbidden; the page works without it. */
@@ -60,13 +66,29 @@ function put(inputs, name, value) {
   });
 }
 
+/**
+ * An optional point whose three boxes are empty was not given at all.
+ * @param {Record<string, any>} inputs
+ */
+function leaveOutEmptyLists(inputs) {
+  for (const [name, value] of Object.entries(inputs)) {
+    if (!Array.isArray(value)) continue;
+    if (value.length > 0 && value.every((item) => item === "")) inputs[name] = "";
+    for (const item of value) if (item !== null && typeof item === "object") leaveOutEmptyLists(item);
+  }
+}
+
 class CalcSheet extends HTMLElement {
   /** @type {HTMLFormElement | null} */
   #form = null;
   #asked = 0;
   #answered = 0;
   #busy = false;
+  /** Content of chosen files, base64. @type {Map<Box, string>} */
+  #files = new Map();
   #touched = false;
+  /** @type {Map<HTMLElement, {verdict?: string, nodes?: Node[], data?: DOMStringMap, hidden?: boolean}>} */
+  #example = new Map();
   /** @type {ReturnType<typeof setTimeout> | undefined} */
   #clearing;
   /** @type {ReturnType<typeof setTimeout> | undefined} */
@@ -83,15 +105,26 @@ class CalcSheet extends HTMLElement {
     this.#form.addEventListener("change", (event) => this.#edited(event), { signal });
     this.#form.addEventListener("reset", () => setTimeout(() => this.#changed()), { signal });
     this.addEventListener("click", (event) => this.#clicked(event), { signal });
-    document.addEventListener("linkwright-units", () => this.#changed(), { signal });
+    document.addEventListener(
+      "linkwright-units",
+      (event) => {
+        this.#writeUnits(event instanceof CustomEvent ? event.detail : "us");
+        this.#changed();
+      },
+      { signal },
+    );
     addEventListener("hashchange", () => this.#restore() && this.#changed(), { signal });
     python.addEventListener("state", () => this.#pythonMoved(), { signal });
 
     this.dataset["answerState"] = "example";
+    this.#keepExample();
     showUnits();
+    const builtIn = this.dataset["units"] ?? "us";
+    if (chosenUnits() !== builtIn) this.#writeUnits(builtIn);
     const restored = this.#restore();
     this.#showConditional();
-    if (restored || chosenUnits() !== (this.dataset["units"] ?? "us")) this.#changed();
+    if (restored) this.#changed();
+    else if (chosenUnits() !== builtIn) this.#clear("working", "Starting the calculator for your units.");
     python.start();
     this.#pythonMoved();
   }
@@ -123,7 +156,7 @@ class CalcSheet extends HTMLElement {
     /** @type {[string, string][]} */
     const typed = [];
     for (const box of this.#boxes()) {
-      if (box.closest("[hidden]") || box.disabled) continue;
+      if (box.closest("[hidden]") || box.disabled || box.type === "file") continue;
       if (box instanceof HTMLInputElement && box.type === "radio" && !box.checked) continue;
       if (box instanceof HTMLInputElement && box.type === "checkbox") typed.push([box.name, box.checked ? "yes" : "no"]);
       else typed.push([box.name, box.value]);
@@ -138,6 +171,11 @@ class CalcSheet extends HTMLElement {
       if (!rows.closest("[hidden]")) inputs[rows.dataset["rows"] ?? ""] = [];
     }
     for (const [name, value] of this.#typed()) put(inputs, name, value);
+    for (const box of this.#boxes()) {
+      const content = this.#files.get(box);
+      if (content !== undefined && !box.closest("[hidden]")) put(inputs, box.name, content);
+    }
+    leaveOutEmptyLists(inputs);
     return { worksheet: this.dataset["sheet"] ?? "", inputs, units: chosenUnits() };
   }
 
@@ -146,12 +184,56 @@ class CalcSheet extends HTMLElement {
   /** @param {Event} event */
   #edited(event) {
     const box = event.target;
-    if (!(box instanceof Element) || !("name" in box) || box.name === "") return;
+    if (!(box instanceof Element) || !("name" in box) || box.name === "" || box.name === "units") return;
+    if (box instanceof HTMLInputElement && box.type === "file") {
+      if (event.type === "change") void this.#readFile(box);
+      return;
+    }
     // A select or tick box fires both; one answer is enough.
     const choice = box instanceof HTMLSelectElement || (box instanceof HTMLInputElement && /^(radio|checkbox)$/.test(box.type));
     if (choice ? event.type !== "change" : event.type !== "input") return;
     this.#showConditional();
     this.#changed();
+  }
+
+  /** @param {HTMLInputElement} box */
+  async #readFile(box) {
+    const file = box.files?.[0];
+    this.#files.delete(box);
+    if (file && file.size > LARGEST_FILE) {
+      const megabytes = (bytes = 0) => Math.ceil(bytes / 1e6);
+      const message = `is ${megabytes(file.size)} MB. Give a file of up to ${megabytes(LARGEST_FILE)} MB.`;
+      this.#touched = true;
+      this.#asked += 1; // an answer on its way is stale
+      this.#answered = this.#asked;
+      this.#refuse([{ input: box.name, given: file.name, message }]);
+      return;
+    }
+    if (file) {
+      this.#clear("working", `Reading ${file.name}.`);
+      const address = await new Promise((resolve) => {
+        const reader = new FileReader();
+        reader.onload = () => resolve(reader.result);
+        reader.onerror = () => resolve("");
+        reader.readAsDataURL(file);
+      });
+      this.#files.set(box, String(address).slice(String(address).indexOf(",") + 1));
+    }
+    this.#changed();
+  }
+
+  /**
+   * A bare number means the unit beside its box. Before the switch changes that unit, the number takes it in writing.
+   * @param {string} was
+   */
+  #writeUnits(was) {
+    for (const box of this.#boxes()) {
+      const beside = box.closest(".field-row");
+      const words = ["us", "si"].map((system) => beside?.querySelector(`.${system}-only`)?.textContent?.trim() ?? "");
+      const unit = words[was === "us" ? 0 : 1];
+      if (!unit || words[0] === words[1] || box instanceof HTMLSelectElement) continue;
+      box.value = box.value.replace(/[^;\n]+/g, (item) => (/^[\s\d.,/+-]*\d[\s\d.,/+-]*$/.test(item) ? `${item.trimEnd()} ${unit}` : item));
+    }
   }
 
   /** @param {Event} event */
@@ -192,7 +274,7 @@ class CalcSheet extends HTMLElement {
   #numberRows(rows) {
     const name = rows.dataset["rows"] ?? "";
     const all = [...rows.querySelectorAll("[data-row]")];
-    const most = Number(rows.dataset["maxRows"] ?? Infinity);
+    const most = Number(rows.dataset["maxRows"] || Infinity);
     const fewest = Number(rows.dataset["minRows"] ?? 0);
     const index = new RegExp(`(^|[^A-Za-z0-9_])(${name})(?:\\[[^\\]]*\\]|-(?:\\d+|__)(?=-|$))`, "g");
     all.forEach((row, i) => {
@@ -341,7 +423,7 @@ class CalcSheet extends HTMLElement {
       case "failed":
         this.dataset["state"] = "failed";
         clearTimeout(this.#clearing);
-        if (this.dataset["answerState"] === "answered") this.#clear("cleared", "");
+        if (this.dataset["answerState"] === "answered" && this.#touched) this.#clear("working", "");
         this.#say(
           `The calculator cannot run here: ${python.reason}. ` +
             (this.#touched
@@ -349,7 +431,7 @@ class CalcSheet extends HTMLElement {
               : "The answer below is the built-in example's."),
         );
         this.dataset["answerFor"] = "example";
-        if (this.dataset["answerState"] === "working") this.#clear("cleared", null);
+        if (this.dataset["answerState"] === "working") this.#putBackExample();
         break;
       case "starting":
         this.setAttribute("aria-busy", "true");
@@ -358,6 +440,24 @@ class CalcSheet extends HTMLElement {
         return;
     }
     this.removeAttribute("aria-busy");
+  }
+
+  /** Keeps what the page was built with, for the case that Python never answers. */
+  #keepExample() {
+    for (const place of this.#all("[data-answer], [data-foot]")) this.#example.set(place, { verdict: place.dataset["verdict"] ?? "" });
+    for (const place of this.#all(ANSWER_PARTS)) {
+      this.#example.set(place, { nodes: [...place.childNodes].map((node) => node.cloneNode(true)), data: { ...place.dataset }, hidden: place.hidden });
+    }
+  }
+
+  #putBackExample() {
+    this.dataset["answerState"] = "example";
+    for (const [place, was] of this.#example) {
+      if (was.verdict !== undefined) place.dataset["verdict"] = was.verdict;
+      if (was.nodes) place.replaceChildren(...was.nodes.map((node) => node.cloneNode(true)));
+      if (was.data) Object.assign(place.dataset, was.data);
+      if (was.hidden !== undefined) place.hidden = was.hidden;
+    }
   }
 
   /** The page's own example is asked once too: what stands there must be what Python answers now. */
@@ -564,13 +664,15 @@ function chosenUnits() {
 
 /**
  * @param {"us" | "si"} chosen
- * @param {boolean} [tell]  whether worksheets answer anew
+ * @param {boolean} [byReader]  by the switch, not by an address that was sent: remembered, and worksheets answer anew
  */
-function chooseUnits(chosen, tell = true) {
+function chooseUnits(chosen, byReader = true) {
+  const was = units;
   units = chosen;
-  kept.set(UNITS_KEY, chosen);
   showUnits();
-  if (tell) document.dispatchEvent(new Event("linkwright-units"));
+  if (!byReader) return;
+  kept.set(UNITS_KEY, chosen);
+  document.dispatchEvent(new CustomEvent("linkwright-units", { detail: was }));
 }
 
 function showUnits() {
