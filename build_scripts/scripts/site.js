@@ -83,15 +83,9 @@
     const next = new DOMParser().parseFromString(await answer.text(), "text/html");
     const fresh = next.querySelector("[data-md-component=container]");
     if (!fresh) throw new Error("not a page of this book");
-    // Relative addresses must count from the page they came from, and the address bar already shows it.
+    // The address bar already shows the new page, so its relative addresses count from the right place.
     container().replaceWith(document.adoptNode(fresh));
     document.title = next.title;
-    const config = next.getElementById("__config");
-    if (config) for (const old of document.querySelectorAll("#__config")) old.textContent = config.textContent;
-    for (const [mine, theirs] of [[document, next]]) {
-      const links = [...theirs.querySelectorAll("header [href]")].map((a) => a.getAttribute("href") || "");
-      [...mine.querySelectorAll("header [href]")].forEach((a, i) => { if (!a.closest(".find-panel")) a.setAttribute("href", links[i] || ""); });
-    }
     subject.next(document);
     const anchor = url.hash && document.getElementById(decodeURIComponent(url.hash.slice(1)));
     if (anchor) {
@@ -106,6 +100,11 @@
   function bindTurning() {
     if (!location.protocol.startsWith("http")) return;
     const scope = /** @type {URL} */ (/** @type {any} */ (window).__md_scope);
+    // The header stays while pages turn: make its addresses whole, so that they hold from any page.
+    for (const one of document.querySelectorAll("header [href], header form")) {
+      if (one instanceof HTMLAnchorElement) one.href = String(one.href);
+      if (one instanceof HTMLFormElement) one.action = String(one.action);
+    }
     history.scrollRestoration = "manual";
     let shown = location.pathname;
     document.addEventListener("click", (event) => {

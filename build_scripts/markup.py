@@ -1,0 +1,83 @@
+"""Small pieces of HTML that every generated page shares: safe text, shop fractions, units, source links, cautions."""
+
+from __future__ import annotations
+
+import re
+from html import escape
+
+from calc.quantities import unit_text
+from calc.worksheet import VERDICT_WORDS
+
+_FRACTION = re.compile(r"(?<![\w/.])(?:(\d{1,2})([-\s]))?(\d{1,2})/(2|4|8|16|32|64)(?![\w/])")
+
+CAUTION_WORDS = {
+    "warning": "Careful",
+    "caution": "Careful",
+    "prohibition": "Do not",
+    "stop": "Stop",
+    "never": "Never",
+    "mandatory": "You must",
+    "must": "You must",
+    "note": "Note",
+}
+"""The word that opens a caution, by kind."""
+
+_SHAPES = {"prohibition": "stop", "stop": "stop", "never": "stop", "mandatory": "must", "must": "must"}
+
+SEEN_WORDS = {
+    "text": "read in the source's own text",
+    "copy": "read in a reprint, not in the source itself",
+    "memory": "not seen in text",
+}
+"""How a row was read, by its `checked` value."""
+
+UNIT_NAMES = {
+    "text": "", "percent": "%", "count": "", "factor": "", "degree": "°", "ft_lb": "ft·lb", "rope_diameter": "rope diameters",
+    "t": "t (metric)", "short_ton": "short ton",
+}  # fmt: skip
+
+
+def rich(text: str) -> str:
+    """Text as HTML, with shop fractions (3/8, 1-1/4) set as fractions that still copy and search as typed."""
+    return _FRACTION.sub(_fraction, escape(text, quote=False))
+
+
+def _fraction(match: re.Match[str]) -> str:
+    whole, _, top, bottom = match.groups()
+    lead = f'{whole}<span class="frac-dash">-</span>' if whole else ""
+    return f'{lead}<span class="frac">{top}/{bottom}</span>'
+
+
+def unit_name(unit: str) -> str:
+    """A table's unit as a reader sees it; nothing for words and plain numbers."""
+    return UNIT_NAMES.get(unit, unit_text(unit))
+
+
+def words(key: str) -> str:
+    """A snake_case or kebab-case key as words with a capital."""
+    plain = key.replace("_", " ").replace("-", " ").strip()
+    return plain[:1].upper() + plain[1:]
+
+
+def caution(kind: str, text: str) -> str:
+    """A caution: shape (by style sheet), word and sentence."""
+    word = CAUTION_WORDS.get(kind, "Careful")
+    shape = _SHAPES.get(kind, "note" if kind == "note" else "caution")
+    return (
+        f'<div class="caution" data-kind="{shape}"><p><b class="caution-word">{word}.</b> {rich(text)}</p></div>'
+    )
+
+
+def seen_ring(checked: str) -> str:
+    """The mark on a value that was not read in the source's own text; nothing for one that was."""
+    if checked == "memory":
+        return '<span class="ring" role="img" aria-label="not seen in text"></span>'
+    if checked == "copy":
+        return '<span class="ring ring-copy" role="img" aria-label="read in a reprint"></span>'
+    return ""
+
+
+def verdict_words() -> str:
+    """All four verdicts; the style sheet shows the one that `data-verdict` of an ancestor names."""
+    spans = "".join(f'<span class="is-{key}">{word}</span>' for key, word in VERDICT_WORDS.items())
+    return f'<p class="verdict">{spans}</p>'

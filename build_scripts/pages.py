@@ -1,0 +1,511 @@
+"""Writes every page of the handbook as Markdown into a folder, ready for the site engine.
+
+    python -m build_scripts.pages pages OUT     all pages, tables, scripts and type into OUT
+    python -m build_scripts.pages finish SITE   after the engine ran: search from disk, leftovers removed
+
+A page in docs/ is a Jinja2 template in Markdown. It may begin with front matter (`title`, `description`, `group`; a
+`group` gathers pages on the index of their part). What a page may call:
+
+    {{ sheet("sling-legs") }}                       the worksheet: form, answer, drawing, working
+    {{ answer("sling-legs", "leg_tension") }}       a result in words, of the worksheet's example
+    {{ answer("sling-legs", "leg_tension", units="si", load="2 t", legs="2", angle="45") }}  ... of other inputs
+    {{ said("sling-legs", load="2 t", ...) }}       the headline of an answer
+    {{ figure("sling-legs", load="2 t", ...) }}     its drawing with the caption
+    {{ cell("chain-tie-down", grade="70", size_in="3/8", unit="lb") }}   one printed value with its unit; the build
+                                                    stops unless exactly one row fits
+    {{ table_view("chain-tie-down", grade="70") }}  the table, or the rows that hold these texts
+    {{ chart("chain-tie-down") }}                   its chart
+    {{ source("cfr-49-393", "393.108") }}           a link to the card of a source
+    {{ caution("warning", "...") }}                 warning, prohibition, mandatory or note
+    {{ show(15745, "force") }}                      an SI value in US and SI units; also show(v, "length", "si")
+    {{ fraction("1-3/8 in") }}                      shop fractions set as fractions
+    {{ root }}                                      the way up to the top of the site, for links in HTML
+
+An unknown worksheet, result, table, cell or source stops the build with the page's name. Links between pages are
+Markdown links to the .md file; a generated page is at look-up/NAME.md or work-out/NAME.md. Where docs/ has a file
+of the name of a generated page, that file is the page (a worksheet) or the words above the table (a look-up page).
+"""
+
+from __future__ import annotations
+
+import json
+import re
+import shutil
+import subprocess
+import sys
+from collections import Counter, defaultdict
+from collections.abc import Callable, Mapping
+from functools import partial
+from pathlib import Path
+from typing import Any
+
+import jinja2
+
+from build_scripts import charts, ratings_index
+from build_scripts.markup import SEEN_WORDS, caution, rich, seen_ring, unit_name, words
+from build_scripts.sheet_form import form_inputs
+from build_scripts.table_view import USE_WORDS, View, source_row, view
+from calc import answering
+from calc.quantities import show
+from calc.tables import NoSuchRow, NoSuchTable, package, table, table_names
+from calc.worksheet import VERDICT_WORDS, BadInput, UnitSystem
+
+ROOT = Path(__file__).resolve().parent.parent
+MOST_PAGE_BYTES = 250_000
+
+GROUPS = {
+    "chain": "Chain", "hooks-shackles": "Hooks, shackles and fittings", "slings": "Slings and rope", "rope": "Slings and rope",
+    "rules": "Rules", "inspection": "Judging a part", "heat": "Heat", "weights": "Weights and materials",
+    "materials": "Weights and materials", "tie-down": "Tie-down", "sources": "Sources", "proof": "Proof and design factors",
+}  # fmt: skip
+ROOM_NAMES = {
+    "lifting": "Lifting", "pulling": "Pulling and proving", "inspecting": "Judging a part", "heating": "Heat",
+    "hauling": "Hauling", "recording": "Records and units",
+}  # fmt: skip
+
+# Type faces: npm package, file, and the name it has on the site. Latin letters only; open font licence.
+FACES = (
+    ("@fontsource-variable/atkinson-hyperlegible-next", "atkinson-hyperlegible-next-latin-wght-normal.woff2", "text.woff2"),
+    ("@fontsource-variable/atkinson-hyperlegible-next", "atkinson-hyperlegible-next-latin-wght-italic.woff2", "text-italic.woff2"),
+    ("@fontsource/barlow-condensed", "barlow-condensed-latin-600-normal.woff2", "head.woff2"),
+    ("@fontsource/barlow-condensed", "barlow-condensed-latin-700-normal.woff2", "head-bold.woff2"),
+)  # fmt: skip
+PAGE_SCRIPTS = ("early.js", "site.js", "lookup.js", "disk-search.js")
+
+
+class PageError(ValueError):
+    """A page cannot be made; the message names the page and what is wrong in it."""
+
+
+def edition(root: Path = ROOT) -> str:
+    """Date and commit of the sources, as the foot of each page prints it; "working copy" outside a checkout."""
+    try:
+        done = subprocess.run(
+            ["git", "log", "-1", "--format=%cs, commit %h"], cwd=root, capture_output=True, text=True, check=True
+        )
+    except (OSError, subprocess.CalledProcessError):
+        return "working copy"
+    return done.stdout.strip() or "working copy"
+
+
+# ---------------------------------------------------------------------------------------- what a page may call
+
+
+class Book:
+    """The functions a page may call, bound to the page that is being made."""
+
+    def __init__(self, templates: jinja2.Environment) -> None:
+        self.templates = templates
+
+    def functions(self, page: str) -> dict[str, Any]:
+        """The names a template of `page` (such as `understand/angle.md`) sees."""
+        root = "../" * page.count("/")
+        return {
+            "sheet": partial(self.sheet, root), "answer": self.answer, "said": self.said, "figure": self.figure,
+            "cell": self.cell, "table_view": partial(self.table_html, root), "chart": charts.chart,
+            "source": partial(self.source, root), "caution": caution, "show": show, "fraction": rich, "root": root,
+            "root_slash": root or "./",
+        }  # fmt: skip
+
+    def answer(self, name: str, key: str, units: UnitSystem = "us", **inputs: Any) -> str:
+        """One result of a worksheet in words: of the given inputs, or of its example."""
+        record = self._record(name, units, inputs)
+        if key not in record["results"]:
+            raise PageError(f"worksheet {name} has no result {key}; it has {', '.join(record['results'])}")
+        return rich(record["results"][key]["text"])
+
+    def said(self, name: str, units: UnitSystem = "us", **inputs: Any) -> str:
+        """The headline of an answer."""
+        return rich(self._record(name, units, inputs)["headline"])
+
+    def figure(self, name: str, units: UnitSystem = "us", **inputs: Any) -> str:
+        """The drawing of an answer with its caption."""
+        drawn = self._record(name, units, inputs)["figure"]
+        if drawn is None:
+            raise PageError(f"worksheet {name} draws nothing for these inputs")
+        return f'<figure class="book-figure">{drawn["svg"]}<figcaption>{rich(drawn["caption"])}</figcaption></figure>'
+
+    def _record(self, name: str, units: UnitSystem, inputs: Mapping[str, Any]) -> dict[str, Any]:
+        try:
+            return answering.answer(name, dict(inputs) or answering.worksheet(name).example, units)
+        except BadInput as refused:
+            raise PageError(f"worksheet {name}: {refused}") from refused
+        except answering.NoSuchWorksheet as missing:
+            raise PageError(str(missing)) from missing
+
+    def cell(self, name: str, **conditions: str) -> str:
+        """One printed value with its unit."""
+        try:
+            row = table(name).one(**conditions)
+        except (NoSuchRow, NoSuchTable) as missing:
+            raise PageError(str(missing)) from missing
+        return rich(f"{row['value']} {unit_name(row['unit'])}".strip())
+
+    def source(self, root: str, key: str, locator: str = "") -> str:
+        """A link to the card of a source."""
+        try:
+            title = source_row(key)["title"]
+        except NoSuchRow as missing:
+            raise PageError(str(missing)) from missing
+        place = f", {rich(locator)}" if locator else ""
+        return f'<a href="{root}about/sources.html#{key}">{rich(title)}</a>{place}'
+
+    def table_html(self, root: str, name: str, **conditions: str) -> str:
+        """A table as HTML, with its sources folded beneath where only some rows are shown."""
+        seen = view(name, **conditions)
+        html = self._table(seen)
+        return tight(html + self._claims(root, seen)) if conditions else tight(html)
+
+    def _table(self, seen: View) -> str:
+        return self.templates.get_template("table.html").render(
+            view=seen, ring=seen_ring, rich=rich, sift_keys={sift.key for sift in seen.sifts}
+        )
+
+    def _claims(self, root: str, seen: View) -> str:
+        return self.templates.get_template("claims.html").render(
+            view=seen, ring=seen_ring, rich=rich, seen=SEEN_WORDS, root=root,
+            source_count=len({claim.source for claim in seen.claims}),
+        )  # fmt: skip
+
+    def sheet(self, root: str, name: str) -> str:
+        """A worksheet with its example's answer."""
+        try:
+            declared = answering.worksheet(name)
+            record = answering.answer(name, declared.example, "us")
+        except answering.NoSuchWorksheet as missing:
+            raise PageError(str(missing)) from missing
+        except BadInput as refused:
+            raise PageError(f"the example of worksheet {name} is refused: {refused}") from refused
+        for result in record["results"].values():
+            value = result["value"]
+            result["value_text"] = json.dumps(value) if isinstance(value, (list, dict)) else _script_text(value)
+        return tight(
+            self.templates.get_template("sheet.html").render(
+                sheet=declared, inputs=form_inputs(declared), answer=record, root=root, rich=rich,
+                unit=unit_name, verdict_words=json.dumps(VERDICT_WORDS),
+            )  # fmt: skip
+        )
+
+
+def _script_text(value: Any) -> str:
+    """A value as a script writes it as text, so that the built page and the live page agree."""
+    if value is None:
+        return "null"
+    if isinstance(value, bool):
+        return "true" if value else "false"
+    if isinstance(value, float) and value.is_integer() and abs(value) < 1e21:
+        return str(int(value))
+    return str(value)
+
+
+def tight(html: str) -> str:
+    """HTML without blank lines, which would end a block of HTML in Markdown."""
+    return "\n".join(line for line in html.splitlines() if line.strip())
+
+
+# ---------------------------------------------------------------------------------------------- the pages
+
+
+def write_pages(out: Path, root: Path = ROOT) -> list[str]:
+    """Write every page and what goes with it into `out`; returns the page names. Raises PageError."""
+    if out.exists():
+        shutil.rmtree(out)
+    out.mkdir(parents=True)
+    writer = _Writer(out, root)
+    writer.tables()
+    writer.worksheets()
+    writer.sources()
+    writer.ratings()
+    writer.docs()
+    writer.indexes()
+    _copy_assets(out, root)
+    return sorted(writer.written)
+
+
+class _Writer:
+    def __init__(self, out: Path, root: Path) -> None:
+        self.out, self.root = out, root
+        loader = jinja2.FileSystemLoader([root / "build_scripts" / "templates", root / "docs"])
+        self.jinja = jinja2.Environment(
+            loader=loader, undefined=jinja2.StrictUndefined, trim_blocks=False, keep_trailing_newline=True
+        )
+        self.book = Book(self.jinja)
+        self.edition = edition(root)
+        self.written: dict[str, dict[str, str]] = {}
+
+    def write(self, name: str, text: str, **meta: str) -> None:
+        """Write one page with its front matter; `text` may bring its own."""
+        own, body = split_front_matter(text)
+        meta = {"edition": self.edition, **meta, **own}
+        meta.setdefault("title", _first_heading(body) or words(Path(name).stem))
+        lines = "\n".join(f"{key}: {json.dumps(value, ensure_ascii=False)}" for key, value in meta.items() if value)
+        path = self.out / name
+        path.parent.mkdir(parents=True, exist_ok=True)
+        path.write_text(f"---\n{lines}\n---\n{body}", encoding="utf-8")
+        self.written[name] = meta
+
+    def render(self, text: str, page: str, **more: Any) -> str:
+        """Run one page's text through Jinja2 with the book's functions."""
+        try:
+            return self.jinja.from_string(text).render(**self.book.functions(page), **more)
+        except (PageError, jinja2.TemplateError, LookupError, ValueError, TypeError) as wrong:
+            line = getattr(wrong, "lineno", None)
+            raise PageError(f"{page}{f', line {line}' if line else ''}: {wrong}") from wrong
+
+    def own_words(self, page: str) -> str:
+        """What docs/ says on a generated page, or nothing."""
+        path = self.root / "docs" / page
+        return path.read_text(encoding="utf-8") if path.is_file() else ""
+
+    def tables(self) -> None:
+        """A look-up page for each table, with its files."""
+        for name in table_names():
+            if name == "sources":
+                continue
+            page = f"look-up/{name}.md"
+            own, intro = split_front_matter(self.render(self.own_words(page), page))
+            self.write(page, self._table_page(name, page, intro), **{**self._table_meta(name), **own})
+            self._table_files(name)
+
+    def _table_page(self, name: str, page: str, intro: str) -> str:
+        seen = view(name)
+        cautions = [caution("prohibition" if _forbids(text) else "warning", text) for text in seen.cautions]
+        functions = self.book.functions(page)
+        return self.jinja.get_template("table_page.md").render(
+            view=seen,
+            rich=rich,
+            intro=intro.strip() or f'<p class="lede">{rich(seen.description)}</p>',
+            use_words=USE_WORDS.get(seen.use, words(seen.use)),
+            top_cautions=tight("".join(cautions[:1])),
+            more_cautions=tight("".join(cautions[1:])),
+            table_html=self.book.table_html(functions["root"], name),
+            claims_html=tight(self.book._claims(functions["root"], seen)),
+            chart_html=charts.chart(name),
+        )
+
+    def _table_meta(self, name: str) -> dict[str, str]:
+        seen = view(name)
+        return {
+            "title": seen.title, "kind": "table", "group": GROUPS.get(seen.group, words(seen.group)),
+            "description": seen.description or seen.title,
+        }  # fmt: skip
+
+    def _table_files(self, name: str) -> None:
+        source = next(r for r in package()["resources"] if r["name"] == name)
+        shutil.copyfile(self.root / "tables" / source["path"], self.out / "look-up" / f"{name}.csv")
+        rows = [dict(row) for row in table(name).rows]
+        keys = {row["source"] for row in rows}
+        record = {
+            "name": name, "title": source["title"], "description": source.get("description", ""), "rows": rows,
+            "sources": [dict(row) for row in table("sources").rows if row["key"] in keys], "edition": self.edition,
+        }  # fmt: skip
+        text = json.dumps(record, ensure_ascii=False, indent=1)
+        (self.out / "look-up" / f"{name}.json").write_text(text + "\n", encoding="utf-8")
+
+    def worksheets(self) -> None:
+        """A page for each worksheet."""
+        default = (self.root / "build_scripts" / "templates" / "sheet_page.md").read_text(encoding="utf-8")
+        for name, sheet in answering.declared().items():
+            page = f"work-out/{name}.md"
+            text = self.own_words(page)
+            html = self.book.sheet("../", name)
+            body = self.render(text or default, page, rich=rich, **({} if text else {"worksheet": sheet, "sheet_html": html}))
+            meta = {
+                "title": sheet.title, "kind": "sheet", "group": ROOM_NAMES.get(sheet.room, words(sheet.room)),
+                "description": sheet.summary,
+            }  # fmt: skip
+            self.write(page, body, **meta)
+
+    def sources(self) -> None:
+        """The page of all sources, with what was taken from each and how it was seen, counted."""
+        page = "about/sources.md"
+        used: dict[str, dict[str, Counter[str]]] = defaultdict(lambda: defaultdict(Counter))
+        total: Counter[str] = Counter()
+        for name in table_names():
+            if name == "sources":
+                continue
+            for row in table(name).rows:
+                used[row["source"]][name][row["checked"]] += 1
+                total[row["checked"]] += 1
+        titles = {name: view(name).title for name in table_names() if name != "sources"}
+        cited = _cited_by_worksheets()
+        cards = []
+        for row in table("sources").rows:
+            uses = [
+                {"name": name, "title": titles[name], "said": _said_counts(seen)} for name, seen in used[row["key"]].items()
+            ]
+            sheets = cited.get(row["key"], [])
+            cards.append({**row, "uses": uses, "cited_by": "Worksheets: " + ", ".join(sheets) if sheets else ""})
+        _, intro = split_front_matter(self.render(self.own_words(page), page))
+        text = self.jinja.get_template("sources_page.md").render(
+            sources=cards, total=total.total(), counts={k: total[k] for k in ("text", "copy", "memory")}, rich=rich,
+            ring=seen_ring, root="../", intro=intro,
+        )  # fmt: skip
+        self.write(page, text, kind="list", description="Every source, what was taken from it and how it was read.")
+
+    def ratings(self) -> None:
+        """The index behind the ratings box, and the same as a plain page for when scripts are off."""
+        made = ratings_index.entries()
+        (self.out / "look-up").mkdir(parents=True, exist_ok=True)
+        (self.out / "scripts").mkdir(parents=True, exist_ok=True)
+        (self.out / "scripts" / "ratings.js").write_text(ratings_index.script(made), encoding="utf-8")
+        grouped: dict[str, list[ratings_index.Entry]] = defaultdict(list)
+        for entry in made:
+            grouped[entry.table].append(entry)
+        parts = ["# Every rating in one list", ""]
+        parts.append('<p class="lede">Each line leads to its cell, with its source. The mark or tag on your part governs.</p>\n')
+        for name, lines in grouped.items():
+            parts.append(f"## {view(name).title}\n")
+            parts.append('<ul class="every" data-search-exclude>')
+            parts.extend(
+                f'<li><a href="{line.address.removeprefix("look-up/")}">{rich(line.label)}</a> <b>{rich(line.answer)}</b></li>'
+                for line in lines
+            )
+            parts.append("</ul>\n")
+        self.write(
+            "look-up/every-rating.md", "\n".join(parts), title="Every rating in one list", kind="list", group="",
+            description="All ratings of this book as a plain list.",
+        )  # fmt: skip
+
+    def docs(self) -> None:
+        """The pages people wrote."""
+        docs = self.root / "docs"
+        for path in sorted(docs.rglob("*")) if docs.is_dir() else []:
+            page = path.relative_to(docs).as_posix()
+            if path.is_dir() or page in self.written or path.name.startswith("_"):
+                continue
+            if path.suffix != ".md":
+                (self.out / page).parent.mkdir(parents=True, exist_ok=True)
+                shutil.copyfile(path, self.out / page)
+                continue
+            self.write(page, self.render(path.read_text(encoding="utf-8"), page), description=self._lede(page))
+
+    def _lede(self, page: str) -> str:
+        return ""
+
+    def indexes(self) -> None:
+        """The index of each part, where docs/ has none of its own; a part with no page says where to go instead."""
+        parts: dict[str, tuple[str, str]] = {
+            "look-up": ("Look something up", "Ratings, limits and sizes, each with its source."),
+            "work-out": ("Work something out", "Put in what you measured. See the answer, the drawing and the working."),
+            "judge": ("Judge a part", "Is it still fit for use? What to look for, what to measure, when to stop."),
+            "understand": ("Understand", "Why it is so, with drawings and numbers you can check."),
+            "about": ("How far to trust this book", "What it rests on, what it cannot know, and what governs over it."),
+        }
+        for part, (title, lede) in parts.items():
+            page = f"{part}/index.md"
+            own = self.written.pop(page, None)
+            grouped: dict[str, list[tuple[str, dict[str, str]]]] = defaultdict(list)
+            for name, meta in sorted(self.written.items()):
+                if name.startswith(f"{part}/"):
+                    grouped[meta.get("group", "")].append((name, meta))
+            if part == "judge":
+                for name, meta in sorted(self.written.items()):
+                    if name.startswith("work-out/") and meta.get("group") == ROOM_NAMES["inspecting"]:
+                        grouped["Worksheets that judge"].append((f"../{name}", meta))
+            if not grouped and own is None:
+                continue
+            body = [] if own is None else [split_front_matter((self.out / page).read_text(encoding="utf-8"))[1]]
+            if own is None:
+                body += [f"# {title}", "", f'<p class="lede">{lede}</p>', ""]
+                if part == "look-up":
+                    body += [self.jinja.get_template("ask.html").render(root="../", box="ask-box"), ""]
+            order = list(dict.fromkeys([*GROUPS.values(), *ROOM_NAMES.values()]))
+            for group in sorted(grouped, key=lambda g: (g == "", order.index(g) if g in order else 99, g)):
+                if group:
+                    body.append(f"## {group}\n")
+                body.append('<ul class="index-list">')
+                for name, meta in grouped[group]:
+                    link = name.removeprefix(f"{part}/").removesuffix(".md") + ".html"
+                    said = f"<span>{rich(meta['description'])}</span>" if meta.get("description") else ""
+                    body.append(f'<li><a href="{link}"><b>{rich(meta["title"])}</b>{said}</a></li>')
+                body.append("</ul>\n")
+            meta = own or {"title": title, "description": lede}
+            self.write(page, "\n".join(body), **{**meta, "kind": "list"})
+
+
+def _forbids(text: str) -> bool:
+    return bool(re.search(r"\b(never|do not|not a lifting|no lifting|has no rating|out of use)\b", text, re.IGNORECASE))
+
+
+def _said_counts(seen: Counter[str]) -> str:
+    names = {"text": "read in text", "copy": "in a reprint", "memory": "not seen in text"}
+    return ", ".join(f"{seen[key]} {names[key]}" for key in names if seen[key])
+
+
+def _cited_by_worksheets() -> dict[str, list[str]]:
+    cited: dict[str, list[str]] = defaultdict(list)
+    for name, sheet in answering.declared().items():
+        for citation in sheet.citations:
+            if name not in cited[citation.source]:
+                cited[citation.source].append(name)
+    return cited
+
+
+def split_front_matter(text: str) -> tuple[dict[str, str], str]:
+    """The front matter of a page (plain `key: value` lines) and the rest."""
+    match = re.match(r"---\n(.*?)\n---\n", text, re.DOTALL)
+    if not match:
+        return {}, text
+    meta: dict[str, str] = {}
+    for line in match.group(1).splitlines():
+        key, _, value = line.partition(":")
+        value = value.strip()
+        meta[key.strip()] = json.loads(value) if value.startswith('"') else value
+    return meta, text[match.end() :]
+
+
+def _first_heading(text: str) -> str:
+    match = re.search(r"^# (.+)$", text, re.MULTILINE)
+    return re.sub(r"<[^>]+>", "", match.group(1)).strip() if match else ""
+
+
+def _copy_assets(out: Path, root: Path) -> None:
+    modules = root / "node_modules"
+    fonts = out / "assets" / "fonts"
+    fonts.mkdir(parents=True)
+    for package_name, file_name, served in FACES:
+        face = modules / package_name / "files" / file_name
+        if not face.is_file():
+            raise PageError(f"the type face {package_name} is missing; run npm ci")
+        shutil.copyfile(face, fonts / served)
+    scripts = out / "scripts"
+    for name in PAGE_SCRIPTS:
+        shutil.copyfile(root / "build_scripts" / "scripts" / name, scripts / name)
+    shutil.copyfile(modules / "iframe-worker" / "shim" / "index.js", scripts / "frame-worker.js")
+
+
+# ------------------------------------------------------------------------------------- after the engine ran
+
+
+def finish_site(site: Path) -> None:
+    """Add what the engine does not make (search from disk) and remove what no page uses (its own look)."""
+    index = site / "search" / "search_index.json"
+    text = index.read_text(encoding="utf-8")
+    (site / "search" / "search_index.js").write_text(f"var __index = {text}\n", encoding="utf-8")
+    for leftover in ("assets/stylesheets", "assets/images", "assets/javascripts/lunr"):
+        shutil.rmtree(site / leftover, ignore_errors=True)
+    for pattern in ("*.map", "*.gz"):
+        for file in list(site.rglob(pattern)):
+            file.unlink()
+    for name in ("sitemap.xml",):
+        # The engine asks for it once; without a fixed address it can only be empty.
+        (site / name).write_text('<?xml version="1.0" encoding="UTF-8"?>\n<urlset></urlset>\n', encoding="utf-8")
+
+
+def main(arguments: list[str]) -> int:
+    """Command line; 1 and one line on stderr where a page cannot be made."""
+    commands: dict[str, Callable[[Path], object]] = {"pages": write_pages, "finish": finish_site}
+    if len(arguments) != 2 or arguments[0] not in commands:
+        print(__doc__, file=sys.stderr)
+        return 2
+    try:
+        commands[arguments[0]](Path(arguments[1]))
+    except PageError as wrong:
+        print(f"page not made: {wrong}", file=sys.stderr)
+        return 1
+    return 0
+
+
+if __name__ == "__main__":
+    sys.exit(main(sys.argv[1:]))
