@@ -46,11 +46,12 @@ def build(say: Callable[[str], None] = _say) -> None:
             raise BuildRefused("the tables cannot be used:\n  " + "\n  ".join(found))
     pages, working = WORK / "pages", WORK / "site.next"
     with step("pages written", say):
-        from build_scripts.pages import render_pages
+        from build_scripts.pages import finish_site, write_pages
 
-        render_pages(ROOT, pages)
+        write_pages(pages, ROOT)
     with step("site laid out", say):
         lay_out(pages, working)
+        finish_site(working)
     with step("runtime packed", say):
         from build_scripts.runtime import build_runtime
 

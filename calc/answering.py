@@ -77,8 +77,8 @@ def answer(name: str, raw: Mapping[str, Any], units: UnitSystem = "us") -> dict[
     if units not in ("us", "si"):
         raise BadInput(InputError("units", str(units), "is not known. Give us or si."))
     found = sheet.compute(read_inputs(sheet.inputs, raw, units), Say(units))
+    _refuse_non_finite(found.results)
     results = {declared.name: result_record(declared, found, units) for declared in sheet.results}
-    _refuse_non_finite(results)
     return {
         "ok": True,
         "worksheet": name,
@@ -96,9 +96,9 @@ def answer(name: str, raw: Mapping[str, Any], units: UnitSystem = "us") -> dict[
 
 
 def _refuse_non_finite(results: Mapping[str, Any]) -> None:
-    for key, record in results.items():
-        values = record["value"] if isinstance(record["value"], list) else [record["value"]]
-        if any(isinstance(value, float) and not math.isfinite(value) for value in values):
+    for key, value in results.items():
+        values = value if isinstance(value, (list, tuple)) else [value]
+        if any(isinstance(one, float) and not math.isfinite(one) for one in values):
             raise BadInput(
                 InputError(key, "", "comes out without bound for these inputs; they cannot be answered.")
             )

@@ -377,15 +377,17 @@ def unit_text(unit: str) -> str:
     return UNIT_WORDS.get(unit, unit)
 
 
+def with_unit(text: str, unit: str) -> str:
+    """A written number with its unit behind it; degrees of angle and percent stand close."""
+    return f"{text}{unit_text(unit)}" if unit in ("deg", "%") else f"{text} {unit_text(unit)}".strip()
+
+
 def show_in(value_si: float, dimension: str, unit: str, digits: int = 3, direction: str = "nearest") -> str:
     """Write an SI value in one unit. Inches over 1/4 in read in sixteenths, like a tape."""
     value = from_si(value_si, unit, dimension)
     if unit == "in" and direction == "nearest" and abs(value) >= 0.25 and digits <= 3:
         return f"{fraction_text(value)} in"
-    text = number_text(value, digits, direction)
-    if unit in ("deg", "%"):
-        return f"{text}{unit_text(unit)}"
-    return f"{text} {unit_text(unit)}".strip()
+    return with_unit(number_text(value, digits, direction), unit)
 
 
 def show(
@@ -408,5 +410,5 @@ def show(
 __all__ = [
     "READING_UNITS", "SI_UNITS", "STANDARD_GRAVITY_M_PER_S2", "UNIT_FACTORS", "NotReadable", "Reading",
     "dimension_of", "find_unit", "fraction_text", "from_si", "number_text", "plain_number", "read_quantity",
-    "round_to", "show", "show_in", "to_si", "unit_text",
+    "round_to", "show", "show_in", "to_si", "unit_text", "with_unit",
 ]  # fmt: skip

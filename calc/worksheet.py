@@ -23,7 +23,7 @@ from calc.quantities import (
     show,
     show_in,
     to_si,
-    unit_text,
+    with_unit,
 )
 
 Verdict = Literal["ok", "caution", "stop", "unknown"]
@@ -149,16 +149,16 @@ class Input:
                 else (self.below if self.below is not None else math.inf)
             )
             value = next((v for v in (10.0, 100.0, 1.0, 500.0, 0.25) if low < v <= high), high)
-        return f"{value:g} {unit_text(self.unit)}".replace(" °", "°") if self.unit != "deg" else f"{value:g}°"
+        return with_unit(f"{value:g}", self.unit)
 
     def _bounds(self) -> str:
-        unit = "" if self.kind in ("rows", "numbers") else unit_text(self.unit)
+        unit = "" if self.kind in ("rows", "numbers") else self.unit
         parts = []
         for word, bound in (
             ("over", self.above), ("from", self.at_least), ("below", self.below), ("up to", self.at_most),
         ):  # fmt: skip
             if bound is not None:
-                parts.append(f"{word} {bound:,.10g} {unit}".strip().replace(" °", "°").replace(" %", "%"))
+                parts.append(f"{word} {with_unit(f'{bound:,.10g}', unit)}")
         return (", " + " and ".join(parts)) if parts else ""
 
 

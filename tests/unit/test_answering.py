@@ -1,0 +1,137 @@
+"""The one road to an answer, for every worksheet that is declared."""
+
+import json
+import math
+
+import pytest
+
+from calc import answering
+from calc.answering import NoSuchWorksheet, answer, answer_json, declared, worksheet, worksheet_record
+from calc.tables import table
+from calc.worksheet import Answer, BadInput, Given, Input, Result, Say, Worksheet
+
+SHEETS = declared()
+
+
+def test_every_module_of_a_room_that_declares_a_worksheet_is_found():
+    assert "sling-legs" in SHEETS
+    assert all(sheet.name == name and sheet.room in answering.ROOMS for name, sheet in SHEETS.items())
+
+
+def test_no_such_worksheet_names_those_that_exist():
+    for name in ("sling-gold", "leg-geometry", "no worksheet"):
+        with pytest.raises(NoSuchWorksheet, match="there are .*sling-legs"):
+            worksheet(name)
+
+
+@pytest.mark.parametrize("units", ["us", "si"])
+@pytest.mark.parametrize("name", list(SHEETS))
+def test_the_example_of_every_worksheet_answers_in_full(name, units):
+    record = answer(name, SHEETS[name].example, units)
+    assert json.loads(json.dumps(record, allow_nan=False)) == record
+    assert record["verdict"] in ("ok", "caution", "stop", "unknown")
+    assert record["headline"].endswith(".") or record["headline"].endswith("used.")
+    assert record["big"]["text"]
+    assert record["steps"], "the working is shown"
+    assert all(all(step.values()) for step in record["steps"])
+    assert record["sources"]
+    if SHEETS[name].room != "recording":
+        assert record["cautions"]
+        assert record["figure"]["svg"].startswith("<svg")
+        assert len(record["figure"]["caption"]) > 20
+    assert set(record["results"]) == {result.name for result in SHEETS[name].results}
+    words = json.dumps(record, ensure_ascii=False)
+    assert "nan" not in words.lower().replace("finance", "")
+    assert "Infinity" not in words
+    assert "None" not in words
+
+
+@pytest.mark.parametrize("name", list(SHEETS))
+def test_units_do_not_change_the_answer(name):
+    """The same typed example, with its units written out, means the same on a US and on an SI page."""
+    us, si = answer(name, SHEETS[name].example, "us"), answer(name, SHEETS[name].example, "si")
+    assert us["verdict"] == si["verdict"]
+
+
+@pytest.mark.parametrize("name", list(SHEETS))
+def test_declarations_are_whole(name):
+    sheet = SHEETS[name]
+    assert sheet.title
+    assert sheet.title[0].isupper()
+    assert sheet.summary.endswith(".")
+    assert sheet.example_story.endswith(".")
+    keys = table("sources").values("key")
+    assert all(citation.source in keys for citation in sheet.citations)
+    names = [given.name for given in sheet.inputs]
+    assert len(set(names)) == len(names)
+    for given in sheet.inputs:
+        assert given.label
+        assert given.accepted()
+        assert set(given.shown_when) <= set(names)
+    assert set(sheet.example) <= set(names)
+    record = worksheet_record(sheet)
+    assert json.loads(json.dumps(record))["name"] == name
+
+
+@pytest.mark.parametrize("name", list(SHEETS))
+def test_nonsense_is_refused_with_words(name):
+    for raw in ({}, {"nonsense": "1"}, {SHEETS[name].inputs[0].name: "\u2603"}):
+        if not raw and not any(given.required and given.default is None for given in SHEETS[name].inputs):
+            continue
+        reply = json.loads(answer_json(json.dumps({"worksheet": name, "inputs": raw})))
+        if reply["ok"]:
+            continue
+        assert all(error["message"] for error in reply["errors"])
+        assert "Traceback" not in json.dumps(reply)
+
+
+def test_a_request_in_json():
+    reply = json.loads(
+        answer_json('{"worksheet": "sling-legs", "inputs": {"load": "1000 lb", "angle": "30"}}')
+    )
+    assert reply["ok"] is True
+    assert reply["results"]["leg_tension"]["value"] == pytest.approx(1000)
+    refused = json.loads(answer_json('{"worksheet": "sling-legs", "inputs": {"load": "x"}}'))
+    assert refused == {
+        "ok": False,
+        "errors": [{"input": "load", "given": "x", "message": refused["errors"][0]["message"]}],
+    }
+    assert "a weight such as 10 lb" in refused["errors"][0]["message"]
+    unknown = json.loads(answer_json('{"worksheet": "sling-gold"}'))
+    assert "there is no worksheet sling-gold" in unknown["errors"][0]["message"]
+    assert (
+        json.loads(answer_json('{"worksheet": "sling-legs", "units": "cgs"}'))["errors"][0]["input"]
+        == "units"
+    )
+
+
+def _sheet(value):
+    def compute(given: Given, say: Say) -> Answer:
+        if value == "overflow":
+            return Answer("ok", "w.", "x", {"x": math.exp(given.si("y"))})
+        return Answer("ok", "w.", "x", {"x": value})
+
+    return Worksheet(
+        "odd",
+        "Odd",
+        "Odd.",
+        (Input("y", "Y", "number"),),
+        (Result("x", "X"),),
+        compute,
+        {"y": "1"},
+        "Odd.",
+        (),
+    )
+
+
+@pytest.mark.parametrize("value", [math.inf, math.nan, [1.0, math.nan]])
+def test_a_number_without_bound_is_refused(monkeypatch, value):
+    monkeypatch.setattr(answering, "worksheet", lambda name: _sheet(value))
+    with pytest.raises(BadInput, match="without bound"):
+        answer("odd", {"y": "1"})
+
+
+def test_an_overflow_is_refused_in_words(monkeypatch):
+    monkeypatch.setattr(answering, "worksheet", lambda name: _sheet("overflow"))
+    reply = json.loads(answer_json('{"worksheet": "odd", "inputs": {"y": "1e6"}}'))
+    assert "too large or too small" in reply["errors"][0]["message"]

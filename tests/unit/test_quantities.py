@@ -1,0 +1,218 @@
+"""Reading what people type and writing what people read."""
+
+import math
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from calc.quantities import (
+    NotReadable,
+    Reading,
+    dimension_of,
+    find_unit,
+    fraction_text,
+    from_si,
+    number_text,
+    plain_number,
+    read_quantity,
+    round_to,
+    show,
+    show_in,
+    to_si,
+    unit_text,
+)
+from calc.unit_factors import UNIT_FACTORS
+
+# what is typed, dimension, default unit, value, in unit
+READS = [
+    ("57 3/4 in", "length", "mm", 57.75, "in"),
+    ('57-3/4"', "length", "mm", 57.75, "in"),
+    ("57-3/4", "length", "in", 57.75, "in"),
+    ("5'-3\"", "length", "in", 63, "in"),
+    ("5' 3 1/2\"", "length", "mm", 63.5, "in"),
+    ("5 ft 3 in", "length", "mm", 63, "in"),
+    ("5ft3in", "length", "mm", 63, "in"),
+    ("-5 ft 3 in", "length", "mm", -63, "in"),
+    ("1 1/2 t", "weight", "lb", 1500, "kg"),
+    ("1½ t", "weight", "lb", 1500, "kg"),
+    ("6,200 lb", "weight", "kg", 6200, "lb"),
+    ("6.2k lb", "weight", "kg", 6200, "lb"),
+    ("6.2k", "weight", "lb", 6200, "lb"),
+    ("6.2K lbs", "weight", "kg", 6200, "lb"),
+    ("6 200 kg", "weight", "lb", 6200, "kg"),
+    ("6\u202f200 kg", "weight", "lb", 6200, "kg"),
+    ("12 100", "weight", "lb", 12100, "lb"),
+    ("2 short tons", "weight", "kg", 4000, "lb"),
+    ("3 tons", "weight", "kg", 6000, "lb"),
+    ("5#", "weight", "kg", 5, "lb"),
+    ("300 mm", "length", "in", 0.3, "m"),
+    ("0,250", "length", "m", 250, "mm"),
+    (",5 m", "length", "in", 500, "mm"),
+    ("1,5", "length", "mm", 1.5, "mm"),
+    ("1.234,5 mm", "length", "in", 1234.5, "mm"),
+    ("1,234.5 mm", "length", "in", 1234.5, "mm"),
+    ("12,5000", "length", "mm", 12.5, "mm"),
+    ("1e3 lb", "weight", "kg", 1000, "lb"),
+    ("200 bar", "pressure", "psi", 20, "MPa"),
+    ("3,000 psi", "pressure", "bar", 3, "ksi"),
+    ("250 N/mm²", "pressure", "psi", 250, "MPa"),
+    ("30°", "angle", "deg", 30, "deg"),
+    ("600 °F", "temperature", "degC", 600, "degF"),
+    ("600 deg F", "temperature", "degC", 600, "degF"),
+    ("316 C", "temperature", "degF", 316, "degC"),
+    ("500°", "temperature", "degF", 500, "degF"),
+    ("300 K", "temperature", "degF", 26.85, "degC"),
+    ("−40", "temperature", "degC", -40, "degF"),
+    ("10 lb·ft", "torque", "N.m", 120, "lbf.in"),
+    ("10 ft-lb", "energy", "J", 120, "in.lbf"),
+    ("490 lb/ft³", "density", "kg/m3", 490, "lb/ft3"),
+    ("12 sq ft", "area", "in2", 1728, "in2"),
+    ("1 kJ/mm", "heat_input", "kJ/in", 25.4, "kJ/in"),
+    ("12 in.", "length", "mm", 1, "ft"),
+    ("10%", "fraction", "ratio", 0.1, "ratio"),
+    ("500 lb", "force", "kN", 500, "lbf"),
+    ("10 kN", "weight", "lb", 10000 / 9.80665, "kg"),
+    (" 42 ", "weight", "kg", 42, "kg"),
+    (42, "weight", "kg", 42, "kg"),
+    (0.25, "length", "in", 0.25, "in"),
+    ("+3/8", "length", "in", 0.375, "in"),
+    ("1 t 250 kg", "weight", "lb", 1250, "kg"),
+]
+
+
+@pytest.mark.parametrize(("typed", "dimension", "default_unit", "value", "unit"), READS)
+def test_reads_what_people_type(typed, dimension, default_unit, value, unit):
+    reading = read_quantity(typed, dimension, default_unit)
+    assert reading.value_si == pytest.approx(to_si(value, unit, dimension), rel=1e-12, abs=1e-12)
+    assert reading.dimension == dimension
+
+
+REFUSALS = [
+    ("", "length", "is empty"),
+    ("   ", "length", "is empty"),
+    ("-", "length", "has no number"),
+    ("abc", "length", "no number"),
+    ("in 5", "length", "no number"),
+    ("5 3", "length", "without its unit"),
+    ("5 ft 3", "length", "without its unit"),
+    ("5 in 3 ft", "length", "larger unit first"),
+    ("600 °F 3 °C", "temperature", "larger unit first"),
+    ("25 kg", "length", "unit of weight, where length is wanted"),
+    ("25 in", "weight", "unit of length, where weight is wanted"),
+    ("25 furlong", "length", "does not know: furlong"),
+    ("1,23,4", "length", "read two ways"),
+    ("1.5.2", "length", "read two ways"),
+    ("1.234.567", "length", "read two ways"),
+    ("1234 567", "length", "read two ways"),
+    ("3/0 in", "length", "divides by zero"),
+    ("5 @ 3", "length", "cannot be read from"),
+    ("9e999", "length", "too large"),
+    (math.inf, "length", "not a finite"),
+    (math.nan, "length", "not a finite"),
+]
+
+
+@pytest.mark.parametrize(("typed", "dimension", "reason"), REFUSALS)
+def test_refuses_what_cannot_be_read(typed, dimension, reason):
+    with pytest.raises(NotReadable, match=reason):
+        read_quantity(typed, dimension, {"length": "in", "weight": "lb", "temperature": "degF"}[dimension])
+
+
+def test_a_plain_number_has_no_unit():
+    assert plain_number("57-3/4") == 57.75
+    assert plain_number("6,600") == 6600
+    with pytest.raises(NotReadable, match="not one plain number"):
+        plain_number("6,600 lb")
+    with pytest.raises(NotReadable, match="not one plain number"):
+        plain_number("5 3")
+
+
+def test_the_unit_as_typed_is_kept():
+    assert read_quantity("10 mm", "length", "in") == Reading(0.01, "mm", "length")
+    assert read_quantity("5 ft 3 in", "length", "mm").unit == "ft"
+
+
+def test_a_unit_may_belong_to_several_dimensions():
+    assert dimension_of("in-lb") == ["torque", "energy"]
+    assert dimension_of("furlong") == []
+    assert find_unit("KG", "weight") == "kg"
+
+
+def test_units_of_the_wrong_dimension_are_refused():
+    with pytest.raises(NotReadable):
+        to_si(1, "in", "weight")
+    with pytest.raises(NotReadable):
+        from_si(1, "in", "weight")
+
+
+def test_force_and_weight_meet_under_standard_gravity():
+    assert from_si(to_si(7, "lb", "force"), "lbf", "force") == pytest.approx(7, rel=1e-14)
+    assert from_si(to_si(7, "kN", "weight"), "N", "weight") == pytest.approx(7000, rel=1e-14)
+    assert from_si(9.80665 * 3, "kg", "force") == pytest.approx(3, rel=1e-14)
+
+
+@given(
+    st.sampled_from([(d, u) for d, units in UNIT_FACTORS.items() for u in units]),
+    st.floats(-1e9, 1e9, allow_nan=False),
+)
+def test_to_si_and_back(dimension_unit, value):
+    dimension, unit = dimension_unit
+    assert from_si(to_si(value, unit, dimension), unit, dimension) == pytest.approx(
+        value, rel=1e-12, abs=1e-9
+    )
+
+
+@given(st.integers(0, 500), st.integers(1, 63))
+def test_tape_fractions_read_back(whole, steps):
+    value = whole + steps / 64
+    assert plain_number(fraction_text(value, 64)) == value
+
+
+@given(st.floats(1e-6, 1e9), st.integers(1, 6))
+def test_rounding_stays_on_its_side(value, digits):
+    assert round_to(value, digits, "down") <= value * (1 + 1e-9)
+    assert round_to(value, digits, "up") >= value * (1 - 1e-9)
+    assert abs(round_to(value, digits) - value) <= 0.5000001 * 10 ** (
+        math.floor(math.log10(value)) - digits + 1
+    )
+
+
+def test_rounding_by_hand():
+    assert round_to(3536, 3, "up") == 3540
+    assert round_to(3531, 3, "up") == 3540
+    assert round_to(7199, 2, "down") == 7100
+    assert round_to(7100, 2, "up") == 7100
+    assert round_to(0.0, 3) == 0
+    assert round_to(-3536, 3) == -3540
+    assert round_to(math.inf, 3) == math.inf
+
+
+@pytest.mark.parametrize(
+    ("value", "digits", "text"),
+    [(3536, 3, "3,540"), (0.0527, 3, "0.0527"), (1.5, 3, "1.50"), (2.0, 3, "2"), (1234567, 4, "1,235,000"), (0, 3, "0"),
+     (-12.34, 3, "−12.3"), (99.96, 3, "100")],
+)  # fmt: skip
+def test_numbers_as_people_read_them(value, digits, text):
+    assert number_text(value, digits) == text
+
+
+@pytest.mark.parametrize(
+    ("value", "denominator", "text"),
+    [(57.75, 16, "57-3/4"), (0.5, 16, "1/2"), (3.0, 16, "3"), (0.99, 16, "1"), (-2.25, 8, "−2-1/4"), (0.01, 16, "0"),
+     (1200.125, 16, "1,200-1/8"), (-0.001, 16, "0")],
+)  # fmt: skip
+def test_inches_as_a_tape_shows_them(value, denominator, text):
+    assert fraction_text(value, denominator) == text
+
+
+def test_writing_in_both_systems():
+    assert show(3535 * 4.4482216152605, "force", "us", direction="up") == "3,540 lb (15.8 kN)"
+    assert show(15.72e3, "force", "si") == "15.7 kN (3,530 lb)"
+    assert show(1.46685, "length") == "57-3/4 in (1,470 mm)"
+    assert show(0.001, "length") == "0.0394 in (1 mm)"
+    assert show(30.0, "angle") == "30°"
+    assert show_in(0.5, "fraction", "%") == "50%"
+    assert show_in(2.5, "fraction", "ratio") == "2.50"
+    assert unit_text("lbf") == "lb"
+    assert unit_text("mm") == "mm"

@@ -1,0 +1,104 @@
+"""The table reader and the typed look-ups."""
+
+import pytest
+
+from calc import ratings, tables
+from calc.tables import NoSuchRow, NoSuchTable, Table
+
+
+def test_a_table_is_read_with_its_columns():
+    chain = tables.table("chain-tie-down")
+    assert {"grade", "size_in", "value", "unit", "source", "locator", "checked"} <= set(chain.columns)
+    assert tables.table_names()[0] == tables.package()["resources"][0]["name"]
+
+
+def test_no_such_table_names_those_that_exist():
+    with pytest.raises(NoSuchTable, match="there is no table rope-gold; there are .*chain-tie-down"):
+        tables.table("rope-gold")
+
+
+SMALL = Table("small", ("grade", "size", "value", "unit"), (
+    {"grade": "7", "size": "1", "value": "1,200", "unit": "lb"},
+    {"grade": "7", "size": "2", "value": "x", "unit": "lb"},
+    {"grade": "8", "size": "2", "value": "3/8", "unit": "in"},
+))  # fmt: skip
+
+
+def test_one_row_or_a_reason():
+    assert SMALL.one(grade="8")["value"] == "3/8"
+    assert SMALL.values("size") == ("1", "2")
+    with pytest.raises(NoSuchRow, match="2 rows for grade 7; name more columns"):
+        SMALL.one(grade="7")
+    with pytest.raises(NoSuchRow, match="no row for grade 9. It has grade: 7, 8"):
+        SMALL.one(grade="9")
+    with pytest.raises(NoSuchRow, match="no row for grade 8, size 1$"):
+        SMALL.one(grade="8", size="1")
+    with pytest.raises(NoSuchRow, match="no column colour; it has grade, size"):
+        SMALL.where(colour="red")
+
+
+def test_values_become_numbers():
+    assert tables.number(SMALL.rows[0]) == 1200
+    assert tables.value_si(SMALL.rows[2], "length") == pytest.approx(0.009525)
+    with pytest.raises(NoSuchRow, match="value “x”"):
+        tables.number(SMALL.rows[1])
+
+
+@pytest.mark.parametrize("typed", ["3/8", "3/8 in", '3/8"', "0.375", "10 mm", "  3/8 "])
+def test_a_size_is_found_however_it_is_written(typed):
+    assert ratings.inch_size("chain-lifting", typed, grade="80") == "3/8"
+
+
+@pytest.mark.parametrize(
+    ("typed", "reason"),
+    [("10", "not in this table; sizes are 7/32 in .5.5 mm."), ("11 mm", "not in this table"), ("big", "no number"),
+     ("3/8 lb", "unit of weight")],
+)  # fmt: skip
+def test_a_size_that_is_not_there_lists_what_is(typed, reason):
+    with pytest.raises(ratings.NotRated, match=reason):
+        ratings.inch_size("chain-lifting", typed, grade="80")
+
+
+def test_lifting_ratings_as_osha_prints_them():
+    """OSHA, Guidance on Safe Sling Use, Table 1 (grade 80) and Table 2 (grade 100)."""
+    assert ratings.chain_lifting_leg("80", "3/8").printed == "7,100 lb"
+    assert ratings.chain_lifting_leg("100", "13 mm").working_load_limit_kg == pytest.approx(
+        15000 * 0.45359237
+    )
+    printed = ratings.chain_lifting_printed("80", "1/2", 2, 60.0)
+    assert printed is not None
+    assert printed.printed == "20,800 lb"
+    four = ratings.chain_lifting_printed("80", "3/8", 4, 45.0)
+    assert four is not None
+    assert four.printed == "15,100 lb"
+    assert ratings.chain_lifting_printed("80", "1/2", 2, 59.0) is None
+
+
+def test_grades_that_do_not_lift():
+    """ASTM A413, scope: grades 30, 43 and 70 are for uses other than overhead lifting."""
+    for grade in ("30", "43", "70"):
+        with pytest.raises(ratings.NotRated, match="ties loads down only"):
+            ratings.chain_lifting_leg(grade, "3/8")
+    with pytest.raises(ratings.NotRated, match="grade 120 is not in the lifting tables"):
+        ratings.chain_lifting_leg("120", "3/8")
+
+
+def test_tie_down_ratings_by_law():
+    """49 CFR 393.108, chain table (from memory of the printed table)."""
+    assert ratings.chain_tie_down("70", "3/8").printed == "6,600 lb"
+    with pytest.raises(ratings.NotRated, match="grade 12 is not in the tie-down table; it has grades 30, 43"):
+        ratings.chain_tie_down("12", "3/8")
+
+
+def test_shackles():
+    """RR-C-271, grade A, 5/8 in bow: 3-1/4 short tons (from memory of the printed table)."""
+    assert ratings.shackle("A", "5/8").working_load_limit_kg == pytest.approx(6500 * 0.45359237)
+
+
+def test_densities_have_a_low_and_a_high():
+    assert "steel" in ratings.materials()
+    oak = next(key for key, name in ratings.materials().items() if name.startswith("oak"))
+    found = ratings.density(oak)
+    assert 500 < found.low_kg_per_m3 < found.high_kg_per_m3 < 1000
+    with pytest.raises(NoSuchRow, match="unobtainium"):
+        ratings.density("unobtainium")
