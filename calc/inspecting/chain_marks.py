@@ -1,0 +1,152 @@
+"""What grade do the marks on a chain name, and which sizes can a measured wire be?
+
+Marks: 49 CFR 393.108 (chain mark examples) and the letters of European lifting chain, in tables/chain-marks.csv.
+Sizes: those of the tie-down and lifting tables. A worn link measures thin, so every size that the wire may once have
+been is kept; none is picked in silence.
+"""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass
+
+from calc.quantities import plain_number, to_si
+from calc.tables import table
+
+THICKEST_OVER_NOMINAL = 1.08
+"""Wire runs over its nominal size by up to this ratio [-]: 7/16 in transport chain is made of 11.9 mm wire, 7 percent
+over 11.1 mm. From memory of ASTM A413; held by the grade relation of that size (tests/published)."""
+
+THINNEST_OVER_NOMINAL = 0.75
+"""A wire thinner than this ratio [-] of a size is not taken for that size: a quarter worn away is the loosest limit
+that any source prints (NAVEDTRA 14251, chapter 6)."""
+
+SHORTEST_PITCH_OVER_WIRE = 2.7
+"""Inside length of a link over its wire [-]: short-link chain is made at 3 wire diameters (EN 818-2, from memory);
+a link does not shrink, so a tenth under that is not this size."""
+
+LONGEST_PITCH_OVER_WIRE = 4.0
+"""Coil chain for tie-downs runs to about 3.7 wire diameters (ASTM A413, from memory), some more when stretched [-]."""
+
+LONGEST_SHORT_LINK_OVER_WIRE = 3.4
+"""Lifting chain: 3 wire diameters and a stretch of about a tenth, the loosest that any source allows [-]."""
+
+
+@dataclass(frozen=True)
+class ChainSize:
+    """One size of chain: its inch names (tie-down and lifting tables may differ), its metric name, and the thinnest
+    and thickest wire [m] that those names mean when new.
+    """
+
+    inch_names: tuple[str, ...]
+    metric_name: str
+    thinnest_m: float
+    thickest_m: float
+
+    @property
+    def words(self) -> str:
+        """The size as a shop says it: `3/8 in (10 mm)`."""
+        return f"{' or '.join(f'{name} in' for name in self.inch_names)} ({self.metric_name} mm)"
+
+
+def chain_sizes() -> tuple[ChainSize, ...]:
+    """Every size of the tie-down and the lifting table, smallest first. Names that share a metric size are one size."""
+    names: dict[str, list[str]] = {}
+    for table_name in ("chain-tie-down", "chain-lifting"):
+        for row in table(table_name).rows:
+            inch_names = names.setdefault(row["size_mm"], [])
+            if row["size_in"] not in inch_names:
+                inch_names.append(row["size_in"])
+    sizes = []
+    for metric, inch_names in names.items():
+        wires = [to_si(plain_number(name), "in", "length") for name in inch_names]
+        wires.append(to_si(plain_number(metric), "mm", "length"))
+        sizes.append(ChainSize(tuple(inch_names), metric, min(wires), max(wires)))
+    return tuple(sorted(sizes, key=lambda size: size.thickest_m))
+
+
+def sizes_of_wire(measured_m: float) -> tuple[ChainSize, ...]:
+    """The sizes that a wire of `measured_m` [m] may be, new or worn, smallest first."""
+    return tuple(
+        size
+        for size in chain_sizes()
+        if size.thinnest_m * THINNEST_OVER_NOMINAL <= measured_m <= size.thickest_m * THICKEST_OVER_NOMINAL
+    )
+
+
+def wear_ratio(measured_m: float, size: ChainSize) -> float:
+    """How much of the wire is gone [-] if it once was `size`: 0 when it measures as new."""
+    return max(0.0, 1.0 - measured_m / size.thinnest_m)
+
+
+def pitch_fits(pitch_m: float, size: ChainSize, short_link: bool) -> bool:
+    """Whether a link of this inside length [m] can be of this size; `short_link` for chain that is made to lift."""
+    longest = LONGEST_SHORT_LINK_OVER_WIRE if short_link else LONGEST_PITCH_OVER_WIRE
+    return size.thinnest_m * SHORTEST_PITCH_OVER_WIRE <= pitch_m <= size.thickest_m * longest
+
+
+@dataclass(frozen=True)
+class Marks:
+    """What the marks say: the grades they may mean, the metric names of the sizes they name, words not understood."""
+
+    grades: tuple[str, ...]
+    sizes: tuple[ChainSize, ...]
+    not_read: tuple[str, ...]
+
+
+_SIZE_MARK = re.compile(
+    r'(?<![\w/])(?:(?P<mm>\d+(?:\.\d+)?)\s*MM|(?P<inch>(?:[12][ -])?\d+/\d+)\s*(?:IN|INCH|")?)(?![\w/])'
+)
+_GRADE_MARK = re.compile(r"^(?:G|GR|GRADE)?(?P<mark>\d+|[A-Z])$")
+
+
+def read_marks(marks: str) -> Marks:
+    """Read marks as a person notes them: `G70`, `T 8`, `3/8 80`, `10 mm 10`, `700`.
+
+    A number that is also a European lifting grade of the tables (4, 5, 8) may mean either; both are kept. What is no mark of the table is
+    returned in `not_read`.
+    """
+    text = marks.upper()
+    sizes: list[ChainSize] = []
+    for match in _SIZE_MARK.finditer(text):
+        sizes += [size for size in _named(match) if size not in sizes]
+    rest = _SIZE_MARK.sub(" ", text)
+    rest = re.sub(r"\b(GRADE|GR|G)[\s.-]*(?=\d)", "G", rest)
+    grades: list[str] = []
+    not_read: list[str] = []
+    for word in re.findall(r"[A-Z0-9]+", rest):
+        match_mark = _GRADE_MARK.match(word)
+        meant = _grades_of(match_mark["mark"]) if match_mark else ()
+        grades += [grade for grade in meant if grade not in grades]
+        if not meant:
+            not_read.append(word)
+    return Marks(tuple(grades), tuple(sizes), tuple(not_read))
+
+
+def _named(match: re.Match[str]) -> tuple[ChainSize, ...]:
+    if match["mm"] is not None:
+        wanted = float(match["mm"])
+        return tuple(size for size in chain_sizes() if float(size.metric_name) == wanted)
+    wanted_inch = match["inch"].replace(" ", "-")
+    return tuple(size for size in chain_sizes() if wanted_inch in size.inch_names)
+
+
+def _grades_of(mark: str) -> tuple[str, ...]:
+    rows = table("chain-marks").where(quantity="mark")
+    found = [row["grade"] for row in rows if row["value"] == mark]
+    european = {row["grade"] for row in rows if row["example"] == "letter"}
+    if mark in european and mark not in found and may_lift(mark) is not None:
+        found.append(mark)
+    return tuple(found)
+
+
+def may_lift(grade: str) -> bool | None:
+    """Whether chain of this grade is made to lift; None where the tables do not say."""
+    rows = table("chain-which-may-lift").where(grade=grade, use="lift")
+    return None if not rows else all(row["value"] == "yes" for row in rows)
+
+
+__all__ = [
+    "ChainSize", "Marks", "chain_sizes", "may_lift", "pitch_fits", "read_marks", "sizes_of_wire",
+    "wear_ratio",
+]  # fmt: skip

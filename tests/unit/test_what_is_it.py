@@ -1,0 +1,226 @@
+"""what-is-it: marks, worn wire, twin sizes, and what is never given a lifting rating."""
+
+from typing import Any
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from calc.answering import answer, worksheet
+from calc.inspecting.chain_marks import (
+    chain_sizes,
+    may_lift,
+    pitch_fits,
+    read_marks,
+    sizes_of_wire,
+    wear_ratio,
+)
+from calc.worksheet import BadInput
+
+ALTERED = ("welded", "heated", "cracked", "bent", "home-made")
+
+
+def ask(**raw: Any) -> dict[str, Any]:
+    return answer("what-is-it", raw)
+
+
+def refused(**raw: Any) -> str:
+    with pytest.raises(BadInput) as caught:
+        ask(**raw)
+    return " | ".join(f"{error.input}: {error.message}" for error in caught.value.errors)
+
+
+def value(record: dict[str, Any], name: str) -> Any:
+    return record["results"][name]["value"]
+
+
+@pytest.mark.parametrize(
+    ("marks", "grades"),
+    [
+        ("G70", ("70",)), ("g-70", ("70",)), ("grade 70", ("70",)), ("GR.43", ("43",)), ("700", ("70",)), ("7", ("70",)),
+        ("T", ("8",)), ("8", ("80", "8")), ("80", ("80",)), ("800", ("80",)), ("10", ("100",)), ("1000", ("100",)),
+        ("V", ("10",)), ("M", ("4",)), ("4", ("43", "4")), ("G80 3/8", ("80",)), ("70 T", ("70", "8")),
+        ("", ()), ("USA HT 120", ()), ("X", ()),
+    ],
+)  # fmt: skip
+def test_marks(marks: str, grades: tuple[str, ...]) -> None:
+    assert read_marks(marks).grades == grades
+
+
+@pytest.mark.parametrize(
+    ("marks", "metric"),
+    [("3/8 G70", "10"), ("10 mm 8", "10"), ("10MM T", "10"), ("1-1/4 8", "32"), ("1 1/4 in 8", "32"),
+     ('5/16" 70', "8"), ("9/32 80", "7"), ("1/4 43", "7")],
+)  # fmt: skip
+def test_size_marks(marks: str, metric: str) -> None:
+    assert [size.metric_name for size in read_marks(marks).sizes] == [metric]
+
+
+def test_unread_marks_and_sizes_without_a_row_are_told() -> None:
+    assert read_marks("USA 70").not_read == ("USA",)
+    assert read_marks("9 mm 70").sizes == ()
+
+
+def test_grades_that_lift() -> None:
+    assert may_lift("70") is False
+    assert may_lift("80") is True
+    assert may_lift("10") is None
+
+
+def test_new_grade_70_does_not_lift_but_ties_down() -> None:
+    record = ask(measured_diameter="0.397 in", pitch="1.22 in", marks="G70")
+    assert record["verdict"] == "stop"
+    assert value(record, "rating_lift") is None
+    assert value(record, "rating_tie_down") == pytest.approx(6600)
+    assert "may not lift" in record["headline"]
+
+
+def test_sound_grade_100_of_one_size_is_rated() -> None:
+    record = ask(measured_diameter="13.1 mm", pitch="39.7 mm", marks="100 1/2")
+    assert record["verdict"] == "ok"
+    assert value(record, "rating_lift") == pytest.approx(15000)
+    assert value(record, "size") == "1/2 in (13 mm)"
+    assert "lifts 15,000 lb" in record["headline"]
+
+
+def test_mark_8_takes_the_lower_of_two_printed_ratings() -> None:
+    record = ask(measured_diameter="10.1 mm", pitch="30.3 mm", marks="8", use="both")
+    assert record["verdict"] == "caution"
+    assert value(record, "rating_lift") == pytest.approx(3150 / 0.45359237)
+
+
+def test_mark_4_may_be_43_and_so_does_not_lift() -> None:
+    record = ask(measured_diameter="10.1 mm", marks="4")
+    assert record["verdict"] == "stop"
+    assert value(record, "rating_lift") is None
+
+
+def test_unmarked_counts_as_grade_30_tied_down_and_never_lifts() -> None:
+    for use in ("lift", "tie_down", "both"):
+        record = ask(measured_diameter="10.05 mm", pitch="31 mm", use=use)
+        assert record["verdict"] == ("stop" if use == "lift" else "caution")
+        assert value(record, "rating_lift") is None
+        assert value(record, "rating_tie_down") == pytest.approx(2650)
+
+
+def test_letter_alone_has_no_limit_in_the_law_and_v_none_at_all() -> None:
+    record = ask(measured_diameter="10.1 mm", pitch="30.3 mm", marks="T", use="both")
+    assert value(record, "rating_lift") == pytest.approx(3150 / 0.45359237)
+    assert value(record, "rating_tie_down") is None
+    assert record["verdict"] == "caution"
+    record = ask(measured_diameter="10.1 mm", marks="V")
+    assert record["verdict"] == "unknown"
+    assert value(record, "rating_lift") is None
+    assert "no lifting rating" in record["headline"]
+    record = ask(measured_diameter="10.1 mm", marks="V", use="tie_down")
+    assert record["verdict"] == "unknown"
+    assert "no tie-down limit" in record["headline"]
+
+
+def test_size_that_no_tie_down_table_has() -> None:
+    record = ask(measured_diameter="32.3 mm", marks="70", use="tie_down")
+    assert record["verdict"] == "unknown"
+    assert value(record, "rating_tie_down") is None
+
+
+def test_a_thin_reading_keeps_the_larger_worn_size_in_sight() -> None:
+    record = ask(measured_diameter="8.6 mm", marks="80")
+    sizes = value(record, "candidates")
+    assert [line.split(":")[0] for line in sizes] == ["5/16 in (8 mm)", "3/8 in (10 mm)"]
+    assert record["verdict"] == "caution"
+    assert value(record, "rating_lift") == pytest.approx(4500)
+    assert any("badly worn" in caution["text"] for caution in record["cautions"])
+
+
+def test_the_inside_length_settles_it() -> None:
+    record = ask(measured_diameter="8.6 mm", pitch="30.9 mm", marks="80")
+    assert value(record, "size") == "3/8 in (10 mm)"
+    assert "rules out" in "; ".join(value(record, "why"))
+
+
+def test_a_size_the_grade_is_not_made_in_is_left_out() -> None:
+    sizes = value(ask(measured_diameter="8.6 mm", marks="70"), "candidates")
+    assert len(sizes) == 3
+    assert len(value(ask(measured_diameter="8.6 mm", marks="100"), "candidates")) == 2
+
+
+def test_size_mark_against_the_wire() -> None:
+    record = ask(measured_diameter="13.1 mm", marks="80 3/8")
+    assert value(record, "rating_lift") is None
+    assert record["verdict"] == "unknown"
+    record = ask(measured_diameter="13.1 mm", marks="70 3/8", use="tie_down", condition="worn")
+    assert record["verdict"] == "caution"
+    assert any("do not agree" in line for line in value(record, "why"))
+
+
+@pytest.mark.parametrize("condition", ALTERED)
+@pytest.mark.parametrize("use", ["lift", "tie_down", "both"])
+def test_altered_chain_never_gets_a_rating(condition: str, use: str) -> None:
+    record = ask(measured_diameter="13.2 mm", pitch="39.1 mm", marks="100", use=use, condition=condition)
+    assert record["verdict"] in ("stop", "unknown")
+    assert value(record, "rating_lift") is None
+    assert value(record, "rating_tie_down") is None
+    assert "Take it out of use" in record["headline"]
+
+
+@given(
+    measured_mm=st.floats(4.2, 34.0),
+    marks=st.sampled_from(["", "USA", "3", "43", "G70", "7", "4", "X 300"]),
+    use=st.sampled_from(["lift", "tie_down", "both"]),
+    condition=st.sampled_from(["sound", "worn", *ALTERED]),
+)
+def test_what_is_not_lifting_chain_never_gets_a_lifting_rating(
+    measured_mm: float, marks: str, use: str, condition: str
+) -> None:
+    try:
+        record = ask(measured_diameter=f"{measured_mm} mm", marks=marks, use=use, condition=condition)
+    except BadInput as refusal:
+        assert refusal.errors[0].input == "measured_diameter"
+        return
+    assert value(record, "rating_lift") is None
+    assert use != "lift" or record["verdict"] in ("stop", "unknown")
+
+
+@given(measured_mm=st.floats(4.2, 34.0), marks=st.sampled_from(["80", "100", "8", "T", "5"]))
+def test_the_lowest_size_decides(measured_mm: float, marks: str) -> None:
+    sizes = sizes_of_wire(measured_mm / 1000)
+    if not sizes:
+        return
+    record = ask(measured_diameter=f"{measured_mm} mm", marks=marks)
+    rating = value(record, "rating_lift")
+    alone = ask(
+        measured_diameter=f"{measured_mm} mm",
+        marks=f"{marks} {sizes[0].metric_name} mm",
+    )
+    assert rating == value(alone, "rating_lift")
+
+
+def test_bad_input() -> None:
+    assert "missing" in refused()
+    assert "fits no chain" in refused(measured_diameter="2 mm")
+    assert "fits no chain" in refused(measured_diameter="3 in")
+    assert "too large" in refused(measured_diameter="5 in")
+    assert "too small" in refused(measured_diameter="0")
+    assert "too small" in refused(measured_diameter="-3 mm")
+    assert "unit of weight" in refused(measured_diameter="10 kg")
+    assert "no number" in refused(measured_diameter="thick")
+    assert "does not go with a wire" in refused(measured_diameter="10 mm", pitch="5 in")
+    assert "one of: lift" in refused(measured_diameter="10 mm", use="swing")
+
+
+def test_pitch_bounds_and_wear() -> None:
+    size = next(size for size in chain_sizes() if size.metric_name == "10")
+    assert pitch_fits(0.0340, size, short_link=True)
+    assert not pitch_fits(0.0341, size, short_link=True)
+    assert pitch_fits(0.0341, size, short_link=False)
+    assert not pitch_fits(0.0257, size, short_link=False)
+    assert wear_ratio(0.0099, size) == 0.0
+    assert wear_ratio(0.009525 * 0.83, size) == pytest.approx(0.17)
+
+
+def test_example_runs_and_the_figure_says_it_in_words() -> None:
+    record = answer("what-is-it", worksheet("what-is-it").example)
+    assert "Measure the wire" in record["figure"]["caption"]
+    assert record["figure"]["svg"].startswith("<svg")
+    worn = ask(measured_diameter="10.1 mm", marks="80")
+    assert "three wire thicknesses" in worn["figure"]["caption"]
