@@ -8,7 +8,7 @@ from __future__ import annotations
 
 import math
 
-from calc.figures.hooks import OutlineRow, hook_stress_figure
+from calc.figures.heat_hook import OutlineRow, hook_stress_figure
 from calc.heating.curved_beam import CurvedSection, circle, section_of_strips, tee_strips, trapezoid_strips
 from calc.quantities import number_text
 from calc.worksheet import (
