@@ -44,13 +44,6 @@ def rating_of(row: Row) -> Rating:
     )
 
 
-def sizes(table_name: str, **conditions: str) -> tuple[str, ...]:
-    """The inch sizes a table has for the given columns."""
-    return tuple(
-        dict.fromkeys(row["size_in"] for row in table(table_name).where(**conditions) if row["size_in"])
-    )
-
-
 def inch_size(table_name: str, typed: str, **conditions: str) -> str:
     """The table's own inch size for what was typed: `3/8`, `3/8 in`, `0.375`, `10 mm`.
 
@@ -159,5 +152,5 @@ def density(material: str) -> Density:
 
 __all__ = [
     "LIFTING_GRADES", "TIE_DOWN_ONLY_GRADES", "Density", "NoSuchRow", "NotRated", "Rating", "chain_lifting_leg",
-    "chain_lifting_printed", "chain_tie_down", "density", "inch_size", "materials", "rating_of", "shackle", "sizes",
+    "chain_lifting_printed", "chain_tie_down", "density", "inch_size", "materials", "rating_of", "shackle",
 ]  # fmt: skip

@@ -3,7 +3,7 @@
 import csv
 import io
 import json
-import subprocess
+import runpy
 import sys
 
 import pytest
@@ -123,7 +123,9 @@ def test_a_file_input_is_read_as_bytes(tmp_path):
                 return
 
 
-def test_it_runs_as_a_module():
-    done = subprocess.run([sys.executable, "-m", "calc", "list"], capture_output=True, text=True, check=False)
-    assert done.returncode == 0
-    assert "sling-legs" in done.stdout
+def test_it_runs_as_a_module(monkeypatch, capsys):
+    monkeypatch.setattr(sys, "argv", ["calc", "list"])
+    with pytest.raises(SystemExit) as ended:
+        runpy.run_module("calc", run_name="__main__")
+    assert ended.value.code == 0
+    assert "sling-legs" in capsys.readouterr().out

@@ -1,0 +1,179 @@
+"""Sling legs: statics as properties, every way in, every verdict, every refusal."""
+
+import math
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from calc.answering import answer
+from calc.lifting import leg_geometry
+from calc.worksheet import BadInput
+
+
+def ask(units="us", **raw):
+    return answer("sling-legs", raw, units)
+
+
+def value(record, key):
+    return record["results"][key]["value"]
+
+
+def refusal(**raw):
+    with pytest.raises(BadInput) as caught:
+        ask(**raw)
+    return {error.input: error.message for error in caught.value.errors}
+
+
+@given(st.floats(1, 89.9), st.floats(1, 1e6), st.integers(1, 4))
+def test_the_legs_hold_the_load_and_balance_sideways(angle_deg, load_n, legs):
+    tension = leg_geometry.leg_tension_n(load_n, legs, angle_deg)
+    upright = legs * tension * math.sin(math.radians(angle_deg))
+    assert upright == pytest.approx(load_n, rel=1e-12)
+    side = leg_geometry.side_force_n(load_n, legs, angle_deg)
+    assert math.hypot(side, load_n / legs) == pytest.approx(tension, rel=1e-12)
+    assert leg_geometry.angle_factor(angle_deg) == pytest.approx(tension * legs / load_n, rel=1e-12)
+
+
+@given(st.floats(0.5, 30), st.floats(0.3, 20))
+def test_three_ways_in_agree(height_in_m, spread_in_m):
+    """Height, leg length and angle of one and the same sling give one and the same pull."""
+    leg = math.hypot(height_in_m, spread_in_m / 2)
+    angle = math.degrees(math.atan2(height_in_m, spread_in_m / 2))
+    load = "731 kg"
+    by_height = ask("si", load=load, height=f"{height_in_m} m", spread=f"{spread_in_m} m")
+    by_leg = ask("si", load=load, leg_length=f"{leg} m", spread=f"{spread_in_m} m")
+    by_angle = ask("si", load=load, angle=angle, spread=f"{spread_in_m} m")
+    for record in (by_leg, by_angle):
+        assert value(record, "leg_tension") == pytest.approx(value(by_height, "leg_tension"), rel=1e-9)
+        assert value(record, "headroom") == pytest.approx(height_in_m * 1000, rel=1e-9)
+
+
+@given(st.floats(31, 88), st.floats(0.1, 1.9))
+def test_a_flatter_sling_pulls_harder(angle, less):
+    assert value(ask(load="907 lb", angle=angle - less), "leg_tension") > value(
+        ask(load="907 lb", angle=angle), "leg_tension"
+    )
+
+
+def test_legs_that_count():
+    counted = {
+        legs: value(ask(load="1000", legs=str(legs), angle="90"), "legs_counted") for legs in (1, 2, 3, 4)
+    }
+    assert counted == {1: 1, 2: 2, 3: 3, 4: 2}
+    assert value(ask(load="900", legs="4", legs_counted="3", angle="90"), "leg_tension") == pytest.approx(300)
+    assert "share only if their lengths match" in str(
+        ask(load="9", legs="4", legs_counted="3", angle="60")["cautions"]
+    )
+    assert "two of them can end up carrying it all" in str(ask(load="9", legs="4", angle="60")["cautions"])
+    assert (
+        "more than the 2 legs there are"
+        in refusal(load="9", legs="2", legs_counted="3", angle="60")["legs_counted"]
+    )
+
+
+def test_angles_are_given_three_ways():
+    record = ask(load="1000", angle="52")
+    assert value(record, "angle_from_vertical") == pytest.approx(38)
+    assert value(record, "included_angle") == pytest.approx(76)
+    assert record["results"]["headroom"]["text"] == "give the spread to find it"
+
+
+def test_one_leg_hangs_straight():
+    record = ask(load="4,321 lb", legs="1", leg_length="7 ft")
+    assert value(record, "leg_tension") == pytest.approx(4321)
+    assert value(record, "included_angle") is None
+    assert value(record, "headroom") == pytest.approx(84)
+    assert record["headline"].startswith("The leg pulls")
+    assert "straight down" in record["figure"]["caption"]
+    assert value(ask(load="10", legs="1", angle="90"), "leg_tension") == pytest.approx(10)
+    assert "hangs straight down" in refusal(load="10", legs="1", angle="60")["angle"]
+
+
+@pytest.mark.parametrize(
+    ("angle", "verdict"),
+    [("29.99", "stop"), ("30", "caution"), ("44.9", "caution"), ("45", "ok"), ("90", "ok")],
+)
+def test_the_angle_decides_first(angle, verdict):
+    record = ask(load="100 lb", legs="2", angle=angle, leg_rating="5000 lb")
+    assert record["verdict"] == verdict
+    if verdict == "stop":
+        assert "do not lift like this" in record["headline"]
+
+
+def test_the_rating_decides_next():
+    assert ask(load="1999", angle="90", leg_rating="1000")["verdict"] == "ok"
+    assert ask(load="2000", angle="90", leg_rating="1000")["verdict"] == "ok"
+    over = ask(load="2001", angle="90", leg_rating="1000")
+    assert over["verdict"] == "stop"
+    assert "Too much." in over["headline"]
+    assert any(caution["kind"] == "prohibition" for caution in over["cautions"])
+    none = ask(load="2000", angle="90")
+    assert none["verdict"] == "caution"
+    assert none["results"]["leg_rating"]["text"] == "none given"
+
+
+def test_chain_that_does_not_lift_gets_no_number():
+    record = ask(load="10", angle="60", grade="70", size="3/8")
+    assert record["verdict"] == "stop"
+    assert value(record, "leg_rating") is None
+    assert value(record, "use_percent") is None
+    assert "Grade 70 chain ties loads down" in record["headline"]
+
+
+def test_chain_by_grade_and_size():
+    record = ask(load="6,200 lb", angle="61", grade="80", size="10 mm")
+    assert value(record, "leg_rating") == pytest.approx(7100)
+    assert "10 mm grade 80 chain" in record["headline"]
+    assert "is missing" in refusal(load="10", angle="60", grade="80")["size"]
+    assert "is not rated" in refusal(load="10", angle="60", grade="80", size="11/32")["size"]
+
+
+def test_the_printed_cell_stands_where_it_is_lower():
+    """OSHA Table 1 prints 4,900 lb for a two-leg 9/32 in grade 80 sling at 45 degrees; the sine gives 4,950."""
+    under = ask(load="4,900 lb", angle="45", grade="80", size="9/32")
+    over = ask(load="4,940 lb", angle="45", grade="80", size="9/32")
+    assert under["verdict"] == "ok"
+    assert under["results"]["table_rating"]["text"] == "4,900 lb"
+    assert value(over, "use_percent") < 100
+    assert over["verdict"] == "stop"
+    assert "printed table stops at 4,900 lb" in str(over["cautions"])
+
+
+@pytest.mark.parametrize(
+    ("raw", "name", "words"),
+    [
+        ({}, "load", "is missing"),
+        ({"load": "0"}, "load", "too small"),
+        ({"load": "-5 lb"}, "load", "too small"),
+        ({"load": "2,000,001 lb"}, "load", "too large"),
+        ({"load": "57 in"}, "load", "where weight is wanted"),
+        ({"load": "heavy"}, "load", "no number"),
+        ({"load": "5"}, "angle", "Give the angle, or height and spread"),
+        ({"load": "5", "angle": "0"}, "angle", "too small"),
+        ({"load": "5", "angle": "90.001"}, "angle", "too large"),
+        ({"load": "5", "angle": "30 in"}, "angle", "where angle is wanted"),
+        ({"load": "5", "legs": "0", "angle": "60"}, "legs", "too small"),
+        ({"load": "5", "legs": "5", "angle": "60"}, "legs", "too large"),
+        ({"load": "5", "height": "5"}, "spread", "is needed here"),
+        ({"load": "5", "leg_length": "3 ft", "spread": "6 ft"}, "leg_length", "too short to reach"),
+        ({"load": "5", "known_by": "angle"}, "angle", "is needed here"),
+        ({"load": "5", "known_by": "guess"}, "known_by", "is not known here"),
+        ({"load": "5", "angle": "60", "grade": "120", "size": "1/2"}, "grade", "one of: 80, 100"),
+    ],
+)
+def test_bad_input_is_named(raw, name, words):
+    assert words in refusal(**raw)[name]
+
+
+def test_the_drawing_carries_the_numbers():
+    record = ask(load="6,200 lb", height="63 in", spread="70 in")
+    svg = record["figure"]["svg"]
+    assert svg.count("leg") >= 2
+    assert "70 in" in svg
+    assert "63 in" in svg
+    assert "leg-stop" in ask(load="1", angle="20")["figure"]["svg"]
+    assert "leg-careful" in ask(load="1", angle="40")["figure"]["svg"]
+    upright = ask(load="1", angle="90", legs="3")["figure"]
+    assert upright["svg"].count('class="hook"') == 2
+    assert upright["caption"].startswith("Two legs are drawn")
