@@ -1,0 +1,128 @@
+"""Volume and balance point of a closed solid given as triangles (an STL file, ASCII or binary).
+
+Question of the trade: the part was drawn on a computer; what does it weigh, and where does it balance? By the
+divergence theorem a closed skin holds the sum of the signed tetrahedra between each of its triangles and a fixed
+point; the same sum weighted with each tetrahedron's middle gives the balance point. A skin is closed if every edge is
+shared by two triangles that run along it in opposite directions.
+"""
+
+from __future__ import annotations
+
+import math
+import struct
+from dataclasses import dataclass
+
+LARGEST_BYTES = 12_000_000
+"""A file over this is refused: about 240,000 triangles in binary; more would keep a phone busy for long."""
+
+Vertex = tuple[float, float, float]
+Triangle = tuple[Vertex, Vertex, Vertex]
+
+
+class SolidError(ValueError):
+    """The file is not a closed solid; the message goes on from the input's label (`is ...`)."""
+
+
+@dataclass(frozen=True)
+class MeshSolid:
+    """A closed solid in the file's own unit of length: volume, balance point, lowest and highest corner."""
+
+    volume: float
+    centre: Vertex
+    low: Vertex
+    high: Vertex
+    triangles: int
+
+
+def read_triangles(data: bytes) -> list[Triangle]:
+    """The triangles of an STL file. Raises SolidError for an empty, huge, cut off or foreign file."""
+    if not data:
+        raise SolidError("is empty. Give an STL file of a closed solid.")
+    if len(data) > LARGEST_BYTES:
+        limit = LARGEST_BYTES // 1_000_000
+        raise SolidError(f"is too large: {len(data) / 1e6:.1f} MB. Give an STL file of up to {limit} MB.")
+    if len(data) >= 84 and len(data) == 84 + 50 * struct.unpack_from("<I", data, 80)[0]:
+        return _binary(data)
+    if data.lstrip()[:5].lower() == b"solid":
+        return _ascii(data)
+    raise SolidError("is neither an ASCII nor a whole binary STL file. Save it again as STL.")
+
+
+def _binary(data: bytes) -> list[Triangle]:
+    triangles = []
+    for found in struct.iter_unpack("<12fH", data[84:]):
+        triangles.append((found[3:6], found[6:9], found[9:12]))
+    return triangles
+
+
+def _ascii(data: bytes) -> list[Triangle]:
+    corners: list[Vertex] = []
+    for line in data.decode("utf-8", errors="replace").splitlines():
+        words = line.split()
+        if words and words[0].lower() == "vertex":
+            try:
+                x, y, z = (float(word) for word in words[1:])
+            except ValueError as reason:
+                raise SolidError(f"has a corner that cannot be read: “{line.strip()[:40]}”.") from reason
+            corners.append((x, y, z))
+    if len(corners) % 3:
+        raise SolidError("is cut off in the middle of a triangle. Save it again as STL.")
+    return [(corners[i], corners[i + 1], corners[i + 2]) for i in range(0, len(corners), 3)]
+
+
+def mesh_solid(data: bytes) -> MeshSolid:
+    """Read a file and find what its skin holds. Raises SolidError if the skin is open or holds nothing."""
+    triangles = read_triangles(data)
+    if not triangles:
+        raise SolidError("holds no triangles. Give an STL file of a closed solid.")
+    low = tuple(min(corner[i] for triangle in triangles for corner in triangle) for i in range(3))
+    high = tuple(max(corner[i] for triangle in triangles for corner in triangle) for i in range(3))
+    if not all(math.isfinite(side) for side in (*low, *high)):
+        raise SolidError("has a corner that is not a finite number. Save it again as STL.")
+    _refuse_open(triangles)
+    middle = ((low[0] + high[0]) / 2, (low[1] + high[1]) / 2, (low[2] + high[2]) / 2)
+    volume, centre = _sum(triangles, middle)
+    if abs(volume) <= 1e-12 * math.prod(
+        max(top - bottom, 1e-300) for bottom, top in zip(low, high, strict=True)
+    ):
+        raise SolidError("holds no volume: its skin lies flat. Give an STL file of a closed solid.")
+    return MeshSolid(
+        abs(volume), centre, (low[0], low[1], low[2]), (high[0], high[1], high[2]), len(triangles)
+    )
+
+
+def _refuse_open(triangles: list[Triangle]) -> None:
+    """Pair the edges: each directed edge must meet its opposite as often as it is run along."""
+    edges: dict[tuple[Vertex, Vertex], int] = {}
+    for a, b, c in triangles:
+        for start, end in ((a, b), (b, c), (c, a)):
+            if start == end:
+                continue
+            if edges.get((end, start), 0) > 0:
+                edges[(end, start)] -= 1
+            else:
+                edges[(start, end)] = edges.get((start, end), 0) + 1
+    loose = sum(edges.values())
+    if loose:
+        raise SolidError(
+            f"is not closed: {loose:,} edges have no partner. Mend the solid in the drawing program, or reckon it "
+            "from plain shapes."
+        )
+
+
+def _sum(triangles: list[Triangle], middle: Vertex) -> tuple[float, Vertex]:
+    mx, my, mz = middle
+    six_volume = sum_x = sum_y = sum_z = 0.0
+    for (ax, ay, az), (bx, by, bz), (cx, cy, cz) in triangles:
+        ax, ay, az = ax - mx, ay - my, az - mz
+        bx, by, bz = bx - mx, by - my, bz - mz
+        cx, cy, cz = cx - mx, cy - my, cz - mz
+        piece = ax * (by * cz - bz * cy) + ay * (bz * cx - bx * cz) + az * (bx * cy - by * cx)
+        six_volume += piece
+        sum_x += piece * (ax + bx + cx)
+        sum_y += piece * (ay + by + cy)
+        sum_z += piece * (az + bz + cz)
+    if six_volume == 0.0:
+        return 0.0, middle
+    four = 4 * six_volume
+    return six_volume / 6, (mx + sum_x / four, my + sum_y / four, mz + sum_z / four)

@@ -1,0 +1,392 @@
+"""load-weight: reading, bounds, sums, refusals."""
+
+from __future__ import annotations
+
+import base64
+import struct
+from typing import Any
+
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+from calc.answering import answer
+from calc.lifting.densities import density_ranges
+from calc.lifting.load_weight import WORKSHEET
+from calc.lifting.shapes import SHAPES, turned, turned_box
+from calc.lifting.stl import LARGEST_BYTES
+from calc.worksheet import BadInput, UnitSystem
+
+PLATE = {
+    "shape": "plate",
+    "material": "steel",
+    "length": "97 in",
+    "width": "57 3/4 in",
+    "thickness": "3/8 in",
+}
+TETRA = [
+    ((0.0, 0.0, 0.0), (0.0, 31.0, 0.0), (23.0, 0.0, 0.0)),
+    ((0.0, 0.0, 0.0), (23.0, 0.0, 0.0), (0.0, 0.0, 47.0)),
+    ((0.0, 0.0, 0.0), (0.0, 0.0, 47.0), (0.0, 31.0, 0.0)),
+    ((23.0, 0.0, 0.0), (0.0, 31.0, 0.0), (0.0, 0.0, 47.0)),
+]
+
+
+def run(*parts: dict[str, Any], units: UnitSystem = "si", **more: Any) -> dict[str, Any]:
+    return answer("load-weight", {"parts": list(parts), **more}, units)
+
+
+def value(record: dict[str, Any], key: str) -> Any:
+    return record["results"][key]["value"]
+
+
+def refused(*parts: dict[str, Any], **more: Any) -> dict[str, str]:
+    with pytest.raises(BadInput) as caught:
+        run(*parts, **more)
+    return {error.input: error.message for error in caught.value.errors}
+
+
+def binary_stl(triangles: list[Any]) -> str:
+    body = b"".join(struct.pack("<12fH", 0, 0, 0, *(c for v in t for c in v), 0) for t in triangles)
+    return base64.b64encode(b"\0" * 80 + struct.pack("<I", len(triangles)) + body).decode()
+
+
+def ascii_stl(triangles: list[Any]) -> str:
+    lines = ["solid part"]
+    for triangle in triangles:
+        lines += ["facet normal 0 0 0", "outer loop"]
+        lines += ["vertex " + " ".join(str(c) for c in corner) for corner in triangle]
+        lines += ["endloop", "endfacet"]
+    return base64.b64encode("\n".join([*lines, "endsolid part"]).encode()).decode()
+
+
+def solid(data: str, **more: str) -> dict[str, Any]:
+    return answer("load-weight", {"solid": data, "solid_unit": "mm", "solid_material": "lead"} | more, "si")
+
+
+def test_shop_plate_weighs_what_shops_reckon() -> None:
+    # 3/8 x 57-3/4 x 97 in steel plate: about 595 to 600 lb. Common practice, no source.
+    assert 595 <= value(run(PLATE, units="us"), "weight") <= 600
+
+
+def test_worksheet_example_answers_in_both_unit_systems() -> None:
+    us = answer("load-weight", WORKSHEET.example, "us")
+    si = answer("load-weight", WORKSHEET.example, "si")
+    assert value(us, "weight") * 0.45359237 == pytest.approx(value(si, "weight"), rel=1e-12)
+    assert us["figure"]["svg"].startswith("<svg")
+    assert "balance point lies" in us["figure"]["caption"]
+
+
+def test_low_and_high_come_from_density_and_allowance() -> None:
+    found = run({**PLATE, "material": "oak-air-dry", "tolerance": "3 %"})
+    volume = 97 * 57.75 * 0.375 * 0.0254**3
+    pcf = 0.45359237 / 0.3048**3  # Gere, density table: oak, air dry, 40 to 45 lb/ft3
+    assert value(found, "weight_low") == pytest.approx(volume * 0.97 * 40 * pcf, rel=1e-9)
+    assert value(found, "weight_high") == pytest.approx(volume * 1.03 * 45 * pcf, rel=1e-9)
+
+
+def test_a_hole_has_the_density_of_what_it_is_cut_from() -> None:
+    block = {"shape": "box", "material": "oak-air-dry", "length": "1100 mm", "width": "700 mm", "height": "300 mm",
+             "tolerance": "0"}  # fmt: skip
+    hole = {"shape": "box", "material": "oak-air-dry", "length": "500 mm", "width": "300 mm", "height": "300 mm",
+            "tolerance": "0", "minus": "yes"}  # fmt: skip
+    found = run(block, hole)
+    assert value(found, "weight_low") / value(found, "weight_high") == pytest.approx(40 / 45, rel=1e-9)
+
+
+def test_a_hole_in_another_material_widens_the_range() -> None:
+    block = {"shape": "lump", "weight": "100 kg", "tolerance": "10 %"}
+    hole = {
+        "shape": "disc",
+        "material": "oak-air-dry",
+        "diameter": "300 mm",
+        "thickness": "40 mm",
+        "minus": "yes",
+    }
+    other = {"shape": "lump", "weight": "13 kg", "tolerance": "1 %", "minus": "yes"}
+    found = run(block, hole, other)
+    volume = 3.141592653589793 / 4 * 0.3**2 * 0.04
+    pcf = 0.45359237 / 0.3048**3
+    high = 110 - 13 * 0.99 - volume * 0.98 * 40 * pcf
+    low = 90 - 13 * 1.01 - volume * 1.02 * 45 * pcf
+    assert value(found, "weight_high") == pytest.approx(high, rel=1e-9)
+    assert value(found, "weight_low") == pytest.approx(low, rel=1e-9)
+
+
+def test_low_weight_is_never_below_zero() -> None:
+    found = run(
+        {"shape": "lump", "weight": "100 kg", "tolerance": "50"},
+        {"shape": "lump", "weight": "90 kg", "minus": "yes", "tolerance": "50"},
+    )
+    assert value(found, "weight_low") == 0
+
+
+def test_more_taken_away_than_there_is_is_refused() -> None:
+    assert "takes away" in refused({"shape": "lump", "weight": "1 kg", "minus": "yes"})["parts"]
+
+
+def test_count_multiplies_and_names_the_row() -> None:
+    found = run({"shape": "lump", "weight": "7 kg", "count": "13", "label": "Ballast pig"})
+    assert value(found, "weight") == pytest.approx(91)
+    assert "Ballast pig × 13" in found["results"]["parts"]["text"]
+
+
+def test_balance_point_is_the_weighed_middle() -> None:
+    found = run(
+        {"shape": "lump", "weight": "30 kg", "at": ["100 mm", "200 mm", "300 mm"]},
+        {"shape": "lump", "weight": "70 kg", "at": ["1100 mm", "-300 mm", "50 mm"]},
+    )
+    assert value(found, "centre_x") == pytest.approx(800)
+    assert value(found, "centre_y") == pytest.approx(-150)
+    assert value(found, "centre_z") == pytest.approx(125)
+
+
+def test_balance_point_is_unknown_if_a_part_has_no_place() -> None:
+    found = run({"shape": "lump", "weight": "30 kg", "at": ["1 m", "0", "0"]}, {**PLATE})
+    assert value(found, "centre_x") is None
+    assert "say where" in found["results"]["centre_x"]["text"]
+    assert "not drawn" in found["figure"]["caption"]
+
+
+def test_one_part_alone_balances_by_its_own_shape() -> None:
+    cone = {"shape": "cone", "material": "lead", "diameter": "120 mm", "height": "400 mm"}
+    assert value(run(cone), "centre_z") == pytest.approx(-100)
+    assert value(run({**cone, "along": "-z"}), "centre_z") == pytest.approx(100)
+    assert value(run({**cone, "along": "x"}), "centre_x") == pytest.approx(-100)
+
+
+def test_part_with_a_place_adds_its_own_offset() -> None:
+    cone = {
+        "shape": "cone",
+        "material": "lead",
+        "diameter": "120 mm",
+        "height": "400 mm",
+        "at": ["0", "0", "1 m"],
+    }
+    assert value(run(cone), "centre_z") == pytest.approx(900)
+
+
+def test_turning_carries_the_axes() -> None:
+    assert turned((1.0, 2.0, 3.0), "x") == (1.0, 2.0, 3.0)
+    assert turned((1.0, 2.0, 3.0), "-y") == (2.0, -1.0, 3.0)
+    assert turned((1.0, 2.0, 3.0), "z") == (2.0, 3.0, 1.0)
+    assert turned_box((1.0, 2.0, 3.0), "-z") == (2.0, 3.0, 1.0)
+
+
+def test_beam_by_weight_per_length() -> None:
+    found = run({"shape": "i-beam", "weight_per_length": "31 lb/ft", "length": "12 ft"}, units="us")
+    assert value(found, "weight") == pytest.approx(372)
+    assert value(found, "weight_high") == pytest.approx(372 * 1.02)
+
+
+def test_angle_by_weight_per_length_keeps_its_own_balance_point() -> None:
+    sizes = {"shape": "angle", "material": "steel", "width": "90 mm", "depth": "130 mm", "thickness": "11 mm",
+             "length": "2 m"}  # fmt: skip
+    by_length = run({**sizes, "weight_per_length": "18 kg/m"})
+    assert value(by_length, "weight") == pytest.approx(36)
+    assert value(by_length, "centre_y") == pytest.approx(value(run(sizes), "centre_y"))
+    assert value(by_length, "centre_y") < -10
+
+
+@pytest.mark.parametrize("shape", sorted(set(SHAPES) - {"lump"}))
+def test_each_shape_asks_for_what_it_lacks(shape: str) -> None:
+    messages = refused({"shape": shape, "material": "steel"})
+    (where,) = messages
+    assert where == f"parts[0].{SHAPES[shape].needs[0]}"
+    assert "is missing" in messages[where]
+
+
+def test_lump_asks_for_its_weight_and_solids_for_their_material() -> None:
+    assert "is missing" in refused({"shape": "lump"})["parts[0].weight"]
+    assert "Pick what it is made of" in refused({**PLATE, "material": ""})["parts[0].material"]
+
+
+@pytest.mark.parametrize(
+    ("row", "where"),
+    [
+        ({"shape": "ring", "outside_diameter": "3 in", "inside_diameter": "3 in", "thickness": "1/2 in"}, "inside_diameter"),
+        ({"shape": "tube", "outside_diameter": "3 in", "wall": "1.6 in", "length": "1 ft"}, "wall"),
+        ({"shape": "square-tube", "width": "3 in", "depth": "2 in", "wall": "1.1 in", "length": "1 ft"}, "wall"),
+        ({"shape": "angle", "width": "3 in", "depth": "2 in", "thickness": "2 in", "length": "1 ft"}, "thickness"),
+        ({"shape": "channel", "depth": "6 in", "flange_width": "2 in", "web_thickness": "1/4 in",
+          "flange_thickness": "3 in", "length": "1 ft"}, "flange_thickness"),
+        ({"shape": "i-beam", "depth": "6 in", "flange_width": "2 in", "web_thickness": "2 in",
+          "flange_thickness": "1/2 in", "length": "1 ft"}, "web_thickness"),
+        ({"shape": "cylinder", "diameter": "6 in", "length": "2 in", "wall": "1 in"}, "wall"),
+        ({"shape": "sphere", "diameter": "6 in", "wall": "3 in"}, "wall"),
+        ({"shape": "hemisphere", "diameter": "6 in", "wall": "3 in"}, "wall"),
+        ({"shape": "dished-head", "outside_diameter": "8 in", "wall": "2 in"}, "wall"),
+        ({"shape": "box", "length": "8 in", "width": "7 in", "height": "2 in", "wall": "1 in"}, "wall"),
+        ({"shape": "torus", "mean_diameter": "3 in", "diameter": "3.1 in"}, "diameter"),
+    ],
+)  # fmt: skip
+def test_sizes_that_do_not_fit_name_the_box(row: dict[str, str], where: str) -> None:
+    messages = refused({"material": "steel", **row})
+    assert set(messages) == {f"parts[0].{where}"}
+
+
+@pytest.mark.parametrize("given_text", ["0", "-3 in", "5 kg", "text", "1e400 in", "200000 in"])
+def test_bad_sizes_are_refused(given_text: str) -> None:
+    assert set(refused({**PLATE, "width": given_text})) == {"parts[0].width"}
+
+
+def test_no_rows_and_too_many_rows() -> None:
+    assert "no rows" in refused()["parts"]
+    assert value(run(*([{"shape": "lump", "weight": "3 kg"}] * 100)), "weight") == pytest.approx(300)
+    assert "101 rows" in refused(*([{"shape": "lump", "weight": "3 kg"}] * 101))["parts"]
+
+
+def test_unknown_shape_and_material_list_what_there_is() -> None:
+    messages = refused({"shape": "blob", "material": "unobtainium"})
+    assert "dished-head" in messages["parts[0].shape"]
+    assert "steel" in messages["parts[0].material"]
+
+
+def test_every_material_has_a_rising_range_with_sources() -> None:
+    for found in density_ranges().values():
+        assert 0 < found.low_kg_per_m3 <= found.middle_kg_per_m3 <= found.high_kg_per_m3
+        assert found.citations
+
+
+def test_cautions_fit_the_load() -> None:
+    def texts(record: dict[str, Any]) -> str:
+        return " ".join(caution["text"] for caution in record["cautions"])
+
+    assert "Drain it" in texts(run({"shape": "tube", "material": "steel", "outside_diameter": "3 in", "wall": "1/4 in",
+                                    "length": "3 ft"}))  # fmt: skip
+    assert "Timber" in texts(run({**PLATE, "material": "oak-air-dry"}))
+    assert "sharp corners" in texts(
+        run({"shape": "i-beam", "weight_per_length": "20 lb/ft", "length": "5 ft"})
+    )
+    assert "taken as exact" in texts(run({**PLATE, "tolerance": "0"}))
+    plain = texts(run(PLATE))
+    assert not any(words in plain for words in ("Drain it", "Timber", "sharp corners", "taken as exact"))
+    assert run(PLATE)["verdict"] == "caution"
+
+
+def test_headline_says_the_range_only_where_there_is_one() -> None:
+    assert "Add what clings" in run({"shape": "lump", "weight": "300 kg", "tolerance": "0"})["headline"]
+    assert "high figure" in run(PLATE)["headline"]
+
+
+def test_figure_draws_round_parts_round_and_holes_dashed() -> None:
+    svg = run(
+        {"shape": "round-bar", "material": "steel", "diameter": "300 mm", "length": "1 m", "along": "y", "at": ["0", "0", "0"]},
+        {"shape": "round-bar", "material": "steel", "diameter": "100 mm", "length": "1 m", "along": "y", "at": ["0", "0", "0"],
+         "minus": "yes"},
+        {"shape": "lump", "weight": "4 kg", "at": ["1 m", "0", "0"]},
+    )["figure"]["svg"]  # fmt: skip
+    assert 'circle class="load"' in svg
+    assert "line hidden" in svg
+    assert 'class="pick"' in svg
+
+
+def test_figure_of_many_parts_has_no_numbers() -> None:
+    caption = run(*([{"shape": "lump", "weight": "3 kg", "at": ["0", "0", "0"]}] * 8))["figure"]["caption"]
+    assert "and 2 more" in caption
+
+
+# ------------------------------------------------------------------------------------------------ drawn solids
+
+
+@pytest.mark.parametrize("write", [binary_stl, ascii_stl])
+def test_drawn_tetrahedron(write: Any) -> None:
+    found = solid(write(TETRA))
+    volume = 23 * 31 * 47 / 6 * 1e-9  # a corner of a box: one sixth of it
+    low = 11300  # OpenStax, density table: lead
+    assert value(found, "weight_low") == pytest.approx(volume * low, rel=1e-6)
+    assert value(found, "centre_x") == pytest.approx(23 / 4, rel=1e-6)
+    assert value(found, "centre_z") == pytest.approx(47 / 4, rel=1e-6)
+
+
+def test_drawn_solid_in_inches_and_inside_out() -> None:
+    turned_out = [(a, c, b) for a, b, c in TETRA]
+    found = solid(binary_stl(turned_out), solid_unit="in")
+    assert value(found, "weight") == pytest.approx(
+        value(solid(binary_stl(TETRA)), "weight") * 25.4**3, rel=1e-6
+    )
+
+
+def test_drawn_solid_joins_the_parts() -> None:
+    found = run({"shape": "lump", "weight": "5 kg", "at": ["0", "0", "0"]}, solid=binary_stl(TETRA), solid_unit="mm",
+                solid_material="lead")  # fmt: skip
+    assert len(value(found, "parts")) == 2
+    assert 0 < value(found, "centre_x") < 23 / 4
+
+
+@pytest.mark.parametrize(
+    ("data", "words"),
+    [
+        (base64.b64encode(b"not a solid at all").decode(), "neither"),
+        (base64.b64encode(b"\0" * 84 + b"x" * 49).decode(), "neither"),
+        (binary_stl([]), "no triangles"),
+        (base64.b64encode(b"solid nothing").decode(), "no triangles"),
+        (binary_stl(TETRA[:3]), "not closed"),
+        (binary_stl([TETRA[0], (TETRA[0][0], TETRA[0][2], TETRA[0][1])]), "no volume"),
+        (binary_stl([((0.0, 0.0, 0.0),) * 3]), "no volume"),
+        (binary_stl([((float("nan"), 0.0, 0.0), (1.0, 0.0, 0.0), (0.0, 1.0, 0.0))]), "finite"),
+        (base64.b64encode(b"solid a\nvertex 1 2 3\nvertex 1 2 4").decode(), "cut off"),
+        (base64.b64encode(b"solid a\nvertex 1 2 x").decode(), "cannot be read"),
+        (base64.b64encode(b"solid a\nvertex 1 2").decode(), "cannot be read"),
+    ],
+)  # fmt: skip
+def test_broken_solids_are_refused(data: str, words: str) -> None:
+    with pytest.raises(BadInput, match=words) as caught:
+        solid(data)
+    assert caught.value.errors[0].input == "solid"
+
+
+def test_solid_too_large_or_empty_is_refused() -> None:
+    with pytest.raises(BadInput, match="too large"):
+        solid(base64.b64encode(b"\0" * (LARGEST_BYTES + 1)).decode())
+    with pytest.raises(BadInput, match="is empty"):
+        answer("load-weight", {"solid": b"", "solid_unit": "mm", "solid_material": "lead"}, "si")
+
+
+def test_solid_asks_for_its_unit_and_material() -> None:
+    with pytest.raises(BadInput, match="bare numbers") as caught:
+        answer("load-weight", {"solid": binary_stl(TETRA), "solid_material": "lead"}, "si")
+    assert caught.value.errors[0].input == "solid_unit"
+    with pytest.raises(BadInput, match="Pick what it is made of"):
+        answer("load-weight", {"solid": binary_stl(TETRA), "solid_unit": "mm"}, "si")
+
+
+# ------------------------------------------------------------------------------------------------ properties
+
+
+@settings(max_examples=60, deadline=None)
+@given(
+    st.lists(st.tuples(st.floats(0.1, 5000), st.floats(-20, 20), st.floats(-20, 20)), min_size=1, max_size=6),
+    st.floats(-9, 9),
+)
+def test_moving_the_corner_moves_the_balance_point(
+    lumps: list[tuple[float, float, float]], shift: float
+) -> None:
+    def at(move: float) -> dict[str, Any]:
+        return run(
+            *(
+                {"shape": "lump", "weight": f"{w} kg", "at": [f"{x + move} m", f"{y} m", "1 m"]}
+                for w, x, y in lumps
+            )
+        )
+
+    before, after = at(0.0), at(shift)
+    assert value(after, "centre_x") - value(before, "centre_x") == pytest.approx(1000 * shift, abs=1e-6)
+    assert value(after, "weight") == pytest.approx(value(before, "weight"))
+    assert (
+        min(y for _, _, y in lumps) - 1e-9
+        <= value(before, "centre_y") / 1000
+        <= max(y for _, _, y in lumps) + 1e-9
+    )
+
+
+@settings(max_examples=60, deadline=None)
+@given(st.floats(0.001, 30), st.floats(0.001, 30), st.floats(0.001, 3))
+def test_us_and_si_inputs_agree(length: float, width: float, thickness: float) -> None:
+    metres = run(
+        {**PLATE, "length": f"{length} m", "width": f"{width} m", "thickness": f"{thickness} m"}, units="us"
+    )
+    inches = run({**PLATE, "length": f"{length / 0.0254} in", "width": f"{width / 0.3048} ft",
+                  "thickness": f"{thickness / 0.0254} in"}, units="us")  # fmt: skip
+    assert value(metres, "weight") == pytest.approx(value(inches, "weight"), rel=1e-9)
+    assert value(metres, "weight_low") < value(metres, "weight") < value(metres, "weight_high")
