@@ -59,13 +59,108 @@ def link_figure(
             "leg-careful", (bearing_inside, wire_m / 2), (bearing_inside + groove, 0.0), (bearing_inside, -wire_m / 2)
         )  # fmt: skip
     top = inner_radius + wire_m
-    drawing.dimension((bearing_inside, -top), (bearing_inside + wire_m, -top), wire_words, -26)
-    words = say.one(pitch, "length", digits=3) if pitch_m is not None else "inside length"
+    drawing.dimension((bearing_inside + wire_m, -top), (bearing_inside, -top), wire_words, 14)
+    words = say.one(pitch, "length") if pitch_m is not None else "inside length"
     drawing.dimension((-bearing_inside, top), (bearing_inside, top), words, 14)
     caption = (
         f"One link seen flat, its neighbours dashed. Measure the wire where two links bear on each other, at the end "
         f"of the link, in both directions, and take the smallest reading: {wire_words}. The inside length runs from "
         f"bearing to bearing"
-        + (f": {say.length(pitch)}." if pitch_m is not None else "; it is drawn as three wire thicknesses.")
+        + (
+            f": {say.of(pitch, 'length', digits=4)}."
+            if pitch_m is not None
+            else "; it is drawn as three wire thicknesses."
+        )
     )
+    return Figure(drawing.svg(caption), caption)
+
+
+NECK_DEG = 75.0
+"""Where the bowl of the drawn hook meets its neck, in degrees from the right, counter-clockwise."""
+
+TIP_NEW_DEG = -8.0
+"""Where the tip of the drawn hook ends when new: a throat of 1.33 bowl radii, a usual shape (no source)."""
+
+
+def _hook_thickness(angle_deg: float, section_m: float) -> float:
+    """Thickness of the drawn hook along its bowl [m]: full at the back and the saddle, tapering to the tip."""
+    if angle_deg <= 180.0:
+        return section_m * (0.72 + 0.28 * (angle_deg - NECK_DEG) / (180.0 - NECK_DEG))
+    if angle_deg <= 270.0:
+        return section_m
+    return section_m * max(0.45, 1.0 - 0.55 * (angle_deg - 270.0) / 85.0)
+
+
+def hook_outline(bowl_radius_m: float, section_m: float, tip_deg: float) -> list[Point]:
+    """The closed outline of a hook below its neck: inner face, rounded tip, outer face.
+
+    bowl_radius_m -- inside radius [m]; section_m -- thickness in the saddle [m]; tip_deg -- where the tip ends, degrees
+    from the right, counter-clockwise, below zero for under the level of the bowl's centre
+    """
+    end_deg = 360.0 + tip_deg
+    angles = [NECK_DEG + (end_deg - NECK_DEG) * step / 60 for step in range(61)]
+    inner = [_polar(bowl_radius_m, angle) for angle in angles]
+    outer = [_polar(bowl_radius_m + _hook_thickness(angle, section_m), angle) for angle in angles]
+    tip_thickness = _hook_thickness(end_deg, section_m)
+    centre = _polar(bowl_radius_m + tip_thickness / 2, end_deg)
+    tip = [
+        (
+            centre[0] + tip_thickness / 2 * math.cos(math.radians(end_deg + 180.0 - turn)),
+            centre[1] + tip_thickness / 2 * math.sin(math.radians(end_deg + 180.0 - turn)),
+        )
+        for turn in range(20, 180, 20)
+    ]
+    left = (-0.42 * section_m, 1.7 * bowl_radius_m + 0.3 * section_m)
+    right = (inner[0][0], 1.7 * bowl_radius_m + 0.3 * section_m)
+    back = [point for point, angle in zip(outer, angles, strict=True) if angle >= 120.0]
+    return [right, *inner, *tip, *reversed(back), left, right]
+
+
+def _polar(radius_m: float, angle_deg: float) -> Point:
+    return radius_m * math.cos(math.radians(angle_deg)), radius_m * math.sin(math.radians(angle_deg))
+
+
+def tip_angle_deg(throat_over_bowl_radius: float) -> float:
+    """Where the tip stands for a throat of so many bowl radii: the chord from the neck to the tip.
+
+    Chords are limited to what the drawing can show, up to 1.95 radii.
+    """
+    half = math.degrees(math.asin(min(throat_over_bowl_radius, 1.95) / 2))
+    return NECK_DEG - 2 * half
+
+
+def hook_figure(
+    throat_new_m: float | None, throat_now_m: float | None, section_m: float | None, say: Say
+) -> Figure:
+    """A hook to scale: as it is now in full line, as new dashed, with the throat and the saddle to measure.
+
+    Unknown sizes are drawn in usual proportion and carry no figure.
+    """
+    new_chord = 2 * math.sin(math.radians((NECK_DEG - TIP_NEW_DEG) / 2))
+    basis = throat_new_m or throat_now_m
+    bowl = basis / new_chord if basis else 0.02
+    section = min(max(section_m if section_m else 0.95 * bowl, 0.4 * bowl), 1.8 * bowl)
+    now_deg = tip_angle_deg(throat_now_m / bowl) if throat_now_m else TIP_NEW_DEG
+    drawing = Drawing(360, 360, 52)
+    reach = bowl + section
+    drawing.fit([(-reach, -reach), (reach * 1.15, 1.7 * bowl + 1.9 * section)])
+    if throat_new_m and throat_now_m and abs(now_deg - TIP_NEW_DEG) > 0.2:
+        drawing.line("hidden", *hook_outline(bowl, section, TIP_NEW_DEG))
+    drawing.line("outline", *hook_outline(bowl, section, now_deg))
+    eye = (0.0, 1.7 * bowl + 1.0 * section)
+    drawing.line("outline", *_arc(eye, 0.85 * section, -62.0, 242.0, 40))
+    drawing.line("outline", *_arc(eye, 0.42 * section, 0.0, 360.0, 40))
+    drawing.line("centre", (0.0, -reach * 1.08), (0.0, eye[1] + section))
+    neck_point, tip_point = _polar(bowl, NECK_DEG), _polar(bowl, 360.0 + now_deg)
+    drawing.dimension(
+        neck_point, tip_point, f"throat {say.one(throat_now_m, 'length')}" if throat_now_m else "throat", 24
+    )
+    saddle_words = say.one(section_m, "length") if section_m else "section"
+    drawing.dimension((0.0, -bowl), (0.0, -bowl - section), saddle_words, 40)
+    drawing.text((-bowl - section / 2, 0.0), "back", "middle", (0, 4), "small")
+    caption = "A hook seen flat. Measure the throat at its narrowest, from the tip to the neck, and the thickness in the saddle where the load sits. "
+    if throat_now_m and throat_new_m:
+        caption += f"Full line: now, {say.of(throat_now_m, 'length', digits=4)} open. Dashed: as new, {say.of(throat_new_m, 'length', digits=4)} open."
+    else:
+        caption += "Sight along it from the side: any twist or bend out of the flat takes it out of use."
     return Figure(drawing.svg(caption), caption)

@@ -235,7 +235,10 @@ def compute(given: Given, say: Say) -> Answer:
         steps=_steps(found, measured, say),
         cautions=_cautions(found, judged, condition, measured),
         figure=link_figure(
-            measured, given.si("pitch") if given.has("pitch") else None, say, say.length(measured)
+            measured,
+            given.si("pitch") if given.has("pitch") else None,
+            say,
+            say.of(measured, "length", digits=4),
         ),
         citations=sources,
     )

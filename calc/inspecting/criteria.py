@@ -1,0 +1,320 @@
+"""Holds a worn part against every published limit and says which one decides.
+
+Question of the trade: is it still fit? Limits stand in tables/hook-limits, chain-limits, shackle-limits and
+wire-rope-limits, each with its source. Where sources differ every one is shown and the strictest decides; a reading
+at a limit is out. What was not looked at cannot pass, and a weld, heat, a crack, a missing mark or a change ends in
+stop or unknown whatever the numbers say.
+"""
+
+from __future__ import annotations
+
+import datetime
+from collections.abc import Iterable, Mapping, Sequence
+from dataclasses import dataclass
+from typing import Literal
+
+from calc.quantities import to_si, unit_text
+from calc.tables import Row, number, table
+from calc.worksheet import Caution, Choice, Citation, Given, Input, Result, Step, Verdict, worst
+
+Outcome = Literal["pass", "near", "fail", "not looked at"]
+
+NEAR_LIMIT = 0.5
+"""Over half of a limit used up is called near it: measure again soon (our own mark, no source)."""
+
+SERVICE_MONTHS = {"normal": 12, "severe": 3}
+"""Months between inspections by service class (WAC 296-155-55800, Table 12); special service: a qualified person."""
+
+
+@dataclass(frozen=True)
+class Limit:
+    """A published limit: value [SI of its dimension], the words of the cell, and where it stands."""
+
+    value_si: float
+    printed: str
+    source: str
+    locator: str
+    checked: str
+    note: str = ""
+
+    @property
+    def citation(self) -> Citation:
+        """The source and the place in it."""
+        return Citation(self.source, self.locator)
+
+
+@dataclass(frozen=True)
+class Finding:
+    """One criterion held against one reading: words for the limit and the reading, the outcome, the source."""
+
+    criterion: str
+    limit: str
+    reading: str
+    outcome: Outcome
+    citations: tuple[Citation, ...]
+    decides: bool = False
+
+    def line(self) -> str:
+        """The finding as one line of text."""
+        return f"{self.criterion}: limit {self.limit}; found {self.reading}; {self.outcome}"
+
+
+def limit_of(row: Row, dimension: str) -> Limit:
+    """The limit in a table row; percent and ratios are read as a fraction."""
+    unit = row["unit"]
+    if unit == "count":
+        value, printed = number(row), row["value"]
+    else:
+        value = to_si(number(row), unit, dimension)
+        gap = "" if unit in ("%", "deg") else " "
+        printed = row["value"] + ("" if unit == "ratio" else f"{gap}{unit_text(unit)}")
+    return Limit(value, printed, row["source"], row["locator"], row["checked"], row["note"])
+
+
+def limits(table_name: str, items: str | Sequence[str], quantity: str, dimension: str) -> tuple[Limit, ...]:
+    """Every limit for the given items and quantity, strictest first."""
+    wanted = (items,) if isinstance(items, str) else tuple(items)
+    rows = [row for row in table(table_name).where(quantity=quantity) if row["item"] in wanted]
+    return tuple(sorted((limit_of(row, dimension) for row in rows), key=lambda limit: limit.value_si))
+
+
+def _grouped(found: Sequence[Limit]) -> list[tuple[Limit, tuple[Citation, ...]]]:
+    """Limits that print the same value stand together, in the order given."""
+    groups: dict[str, tuple[Limit, tuple[Citation, ...]]] = {}
+    for limit in found:
+        first, citations = groups.get(limit.printed, (limit, ()))
+        groups[limit.printed] = (first, (*citations, limit.citation))
+    return list(groups.values())
+
+
+def measured(
+    criterion: str, found: Sequence[Limit], reading_si: float | None, reading_words: str
+) -> tuple[Finding, ...]:
+    """One finding for each different limit on a reading that grows worse as it grows; the strictest decides.
+
+    `found` comes strictest first. A reading at its limit is out. None: not measured.
+    """
+    findings = []
+    for position, (limit, citations) in enumerate(_grouped(found)):
+        if reading_si is None:
+            outcome: Outcome = "not looked at"
+        elif reading_si >= limit.value_si * (1 - 1e-9) and reading_si > 0:
+            outcome = "fail"
+        elif reading_si > limit.value_si * NEAR_LIMIT:
+            outcome = "near"
+        else:
+            outcome = "pass"
+        findings.append(
+            Finding(criterion, limit.printed, reading_words, outcome, citations, decides=position == 0)
+        )
+    return tuple(findings)
+
+
+def at_least(
+    criterion: str, found: Sequence[Limit], reading_si: float | None, reading_words: str, nominal_si: float
+) -> tuple[Finding, ...]:
+    """One finding for each different least value, the highest of which decides. `nominal_si` is the value when new."""
+    strictest_first = sorted(found, key=lambda limit: -limit.value_si)
+    findings = []
+    for position, (limit, citations) in enumerate(_grouped(strictest_first)):
+        if reading_si is None:
+            outcome: Outcome = "not looked at"
+        elif reading_si < limit.value_si * (1 - 1e-9):
+            outcome = "fail"
+        elif nominal_si - reading_si > NEAR_LIMIT * (nominal_si - limit.value_si):
+            outcome = "near"
+        else:
+            outcome = "pass"
+        findings.append(
+            Finding(criterion, limit.printed, reading_words, outcome, citations, decides=position == 0)
+        )
+    return tuple(findings)
+
+
+def seen(fault: str, limit: str, present: bool | None, *citations: Citation) -> Finding:
+    """One finding on a fault that is looked for: present, not present, or (None) not looked for."""
+    if present is None:
+        return Finding(fault, limit, "not looked at", "not looked at", citations, decides=True)
+    return Finding(
+        fault,
+        limit,
+        "found" if present else "not found",
+        "fail" if present else "pass",
+        citations,
+        decides=True,
+    )
+
+
+def rule(item: str, name: str) -> Citation:
+    """Where a rule of tables/removal-criteria stands."""
+    row = table("removal-criteria").one(item=item, rule=name)
+    return Citation(row["source"], row["locator"])
+
+
+def judge(findings: Iterable[Finding]) -> Verdict:
+    """The verdict that the deciding findings add up to: any fail stops, anything not looked at leaves it unknown."""
+    found = tuple(findings)
+    verdicts: list[Verdict] = ["ok"]
+    for finding in found:
+        if finding.decides:
+            verdicts.append(
+                {"pass": "ok", "near": "caution", "not looked at": "unknown", "fail": "stop"}[finding.outcome]  # type: ignore[arg-type]  # the four outcomes map to four verdicts
+            )
+    return worst(*verdicts)
+
+
+def steps_of(findings: Iterable[Finding]) -> tuple[Step, ...]:
+    """The findings as lines of the working, each with its source."""
+    titles = {row["key"]: row["title"] for row in table("sources").rows}
+    return tuple(
+        Step(
+            finding.criterion,
+            f"limit {finding.limit} ({'; '.join(f'{titles[c.source]}, {c.locator}' for c in finding.citations)})",
+            f"found {finding.reading}",
+            finding.outcome + (", decides" if finding.decides else ""),
+        )
+        for finding in findings
+    )
+
+
+def citations_of(findings: Iterable[Finding]) -> tuple[Citation, ...]:
+    """Every source used, once."""
+    return tuple(dict.fromkeys(citation for finding in findings for citation in finding.citations))
+
+
+def counted(findings: Iterable[Finding]) -> dict[str, tuple[str, ...]]:
+    """Criteria of the deciding findings by outcome."""
+    by_outcome: dict[str, list[str]] = {"pass": [], "near": [], "fail": [], "not looked at": []}
+    for finding in findings:
+        if finding.decides and finding.criterion not in by_outcome[finding.outcome]:
+            by_outcome[finding.outcome].append(finding.criterion)
+    return {outcome: tuple(names) for outcome, names in by_outcome.items()}
+
+
+def headline(part: str, findings: Sequence[Finding]) -> str:
+    """The answer in words: what failed, what was not looked at, what is near."""
+    by_outcome = counted(findings)
+    failed, open_ = by_outcome["fail"], by_outcome["not looked at"]
+    if failed:
+        return f"Take this {part} out of use: {_listed(failed)}."
+    if open_:
+        return f"This {part} cannot be passed yet. Not looked at: {_listed(open_)}."
+    if by_outcome["near"]:
+        return f"This {part} is inside every limit, but over halfway there: {_listed(by_outcome['near'])}."
+    return f"This {part} is inside every limit that was checked. Its tag says what it may carry."
+
+
+def _listed(names: Sequence[str]) -> str:
+    words = [name[:1].lower() + name[1:] for name in names]
+    return words[0] if len(words) == 1 else f"{', '.join(words[:-1])} and {words[-1]}"
+
+
+def cautions(part: str, verdict: Verdict, findings: Sequence[Finding]) -> tuple[Caution, ...]:
+    """The cautions that fit the outcome."""
+    by_outcome = counted(findings)
+    found: list[Caution] = []
+    if verdict == "stop":
+        found.append(
+            Caution(
+                f"Do not use this {part} again, not for a light load. Cut it through or crush it, so that nobody takes it back from the bin.",
+                "prohibition",
+            )
+        )
+    if verdict == "unknown":
+        found.append(
+            Caution(
+                f"Until every line is answered this {part} is out of use. Hang a tag on it that says so.",
+                "mandatory",
+            )
+        )
+    if by_outcome["near"]:
+        found.append(
+            Caution("Wear goes faster as it goes on. Measure again soon and write the reading down.", "note")
+        )
+    found.append(
+        Caution(
+            "Never weld, heat, grind, bend back or drill it. No measurement here brings altered hardware back; only its maker can.",
+            "prohibition",
+        )
+    )
+    found.append(
+        Caution(
+            "A crack can be too fine to see. Clean it, light it from the side; if in doubt have it tested by a qualified person. The maker's limits govern over these.",
+            "warning",
+        )
+    )
+    return tuple(found)
+
+
+# ------------------------------------------------------------------------------------------ the record
+
+SERVICE_INPUT = Input(
+    "service", "Service", "choice", default="normal",
+    choices=(Choice("normal", "Normal: now and then, inside the rating"), Choice("severe", "Severe: daily, dirty, hot or near the rating"),
+             Choice("special", "Special: anything else")),
+    help="Sets when it must be looked over again.",
+)  # fmt: skip
+DATE_INPUT = Input(
+    "inspected_on",
+    "Date of this inspection",
+    "text",
+    required=False,
+    help="Year-month-day, such as 2026-03-14.",
+)
+NEXT_RESULT = Result("next_inspection", "Next full inspection")
+CRITERIA_RESULT = Result("criteria", "Each criterion")
+
+
+def next_inspection(given: Given) -> str:
+    """When the part must be looked over again: a date where one was given, else the interval."""
+    service = given.text("service")
+    months = SERVICE_MONTHS.get(service)
+    words = "as a qualified person says" if months is None else f"within {months} months"
+    if not given.has("inspected_on"):
+        return words
+    try:
+        inspected = datetime.date.fromisoformat(given.text("inspected_on"))
+    except ValueError:
+        raise given.refuse(
+            "inspected_on", "is not a date that can be read. Give year-month-day, such as 2026-03-14."
+        ) from None
+    return words if months is None else f"by {_months_later(inspected, months).isoformat()}"
+
+
+def _months_later(day: datetime.date, months: int) -> datetime.date:
+    """The same day of the month so many months on, or the last day that month has."""
+    year, month = divmod(day.year * 12 + day.month - 1 + months, 12)
+    if year > datetime.MAXYEAR:
+        return datetime.date.max
+    for last in (day.day, 30, 29):
+        try:
+            return datetime.date(year, month + 1, last)
+        except ValueError:
+            continue
+    return datetime.date(year, month + 1, 28)
+
+
+def record(findings: Sequence[Finding], given: Given, verdict: Verdict) -> Mapping[str, str | list[str]]:
+    """The results that every inspection shares: the criteria as lines, and the next date."""
+    due = next_inspection(given)
+    return {
+        "criteria": [finding.line() for finding in findings],
+        "next_inspection": due if verdict in ("ok", "caution") else "none: out of use",
+    }
+
+
+def known(given: Given, name: str) -> bool | None:
+    """Yes, no, or None where the box was left empty."""
+    return given.flag(name) if given.has(name) else None
+
+
+def unless(given: Given, name: str) -> bool | None:
+    """The opposite of a yes-or-no box, or None where it was left empty."""
+    return not given.flag(name) if given.has(name) else None
+
+
+__all__ = [
+    "CRITERIA_RESULT", "DATE_INPUT", "NEXT_RESULT", "SERVICE_INPUT", "Finding", "Limit", "at_least", "cautions",
+    "citations_of", "counted", "headline", "judge", "known", "limit_of", "limits", "measured",
+    "next_inspection", "record", "rule", "seen", "steps_of", "unless",
+]  # fmt: skip
