@@ -70,7 +70,11 @@ def lay_out(pages: Path, target: Path) -> None:
 
     shutil.rmtree(target, ignore_errors=True)
     config = load_config(
-        str(ROOT / "mkdocs.yml"), docs_dir=str(pages), site_dir=str(target), strict=True, use_directory_urls=False
+        str(ROOT / "mkdocs.yml"),
+        docs_dir=str(pages),
+        site_dir=str(target),
+        strict=True,
+        use_directory_urls=False,
     )
     mkdocs_build(config)
 
@@ -87,19 +91,24 @@ def put_in_place(working: Path) -> None:
 
 def main() -> int:
     """Build, and turn what goes wrong into one readable message."""
+    from mkdocs.exceptions import MkDocsException
+
+    from build_scripts.offline import OfflineBuildFailed
+    from build_scripts.pages import PageError
     from build_scripts.runtime import RuntimeBuildFailed
 
     start = time.monotonic()
     try:
         build()
-    except (BuildRefused, RuntimeBuildFailed) as refused:
+    except (BuildRefused, PageError, MkDocsException, RuntimeBuildFailed, OfflineBuildFailed) as refused:
         sys.stderr.write(f"not built: {refused}\nsite/ is as it was.\n")
         return 1
     except KeyboardInterrupt:
         sys.stderr.write("stopped. site/ is as it was.\n")
         return 130
     except OSError as trouble:
-        sys.stderr.write(f"not built: {trouble.strerror or trouble} ({trouble.filename or 'no file'}). site/ is as it was.\n")
+        where = f" ({trouble.filename})" if trouble.filename else ""
+        sys.stderr.write(f"not built: {trouble.strerror or trouble}{where}. site/ is as it was.\n")
         return 1
     _say(f"site/ is ready ({time.monotonic() - start:.1f} s)")
     return 0

@@ -46,7 +46,13 @@ def run(title: str, command: list[str], environment: dict[str, str] | None = Non
     say(f"  {title} ...")
     start = time.monotonic()
     done = subprocess.run(
-        command, cwd=ROOT, env=environment, text=True, stdout=subprocess.PIPE, stderr=subprocess.STDOUT, check=False
+        command,
+        cwd=ROOT,
+        env=environment,
+        text=True,
+        stdout=subprocess.PIPE,
+        stderr=subprocess.STDOUT,
+        check=False,
     )
     if done.returncode != 0:
         tail = "\n    ".join(done.stdout.strip().splitlines()[-15:])
@@ -82,7 +88,14 @@ def make_environment(lock: Path, environment: Path = ENVIRONMENT) -> None:
     if not Path(in_environment("python", environment)).exists():
         shutil.rmtree(environment, ignore_errors=True)
         run(f"virtual environment {environment.name}", [sys.executable, "-m", "venv", str(environment)])
-    pip = [in_environment("python", environment), "-m", "pip", "--disable-pip-version-check", "install", "--quiet"]
+    pip = [
+        in_environment("python", environment),
+        "-m",
+        "pip",
+        "--disable-pip-version-check",
+        "install",
+        "--quiet",
+    ]
     run(f"Python packages of {lock.name}", [*pip, "--require-hashes", "--requirement", str(lock)])
     stamp.write_text(made_from, encoding="utf-8")
 
@@ -103,7 +116,9 @@ def use_node() -> None:
     if not NODE_LOCK.is_file():
         raise SetupFailed(f"npm with Node {OLDEST_NODE} or later is missing (Debian: apt install npm)")
     make_environment(NODE_LOCK, NODE_ENVIRONMENT)
-    os.environ["PATH"] = os.pathsep.join([str(Path(in_environment("node", NODE_ENVIRONMENT)).parent), os.environ["PATH"]])
+    os.environ["PATH"] = os.pathsep.join(
+        [str(Path(in_environment("node", NODE_ENVIRONMENT)).parent), os.environ["PATH"]]
+    )
     if node_version() < OLDEST_NODE:
         raise SetupFailed(f"npm with Node {OLDEST_NODE} or later is missing (Debian: apt install npm)")
 
@@ -122,7 +137,9 @@ def fetch_npm_parts() -> None:
 
 def module(*arguments: str, environment: dict[str, str] | None = None) -> int:
     """Run a module of the project in its virtual environment, with its output shown."""
-    return subprocess.run([in_environment("python"), "-m", *arguments], cwd=ROOT, env=environment, check=False).returncode
+    return subprocess.run(
+        [in_environment("python"), "-m", *arguments], cwd=ROOT, env=environment, check=False
+    ).returncode
 
 
 def site() -> int:
@@ -145,7 +162,9 @@ def find_chromium() -> str:
     if shutil.which("apt-get") and hasattr(os, "geteuid") and os.geteuid() == 0:
         quiet = {**os.environ, "DEBIAN_FRONTEND": "noninteractive"}
         run("Debian's package lists", ["apt-get", "update", "--quiet"], quiet)
-        run("Debian's Chromium", ["apt-get", "install", "--yes", "--no-install-recommends", "chromium"], quiet)
+        run(
+            "Debian's Chromium", ["apt-get", "install", "--yes", "--no-install-recommends", "chromium"], quiet
+        )
         if found := shutil.which("chromium"):
             return found
     try:
@@ -163,8 +182,16 @@ def set_up_tests() -> dict[str, str]:
     environment = dict(os.environ)
     if chromium := find_chromium():
         environment["LINKWRIGHT_CHROMIUM"] = chromium
-    if not shutil.which("pdftotext") and shutil.which("apt-get") and hasattr(os, "geteuid") and os.geteuid() == 0:
-        run("Debian's poppler-utils", ["apt-get", "install", "--yes", "--no-install-recommends", "poppler-utils"])
+    if (
+        not shutil.which("pdftotext")
+        and shutil.which("apt-get")
+        and hasattr(os, "geteuid")
+        and os.geteuid() == 0
+    ):
+        run(
+            "Debian's poppler-utils",
+            ["apt-get", "install", "--yes", "--no-install-recommends", "poppler-utils"],
+        )
     return environment
 
 

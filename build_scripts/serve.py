@@ -52,7 +52,20 @@ MEDIA_TYPES = {
     ".xml": "application/xml",
     ".txt": "text/plain; charset=utf-8",
 }
-SQUEEZED = {".html", ".css", ".js", ".mjs", ".json", ".csv", ".svg", ".wasm", ".webmanifest", ".xml", ".txt", ".zip"}
+SQUEEZED = {
+    ".html",
+    ".css",
+    ".js",
+    ".mjs",
+    ".json",
+    ".csv",
+    ".svg",
+    ".wasm",
+    ".webmanifest",
+    ".xml",
+    ".txt",
+    ".zip",
+}
 
 
 @functools.lru_cache(maxsize=512)
