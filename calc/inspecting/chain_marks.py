@@ -10,7 +10,7 @@ from __future__ import annotations
 import re
 from dataclasses import dataclass
 
-from calc.quantities import plain_number, to_si
+from calc.quantities import NotReadable, fraction_text, from_si, plain_number, read_quantity, to_si
 from calc.tables import table
 
 THICKEST_OVER_NOMINAL = 1.08
@@ -63,6 +63,26 @@ def chain_sizes() -> tuple[ChainSize, ...]:
         wires.append(to_si(plain_number(metric), "mm", "length"))
         sizes.append(ChainSize(tuple(inch_names), metric, min(wires), max(wires)))
     return tuple(sorted(sizes, key=lambda size: size.thickest_m))
+
+
+def size_named(typed: str) -> ChainSize | None:
+    """The size written as `3/8`, `3/8 in`, `0.375` or `10 mm`; None where the tables have none of that name."""
+    bare = typed.strip().rstrip('"').removesuffix("in").strip()
+    try:
+        reading = read_quantity(typed, "length", "in")
+    except NotReadable:
+        return None
+    for size in chain_sizes():
+        if reading.unit == "mm":
+            if abs(reading.value_si - to_si(float(size.metric_name), "mm", "length")) < 1e-9:
+                return size
+        elif bare in size.inch_names or _as_fraction(reading.value_si) in size.inch_names:
+            return size
+    return None
+
+
+def _as_fraction(length_m: float) -> str:
+    return fraction_text(from_si(length_m, "in", "length"), 64)
 
 
 def sizes_of_wire(measured_m: float) -> tuple[ChainSize, ...]:
@@ -147,6 +167,6 @@ def may_lift(grade: str) -> bool | None:
 
 
 __all__ = [
-    "ChainSize", "Marks", "chain_sizes", "may_lift", "pitch_fits", "read_marks", "sizes_of_wire",
+    "ChainSize", "Marks", "chain_sizes", "may_lift", "pitch_fits", "read_marks", "size_named", "sizes_of_wire",
     "wear_ratio",
 ]  # fmt: skip

@@ -21,9 +21,10 @@ from calc.inspecting.chain_marks import (
     sizes_of_wire,
     wear_ratio,
 )
+from calc.inspecting.chain_ratings import lifting_ratings, tie_down_ratings
 from calc.quantities import number_text
-from calc.ratings import LIFTING_GRADES, Rating, rating_of
-from calc.tables import Row, table
+from calc.ratings import Rating
+from calc.tables import table
 from calc.worksheet import (
     Answer,
     Caution,
@@ -96,29 +97,11 @@ def _made(marks: Marks, sizes: tuple[ChainSize, ...]) -> tuple[ChainSize, ...]:
     rated = [
         size
         for size in sizes
-        if any(_lifting_rating(grade, size) or _tie_down_rating(grade, size) for grade in marks.grades)
+        if any(lifting_ratings(grade, size) or tie_down_ratings(grade, size) for grade in marks.grades)
     ]
     return tuple(
         size for size in sizes if not rated or size in rated or size.thickest_m < rated[0].thickest_m
     )
-
-
-def _lifting_rating(grade: str, size: ChainSize) -> tuple[Rating, ...]:
-    """The printed ratings of one straight leg, from every source that has one; empty where none has."""
-    if grade in LIFTING_GRADES:
-        rows: tuple[Row, ...] = table("chain-lifting").where(
-            grade=grade, size_mm=size.metric_name, legs="1", angle_from_horizontal="90", unit="lb"
-        )
-    else:
-        rows = table("chain-lifting-metric").where(
-            grade=grade, size_mm=size.metric_name, legs="1", hitch="straight", quantity="working_load_limit"
-        )
-    return tuple(rating_of(row) for row in rows)
-
-
-def _tie_down_rating(grade: str, size: ChainSize) -> tuple[Rating, ...]:
-    rows = table("chain-tie-down").where(grade=grade, size_mm=size.metric_name, unit="lb")
-    return tuple(rating_of(row) for row in rows)
 
 
 def _lowest(
@@ -185,7 +168,7 @@ def _judge_lift(found: _Finding) -> tuple[Rating | None, str, bool]:
         return None, f"no lifting use: the mark can mean grade {' or '.join(barred)}", True
     if found.size_mark_denied:
         return None, "none: the size mark and the wire do not agree", False
-    rating = _lowest(_lifting_rating, grades, found.sizes)
+    rating = _lowest(lifting_ratings, grades, found.sizes)
     words = "" if rating else f"no table rates grade {' or '.join(grades)} in this size: its tag governs"
     return rating, words, False
 
@@ -197,7 +180,7 @@ def _judge_tie_down(found: _Finding) -> tuple[Rating | None, str]:
     )
     if not grades:
         return None, "the law's table does not have this mark: the maker's own limit governs"
-    rating = _lowest(_tie_down_rating, grades, found.sizes)
+    rating = _lowest(tie_down_ratings, grades, found.sizes)
     return rating, "" if rating else "the law's table does not have this size: the maker's mark governs"
 
 

@@ -1,0 +1,154 @@
+"""chain-check: thickness, stretch, damage, use; what passes shows a rating, what does not never does."""
+
+from typing import Any
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from calc.answering import answer, worksheet
+from calc.inspecting.chain_check import DAMAGE, thickness_limits
+from calc.inspecting.chain_marks import chain_sizes, size_named
+from calc.worksheet import BadInput
+
+SOUND: dict[str, Any] = {
+    "grade": "80", "size": "13 mm", "use": "lift", "thickness_now": "12.7 mm", "reach_new": "781 mm",
+    "reach_now": "783 mm", "links": "20", "damage": "none", "tag_readable": "yes",
+}  # fmt: skip
+
+
+def ask(**changes: Any) -> dict[str, Any]:
+    return answer("chain-check", {**SOUND, **changes}, "si")
+
+
+def refused(**changes: Any) -> str:
+    with pytest.raises(BadInput) as caught:
+        ask(**changes)
+    return " | ".join(f"{error.input}: {error.message}" for error in caught.value.errors)
+
+
+def value(record: dict[str, Any], name: str) -> Any:
+    return record["results"][name]["value"]
+
+
+def test_a_sound_chain() -> None:
+    record = ask()
+    assert record["verdict"] == "ok"
+    assert value(record, "wear") == pytest.approx(100 * (1 - 12.7 / 13))
+    assert value(record, "min_thickness") == pytest.approx(11.7)
+    assert value(record, "loosest_min_thickness") == pytest.approx(9.75)
+    assert value(record, "stretch_percent") == pytest.approx(100 * (783 / 781 - 1))
+    assert value(record, "pitch_now") == pytest.approx(783 / 20)
+    assert value(record, "rating_if_sound") == pytest.approx(12000 * 0.45359237)
+
+
+def test_worn_to_each_limit() -> None:
+    assert ask(thickness_now="11.69 mm")["verdict"] == "stop"
+    assert ask(thickness_now="11.71 mm")["verdict"] == "caution"
+    assert ask(thickness_now="12.34 mm")["verdict"] == "caution"
+    assert ask(thickness_now="12.36 mm")["verdict"] == "ok"
+    stopped = ask(thickness_now="11.4 mm")
+    assert value(stopped, "rating_if_sound") is None
+    lines = [line for line in value(stopped, "criteria") if line.startswith("Worn thin")]
+    assert lines[0].endswith("fail")
+    assert any("0.443 in" in line and line.endswith("near") for line in lines)
+
+
+def test_stretch_at_three_percent_is_out() -> None:
+    assert ask(reach_new="800 mm", reach_now="824 mm")["verdict"] == "stop"
+    assert ask(reach_new="800 mm", reach_now="823 mm")["verdict"] == "caution"
+    assert ask(reach_new="800 mm", reach_now="797 mm")["verdict"] == "ok"
+
+
+@pytest.mark.parametrize("damage", sorted(DAMAGE))
+def test_any_damage_stops(damage: str) -> None:
+    record = ask(damage=damage)
+    assert record["verdict"] == "stop"
+    assert value(record, "rating_if_sound") is None
+
+
+def test_damage_is_read_from_plain_words() -> None:
+    lines = value(ask(damage='["weld spatter", "Burned", "cracked", "crack"]'), "criteria")
+    found = [line.split(":")[0] for line in lines if line.endswith("found; fail")]
+    assert found == ["Weld or mend", "Weld spatter or arc strike", "Heat colour or burn", "Crack"]
+
+
+@pytest.mark.parametrize("name", ["thickness_now", "reach_new", "reach_now", "damage", "tag_readable"])
+def test_what_was_not_looked_at_leaves_it_unknown(name: str) -> None:
+    record = ask(**{name: ""})
+    assert record["verdict"] == "unknown"
+    assert value(record, "rating_if_sound") is None
+
+
+def test_uses() -> None:
+    assert ask(grade="70")["verdict"] == "stop"
+    assert "no lifting use" in ask(grade="70")["headline"]
+    assert ask(grade="unmarked")["verdict"] == "stop"
+    tied = ask(grade="unmarked", use="tie_down", tag_readable="")
+    assert tied["verdict"] == "ok"
+    assert value(tied, "rating_if_sound") == pytest.approx(4500 * 0.45359237)
+    assert value(ask(grade="70", use="tie_down"), "rating_if_sound") == pytest.approx(11300 * 0.45359237)
+    assert ask(grade="8", use="tie_down")["verdict"] == "unknown"
+    no_table = ask(grade="80", size="7/16", thickness_now="11 mm", reach_new="", links="")
+    assert no_table["verdict"] == "unknown"
+    assert "its tag governs" in no_table["headline"].lower()
+
+
+def test_grade_8_takes_its_own_table() -> None:
+    assert value(ask(grade="8"), "rating_if_sound") == pytest.approx(5300)
+
+
+def test_links_left_out() -> None:
+    assert value(ask(links=""), "pitch_now") is None
+
+
+def test_bad_input() -> None:
+    assert "is not a size of the tables" in refused(size="9 mm")
+    assert "is not a size of the tables" in refused(size="big")
+    assert "thicker than" in refused(thickness_now="14.1 mm")
+    assert "does not go with that length" in refused(links="2")
+    assert "shorter than the new" in refused(reach_now="770 mm")
+    assert "not on the list" in refused(damage="banana")
+    assert "missing" in refused(grade="", size="")
+    assert "too small" in refused(thickness_now="0")
+    assert "too small" in refused(links="0")
+    assert "not a whole number" in refused(links="2.5")
+    assert "unit of force" in refused(reach_new="3 kN")
+
+
+@pytest.mark.parametrize(
+    ("typed", "metric"), [("3/8", "10"), ('3/8"', "10"), ("0.375 in", "10"), ("10 mm", "10"), ("1-1/4", "32"), ("9/32", "7")]
+)  # fmt: skip
+def test_size_named(typed: str, metric: str) -> None:
+    size = size_named(typed)
+    assert size is not None
+    assert size.metric_name == metric
+
+
+def test_every_size_has_limits_below_its_wire() -> None:
+    for size in chain_sizes():
+        found = thickness_limits(size)
+        assert 0.7 < found[-1].value_si / size.thickest_m <= found[0].value_si / size.thinnest_m < 1.0
+
+
+@given(
+    thickness=st.floats(8.0, 13.9), damage=st.sampled_from(sorted(DAMAGE)), grade=st.sampled_from(["80", "100", "8", "70"]),
+    use=st.sampled_from(["lift", "tie_down"]),
+)  # fmt: skip
+def test_damaged_chain_never_shows_a_rating(thickness: float, damage: str, grade: str, use: str) -> None:
+    record = ask(thickness_now=f"{thickness} mm", damage=damage, grade=grade, use=use)
+    assert record["verdict"] in ("stop", "unknown")
+    assert value(record, "rating_if_sound") is None
+
+
+@given(thickness=st.floats(8.0, 13.9), less=st.floats(0, 3.0))
+def test_thinner_is_never_judged_better(thickness: float, less: float) -> None:
+    order = ["ok", "caution", "stop"]
+    first = ask(thickness_now=f"{thickness} mm")["verdict"]
+    assert order.index(ask(thickness_now=f"{thickness - less} mm")["verdict"]) >= order.index(first)
+
+
+def test_example() -> None:
+    record = answer("chain-check", worksheet("chain-check").example)
+    assert record["verdict"] == "caution"
+    assert "Printed rating if sound: 7,100 lb" in record["headline"]
