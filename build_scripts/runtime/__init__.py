@@ -4,8 +4,8 @@ What it makes in `OUT` (the site's `runtime/` folder):
 
     linkwright.js        the page's script: python.js, sheet.js, edition.js
     <hash>/              everything that belongs to one edition of calc, tables and Pyodide; never changes under a name
-      python-worker.mjs  the worker of a served page, Pyodide's loader bundled in
-      python-engine.mjs  the same for the page itself, where a worker is refused
+      python-worker.mjs  the worker of a served page
+      python-engine.mjs  what it runs (Pyodide's loader bundled in); the page runs the same where a worker is refused
       pyodide.asm.wasm   the interpreter
       library.zip        trimmed, compiled standard library, calc and the tables
       snapshot.bin       memory image with calc warm (gzip)
@@ -26,8 +26,12 @@ import tomllib
 from collections.abc import Iterable
 from pathlib import Path
 
+from build_scripts.runtime.ordinary import write_ordinary_road
+
 PAGE_SCRIPTS = ("python.js", "sheet.js", "edition.js")
-ENGINE_SCRIPTS = ("python-engine.js", "python-serving.js", "python-worker.js", "python-disk.js")
+ENGINE_SCRIPTS = (
+    "python-parts.js", "python-engine.js", "python-serving.js", "python-worker.js", "python-page.js", "python-disk.js",
+)  # fmt: skip
 KEPT_RUNTIMES = 2
 """How many finished runtimes stay in the cache."""
 
@@ -102,9 +106,7 @@ def _make(root: Path, finished: Path) -> None:
     scripts = root / "build_scripts"
     _node(root, scripts / "runtime" / "make_runtime.mjs", root, working)
     _node(root, scripts / "runtime" / "bundle.mjs", scripts / "scripts", working)
-    from build_scripts.runtime.ordinary import write_ordinary_road
-
-    write_ordinary_road(root, working)
+    write_ordinary_road(root, working, edition(root))
     (working / "complete").touch()
     working.rename(finished)
 

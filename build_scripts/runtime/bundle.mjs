@@ -12,6 +12,8 @@ import { build } from "esbuild";
 const [scripts = "", out = ""] = process.argv.slice(2);
 if (!scripts || !out) throw new Error("usage: bundle.mjs SCRIPTS OUT");
 
+const release = JSON.parse(readFileSync(join(process.cwd(), "node_modules/pyodide/pyodide-lock.json"), "utf8")).info;
+
 /** @type {import("esbuild").BuildOptions} */
 const common = {
   bundle: true,
@@ -21,19 +23,20 @@ const common = {
   platform: "browser",
   target: ["es2022"],
   external: ["node:*", "ws"],
+  define: { LINKWRIGHT_RELEASE: JSON.stringify(release) },
   nodePaths: [join(process.cwd(), "node_modules")],
 };
 
-await build({ ...common, entryPoints: [join(scripts, "python-worker.js")], format: "esm", outfile: join(out, "python-worker.mjs") });
-// The same engine for the page itself, for browsers that refuse a worker.
-await build({ ...common, entryPoints: [join(scripts, "python-engine.js")], format: "esm", outfile: join(out, "python-engine.mjs") });
+for (const [source, target] of [["python-worker", "python-worker"], ["python-page", "python-engine"]]) {
+  await build({ ...common, entryPoints: [join(scripts, `${source}.js`)], format: "esm", outfile: join(out, `${target}.mjs`) });
+}
 
 const disk = await build({
   ...common,
   entryPoints: [join(scripts, "python-disk.js")],
   format: "iife",
   globalName: "linkwrightEngine",
-  define: { "import.meta.url": "self.location.href" },
+  define: { ...common.define, "import.meta.url": "self.location.href" },
   write: false,
 });
 const engine = disk.outputFiles?.[0]?.text;

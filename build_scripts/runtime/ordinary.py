@@ -14,11 +14,9 @@ from pyodide_lock.utils import add_wheels_to_spec
 from wheel.wheelfile import WheelFile
 
 
-def write_ordinary_road(root: Path, out_dir: Path) -> None:
-    """Write the wheel and `pyodide-lock.json` into `out_dir`."""
-    from build_scripts.runtime import edition
-
-    wheel = write_wheel(root, out_dir, edition(root))
+def write_ordinary_road(root: Path, out_dir: Path, version: str) -> None:
+    """Write the wheel of that version and `pyodide-lock.json` into `out_dir`."""
+    wheel = write_wheel(root, out_dir, version)
     published = json.loads((root / "node_modules" / "pyodide" / "pyodide-lock.json").read_text("utf-8"))
     release = json.loads((root / "node_modules" / "pyodide" / "package.json").read_text("utf-8"))["version"]
     empty = PyodideLockSpec.model_validate({"info": published["info"] | {"version": release}, "packages": {}})

@@ -57,7 +57,7 @@ def written_imports(name: str) -> set[str]:
 
 def answer_examples() -> list[str]:
     """Answer every worksheet's own example, so that imports made late are made now."""
-    from calc.answering import answer_json, declared
+    from calc.answering import answer_json, declared  # noqa: PLC0415 - /src is on the path only now
 
     failed = []
     for name, worksheet in declared().items():
@@ -113,6 +113,8 @@ def pack() -> bytes:
         if found:
             members[found[0] + "c"] = compiled(*found)
     for path in sorted(SOURCES.glob("calc/**/*.py")):
+        if path.name == "__main__.py":
+            continue  # the command line has no use in a page
         relative = path.relative_to(SOURCES).as_posix()
         members[relative + "c"] = compiled(relative, path.read_text(encoding="utf-8"))
     for path in sorted(SOURCES.glob("tables/**/*")):

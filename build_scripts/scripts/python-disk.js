@@ -4,5 +4,13 @@
  * defines a function. The page turns that function's text into a Blob worker, or calls it in the page itself when the
  * browser refuses such a worker.
  */
-export { startPython, whyNoWebAssembly } from "./python-engine.js";
-export { serve } from "./python-serving.js";
+import * as engine from "./python-engine.js";
+import { serve as serveWith } from "./python-serving.js";
+
+export { startPython } from "./python-engine.js";
+export { bringParts, whyNoWebAssembly } from "./python-parts.js";
+
+/** Installs the message listener of a Blob worker. */
+export function serve() {
+  serveWith(() => Promise.resolve(engine));
+}

@@ -1,38 +1,50 @@
 // @ts-check
 /**
  * What a worker says and hears: starts Python when told, then answers one request at a time.
- * In: {kind: "start", plan} and {kind: "answer", id, request}. Out: progress, ready, failed, answered.
+ * In: {kind: "start", plan} and {kind: "answer", id, request}. Out: progress, ready, failed, answered, broken.
  */
-import { snapshotIsKept, startPython, whyNoWebAssembly } from "./python-engine.js";
+import { bringParts, keptSnapshot, whyNoWebAssembly } from "./python-parts.js";
 
-/** Installs the message listener of a worker. */
-export function serve() {
+/**
+ * Installs the message listener of a worker.
+ * @param {(plan: import("./python-parts.js").Plan) => Promise<typeof import("./python-engine.js")>} bringEngine
+ */
+export function serve(bringEngine) {
   /** @type {import("./python-engine.js").Engine | undefined} */
   let engine;
-  addEventListener("message", async (event) => {
-    const message = event.data;
-    if (message.kind === "answer" && engine) {
-      try {
-        postMessage({ kind: "answered", id: message.id, response: engine.answer(String(message.request)) });
-      } catch (error) {
-        postMessage({ kind: "broken", id: message.id, reason: error instanceof Error ? error.message : String(error) });
-      }
-      return;
-    }
-    if (message.kind !== "start") return;
+
+  /** @param {any} asked */
+  async function start(asked) {
     const refused = whyNoWebAssembly();
     if (refused) {
       postMessage({ kind: "failed", reason: refused, final: true });
       return;
     }
     try {
-      const { road, ...rest } = message.plan;
-      const chosen = road === "best" ? ((await snapshotIsKept(rest.base)) ? "snapshot" : "library") : road;
-      postMessage({ kind: "progress", stage: "starting", road: chosen });
-      engine = await startPython({ ...rest, road: chosen }, (progress) => postMessage(progress));
-      postMessage({ kind: "ready", road: chosen, stages: engine.stages });
+      const begun = performance.now();
+      /** @type {import("./python-parts.js").Report} */
+      const report = (progress) => postMessage(progress);
+      const code = bringEngine(asked);
+      code.catch(() => undefined); // told again where it is awaited
+      const best = asked.road === "best" ? ((await keptSnapshot(asked.base)) ? "snapshot" : "library") : asked.road;
+      const plan = { ...asked, road: best };
+      postMessage({ kind: "progress", stage: "starting", road: best });
+      const parts = bringParts(plan, report);
+      engine = await (await code).startPython(plan, parts, report, begun);
+      postMessage({ kind: "ready", road: best, stages: engine.stages });
     } catch (error) {
       postMessage({ kind: "failed", reason: error instanceof Error ? error.message : String(error), final: false });
+    }
+  }
+
+  addEventListener("message", (event) => {
+    const message = event.data;
+    if (message.kind === "start") void start(message.plan);
+    if (message.kind !== "answer" || !engine) return;
+    try {
+      postMessage({ kind: "answered", id: message.id, response: engine.answer(String(message.request)) });
+    } catch (error) {
+      postMessage({ kind: "broken", id: message.id, reason: error instanceof Error ? error.message : String(error) });
     }
   });
 }

@@ -1,5 +1,5 @@
 // @ts-check
-/** The worker of a served page: Python apart from the page. */
+/** The worker of a served page: small, so that the parts are asked for before the engine's code has come. */
 import { serve } from "./python-serving.js";
 
-serve();
+serve((plan) => import(`${plan.base}python-engine.mjs`));

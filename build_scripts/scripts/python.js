@@ -217,7 +217,7 @@ class PythonHost extends EventTarget {
       const refused = engines.whyNoWebAssembly();
       if (refused) return { live: false, road, reason: refused, final: true, noWorker: true };
       const engine = await stalling(
-        /** @param {() => void} progress */ (progress) => engines.startPython(plan, progress),
+        /** @param {() => void} progress */ (progress) => engines.startPython(plan, engines.bringParts(plan, progress), progress, performance.now()),
       );
       this.#inPage = engine.answer;
       this.started = { road, place: "page", stages: engine.stages };

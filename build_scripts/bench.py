@@ -1,0 +1,397 @@
+"""Measures how soon a worksheet answers, beside the same runtime started as published, in one run.
+
+    python -m build_scripts.bench [--times 5] [--no-lighthouse]
+
+Baseline ("stock"): Pyodide as npm ships it, in a module worker, with calc as a wheel and the same first answer. All
+times are from the start of the page's navigation to the answer, in headless Chromium with a fresh profile, from a
+server on this machine that compresses with gzip. Medians. These are goals, not tests: nothing fails here.
+"""
+
+from __future__ import annotations
+
+import argparse
+import contextlib
+import json
+import os
+import shutil
+import statistics
+import subprocess
+import sys
+import tempfile
+import threading
+import time
+import zipfile
+from collections.abc import Callable, Iterator
+from dataclasses import dataclass
+from pathlib import Path
+from typing import Any
+
+from playwright.sync_api import BrowserContext, Page, Playwright, sync_playwright
+
+from build_scripts import serve
+from build_scripts.runtime.ordinary import write_ordinary_road
+from calc.answering import worksheet
+
+ROOT = Path(__file__).resolve().parent.parent
+SITE = ROOT / "site"
+SHEET = "work-out/sling-legs.html"
+LINE_BITS_PER_S = 9_000_000
+LINE_DELAY_S = 0.060
+
+STAMP = """
+new MutationObserver(() => {
+  if (globalThis.answeredAt === undefined && document.querySelector(
+      'calc-sheet[data-state="live"][data-answer-state="answered"], html[data-stock="answered"]')) {
+    globalThis.answeredAt = performance.now();
+  }
+}).observe(document, {subtree: true, childList: true, attributes: true});
+"""
+
+STOCK_WORKER = """
+import { loadPyodide } from "./pyodide.mjs";
+const python = await loadPyodide({ packages: ["linkwright"], packageBaseUrl: new URL("./", import.meta.url).href });
+postMessage(python.runPython("from calc.answering import answer_json\\nanswer_json")(REQUEST));
+"""
+STOCK_PAGE = """<!doctype html><html lang="en"><meta charset="utf-8"><title>stock</title>
+<link rel="icon" href="data:,"><script src="stock.js"></script></html>"""
+STOCK_SCRIPT = """
+const worker = new Worker("stock-worker.mjs", {type: "module"});
+worker.onmessage = (event) => { if (JSON.parse(event.data).ok) document.documentElement.dataset.stock = "answered"; };
+"""
+
+
+@dataclass(frozen=True)
+class Line:
+    """One line of the report."""
+
+    what: str
+    measured: str
+    goal: str
+    met: bool | None = None
+
+
+class SlowLine:
+    """A line shared by all requests: a delay for each, and a limit on the bits that pass in a second."""
+
+    def __init__(self, bits_per_s: float, delay_s: float) -> None:
+        self.bits_per_s = bits_per_s
+        self.delay_s = delay_s
+        self._lock = threading.Lock()
+
+    def send(self, write: Callable[[bytes], Any], data: bytes) -> None:
+        """Pass data on as the line allows."""
+        time.sleep(self.delay_s)
+        piece = 16_384
+        for start in range(0, len(data), piece):
+            part = data[start : start + piece]
+            with self._lock:
+                time.sleep(len(part) * 8 / self.bits_per_s)
+            write(part)
+
+
+class CountingHandler(serve.Handler):
+    """The project's own server, which also counts what it sends and can act as a slow line."""
+
+    sent: dict[str, int]
+    line: SlowLine | None = None
+
+    def end_headers(self) -> None:
+        """Wrap the body's writer once the headers are out."""
+        super().end_headers()
+        writer = self.wfile
+        handler = self
+
+        class Counted:
+            def write(self, data: bytes) -> int:
+                handler.sent[handler.path] = handler.sent.get(handler.path, 0) + len(data)
+                if handler.line:
+                    handler.line.send(writer.write, data)
+                else:
+                    writer.write(data)
+                return len(data)
+
+            def flush(self) -> None:
+                writer.flush()
+
+        self.wfile = Counted()  # type: ignore[assignment]  # only write and flush are used
+
+    def _answer(self, with_body: bool) -> None:
+        writer = self.wfile
+        try:
+            super()._answer(with_body)
+        finally:
+            self.wfile = writer
+
+
+@contextlib.contextmanager
+def served(folder: Path, line: SlowLine | None = None) -> Iterator[tuple[str, dict[str, int]]]:
+    """Serve a folder; gives its address and the bytes sent by path."""
+    sent: dict[str, int] = {}
+    handler = type("BenchHandler", (CountingHandler,), {"folder": folder, "sent": sent, "line": line})
+    server = serve.Server(("127.0.0.1", 0), handler)
+    threading.Thread(target=server.serve_forever, daemon=True).start()
+    try:
+        yield f"http://127.0.0.1:{server.server_address[1]}/", sent
+    finally:
+        server.shutdown()
+        server.server_close()
+
+
+@contextlib.contextmanager
+def profile(playwright: Playwright, folder: Path) -> Iterator[BrowserContext]:
+    """A Chromium with its profile in `folder`."""
+    context = playwright.chromium.launch_persistent_context(
+        str(folder), executable_path=chromium(), args=["--no-sandbox"], headless=True
+    )
+    context.add_init_script(STAMP)
+    try:
+        yield context
+    finally:
+        context.close()
+
+
+def chromium() -> str | None:
+    """The Chromium on PATH, or None for the driver's own."""
+    return shutil.which("chromium") or shutil.which("chromium-browser")
+
+
+def answered_after_s(page: Page, address: str, timeout_s: float = 90) -> float:
+    """Open the address; seconds from navigation to the answer."""
+    page.goto(address, wait_until="commit")
+    page.wait_for_selector(
+        'calc-sheet[data-state="live"][data-answer-state="answered"], html[data-stock="answered"]',
+        timeout=timeout_s * 1000,
+        state="attached",
+    )
+    return float(page.evaluate("globalThis.answeredAt")) / 1000
+
+
+def make_stock(folder: Path) -> None:
+    """The runtime as published, with calc as a wheel."""
+    for name in ("pyodide.mjs", "pyodide.asm.mjs", "pyodide.asm.wasm", "python_stdlib.zip"):
+        shutil.copyfile(ROOT / "node_modules" / "pyodide" / name, folder / name)
+    write_ordinary_road(ROOT, folder, "0")
+    request = json.dumps(
+        {"worksheet": "sling-legs", "inputs": dict(worksheet("sling-legs").example), "units": "us"}
+    )
+    (folder / "stock.html").write_text(STOCK_PAGE)
+    (folder / "stock.js").write_text(STOCK_SCRIPT)
+    (folder / "stock-worker.mjs").write_text(STOCK_WORKER.replace("REQUEST", json.dumps(request)))
+
+
+def cold_s(playwright: Playwright, address: str, times: int) -> list[float]:
+    """First visits, each with a fresh profile."""
+    taken = []
+    for _ in range(times):
+        with tempfile.TemporaryDirectory() as folder, profile(playwright, Path(folder)) as context:
+            taken.append(answered_after_s(context.new_page(), address))
+    return taken
+
+
+def repeat_s(playwright: Playwright, address: str, times: int) -> tuple[list[float], list[float], float]:
+    """Repeat visits online and offline in one kept profile, and the seconds until the edition was kept."""
+    online: list[float] = []
+    offline: list[float] = []
+    with tempfile.TemporaryDirectory() as folder:
+        with profile(playwright, Path(folder)) as context:
+            page = context.new_page()
+            started = time.monotonic()
+            answered_after_s(page, address)
+            page.wait_for_selector('html[data-offline="kept"]', timeout=60_000, state="attached")
+            kept_s = time.monotonic() - started
+        for times_taken, is_offline in ((online, False), (offline, True)):
+            for _ in range(times):
+                with profile(playwright, Path(folder)) as context:
+                    context.set_offline(is_offline)
+                    times_taken.append(answered_after_s(context.new_page(), address))
+    return online, offline, kept_s
+
+
+def keystrokes_ms(playwright: Playwright, address: str, count: int = 60) -> list[float]:
+    """From a changed input to the new answer and figure on the page, frame included."""
+    with tempfile.TemporaryDirectory() as folder, profile(playwright, Path(folder)) as context:
+        page = context.new_page()
+        answered_after_s(page, address)
+        taken: list[float] = page.evaluate(
+            """async (count) => {
+              const box = document.querySelector('[name="load"]');
+              const answer = document.querySelector('[data-headline]');
+              const taken = [];
+              for (let i = 0; i < count; i += 1) {
+                const before = answer.textContent;
+                const begun = performance.now();
+                box.value = `${4000 + 37 * i} lb`;
+                box.dispatchEvent(new Event('input', {bubbles: true}));
+                while (answer.textContent === before || answer.textContent === '') {
+                  await new Promise((resolve) => { const c = new MessageChannel(); c.port1.onmessage = resolve; c.port2.postMessage(0); });
+                }
+                taken.push(performance.now() - begun);
+                await new Promise((resolve) => setTimeout(resolve, 60));
+              }
+              return taken;
+            }""",
+            count,
+        )
+    return taken
+
+
+def zipped_bytes(folder: Path) -> int:
+    """The size of the whole folder as a zip."""
+    with tempfile.TemporaryFile() as file:
+        with zipfile.ZipFile(file, "w", zipfile.ZIP_DEFLATED, compresslevel=9) as packed:
+            for path in sorted(folder.rglob("*")):
+                if path.is_file():
+                    packed.write(path, path.relative_to(folder))
+        return file.tell()
+
+
+def wire_bytes(paths: list[Path]) -> tuple[int, int]:
+    """Bytes of files as gzip (level 9) and as brotli (quality 11)."""
+    script = (
+        "const z=require('node:zlib'),f=require('node:fs');let g=0,b=0;"
+        "for(const p of process.argv.slice(1)){const d=f.readFileSync(p);g+=z.gzipSync(d,{level:9}).length;"
+        "b+=z.brotliCompressSync(d,{params:{[z.constants.BROTLI_PARAM_QUALITY]:11,[z.constants.BROTLI_PARAM_LGWIN]:24}}).length}"
+        "console.log(JSON.stringify([g,b]))"
+    )
+    done = subprocess.run(
+        ["node", "-e", script, *map(str, paths)], capture_output=True, text=True, check=True
+    )
+    gzip_bytes, brotli_bytes = json.loads(done.stdout)
+    return gzip_bytes, brotli_bytes
+
+
+def lighthouse_scores(address: str) -> dict[str, int]:
+    """Lighthouse's scores (mobile) of one page, 0 to 100."""
+    command = [
+        str(ROOT / "node_modules" / ".bin" / "lighthouse"), address, "--quiet", "--output=json", "--output-path=stdout",
+        "--chrome-flags=--headless=new --no-sandbox",
+    ]  # fmt: skip
+    environment = os.environ | {"CHROME_PATH": chromium() or ""}
+    done = subprocess.run(command, capture_output=True, text=True, check=False, env=environment)
+    if done.returncode != 0:
+        raise RuntimeError(f"lighthouse failed: {done.stderr.strip()[-500:]}")
+    report = json.loads(done.stdout)
+    return {name: round(100 * (category["score"] or 0)) for name, category in report["categories"].items()}
+
+
+def ratio_line(what: str, taken: list[float], stock: float, goal: float) -> Line:
+    """A time beside the baseline."""
+    median = statistics.median(taken)
+    ratio = median / stock
+    return Line(what, f"{median:.2f} s = {ratio:.2f} of stock", f"<= {goal:.2f} of stock", ratio <= goal)
+
+
+def start_lines(playwright: Playwright, stock_folder: Path, times: int) -> list[Line]:
+    """Starts: first visit, repeat visit, from disk, slow line."""
+    with served(stock_folder) as (address, _):
+        stock = statistics.median(cold_s(playwright, address + "stock.html", times))
+    lines = [Line("stock runtime, first answer", f"{stock:.2f} s", "baseline")]
+    with served(SITE) as (address, _):
+        first = cold_s(playwright, address + SHEET, times)
+        online, offline, kept_s = repeat_s(playwright, address + SHEET, times)
+    lines += [
+        ratio_line("first visit", first, stock, 0.40),
+        ratio_line("repeat visit, online", online, stock, 0.15),
+        ratio_line("repeat visit, offline", offline, stock, 0.15),
+        ratio_line("from disk", cold_s(playwright, (SITE / SHEET).as_uri(), times), stock, 0.35),
+        Line("whole edition kept on the device after", f"{kept_s:.1f} s", "-"),
+    ]
+    with served(stock_folder, SlowLine(LINE_BITS_PER_S, LINE_DELAY_S)) as (address, _):
+        slow_stock = statistics.median(cold_s(playwright, address + "stock.html", 3))
+    with served(SITE, SlowLine(LINE_BITS_PER_S, LINE_DELAY_S)) as (address, _):
+        slow = cold_s(playwright, address + SHEET, 3)
+    lines.append(Line("stock runtime over 9 Mbit/s, 60 ms", f"{slow_stock:.2f} s", "baseline"))
+    lines.append(ratio_line("first visit over 9 Mbit/s, 60 ms", slow, slow_stock, 0.70))
+    return lines
+
+
+def answer_lines(playwright: Playwright) -> list[Line]:
+    """From a keystroke to the answer."""
+    with served(SITE) as (address, _):
+        taken = sorted(keystrokes_ms(playwright, address + SHEET))
+    middle, high = statistics.median(taken), taken[int(0.95 * len(taken))]
+    return [
+        Line("keystroke to answer and figure, median", f"{middle:.1f} ms", "<= 16 ms", middle <= 16),
+        Line("keystroke to answer and figure, 95th percentile", f"{high:.1f} ms", "<= 50 ms", high <= 50),
+    ]
+
+
+def size_lines(playwright: Playwright) -> list[Line]:
+    """Bytes before the first answer, and the folder as a zip."""
+    with served(SITE) as (address, sent):
+        cold_s(playwright, address + SHEET, 1)
+        paths = [path.split("?")[0].lstrip("/") for path in list(sent)]
+    runtime = [SITE / path for path in paths if path.startswith("runtime/") and path.count("/") == 2]
+    before_answer = [
+        path for path in runtime if path.name in ("python-worker.mjs", "pyodide.asm.wasm", "library.zip")
+    ]
+    gzip_bytes, brotli_bytes = wire_bytes(before_answer)
+    zipped = zipped_bytes(SITE)
+    return [
+        Line(
+            "runtime before the first answer, gzip",
+            f"{gzip_bytes / 1e6:.2f} MB",
+            "<= 6.5 MB",
+            gzip_bytes <= 6.5e6,
+        ),
+        Line(
+            "runtime before the first answer, brotli",
+            f"{brotli_bytes / 1e6:.2f} MB",
+            "<= 5 MB",
+            brotli_bytes <= 5e6,
+        ),
+        Line("whole folder, zipped", f"{zipped / 1e6:.1f} MB", "<= 30 MB", zipped <= 30e6),
+    ]
+
+
+def build_lines() -> list[Line]:
+    """A full build in this environment, the runtime made anew."""
+    shutil.rmtree(ROOT / ".build" / "runtime", ignore_errors=True)
+    started = time.monotonic()
+    subprocess.run(
+        [sys.executable, "-m", "build_scripts.build"], cwd=ROOT, check=True, stdout=subprocess.DEVNULL
+    )
+    taken = time.monotonic() - started
+    return [Line("full build, warm environment", f"{taken:.1f} s", "<= 60 s", taken <= 60)]
+
+
+def lighthouse_lines() -> list[Line]:
+    """Lighthouse on one page of each kind."""
+    explanation = next(iter(sorted((SITE / "understand").glob("*.html"))), None)
+    pages = ["look-up/chain-tie-down.html", SHEET]
+    if explanation:
+        pages.append(explanation.relative_to(SITE).as_posix())
+    lines = []
+    with served(SITE) as (address, _):
+        for page in pages:
+            scores = lighthouse_scores(address + page)
+            words = ", ".join(f"{name} {score}" for name, score in scores.items())
+            lines.append(Line(f"Lighthouse, {page}", words, "each >= 95", min(scores.values()) >= 95))
+    return lines
+
+
+def main(arguments: list[str] | None = None) -> int:
+    """Measure and print."""
+    parser = argparse.ArgumentParser(
+        description="Measure Linkwright's start, answers and sizes beside their goals."
+    )
+    parser.add_argument("--times", type=int, default=5, help="how often each start is measured (default 5)")
+    parser.add_argument("--no-lighthouse", action="store_true", help="leave Lighthouse out")
+    chosen = parser.parse_args(arguments)
+    lines = build_lines()
+    with tempfile.TemporaryDirectory() as folder, sync_playwright() as playwright:
+        make_stock(Path(folder))
+        lines += start_lines(playwright, Path(folder), chosen.times)
+        lines += answer_lines(playwright)
+        lines += size_lines(playwright)
+    if not chosen.no_lighthouse:
+        lines += lighthouse_lines()
+    width = max(len(line.what) for line in lines)
+    for line in lines:
+        mark = {True: "met", False: "MISSED", None: ""}[line.met]
+        print(f"{line.what:<{width}}  {line.measured:<34}  {line.goal:<18}  {mark}")
+    return 0
+
+
+if __name__ == "__main__":
+    sys.exit(main())
