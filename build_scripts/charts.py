@@ -38,7 +38,7 @@ CHARTS: dict[str, Chart] = {
     ),
 }  # fmt: skip
 
-_WIDTH, _HEIGHT, _LEFT, _RIGHT, _TOP, _BOTTOM = 760, 420, 76, 120, 34, 52
+_WIDTH, _HEIGHT, _LEFT, _RIGHT, _TOP, _BOTTOM = 500, 400, 66, 84, 36, 56
 
 
 def chart(name: str) -> str:

@@ -6,23 +6,16 @@ import re
 from html import escape
 
 from calc.quantities import unit_text
-from calc.worksheet import VERDICT_WORDS
 
-_FRACTION = re.compile(r"(?<![\w/.])(?:(\d{1,2})([-\s]))?(\d{1,2})/(2|4|8|16|32|64)(?![\w/])")
+_FRACTION = re.compile(r"(?<![\w/.])(?:(\d{1,2})-)?(\d{1,2})/(2|4|8|16|32|64)(?![\w/])")
 
 CAUTION_WORDS = {
     "warning": "Careful",
-    "caution": "Careful",
-    "prohibition": "Do not",
-    "stop": "Stop",
-    "never": "Never",
+    "prohibition": "Stop",
     "mandatory": "You must",
-    "must": "You must",
     "note": "Note",
 }
 """The word that opens a caution, by kind."""
-
-_SHAPES = {"prohibition": "stop", "stop": "stop", "never": "stop", "mandatory": "must", "must": "must"}
 
 SEEN_WORDS = {
     "text": "read in the source's own text",
@@ -43,7 +36,7 @@ def rich(text: str) -> str:
 
 
 def _fraction(match: re.Match[str]) -> str:
-    whole, _, top, bottom = match.groups()
+    whole, top, bottom = match.groups()
     lead = f'{whole}<span class="frac-dash">-</span>' if whole else ""
     return f'{lead}<span class="frac">{top}/{bottom}</span>'
 
@@ -61,10 +54,11 @@ def words(key: str) -> str:
 
 def caution(kind: str, text: str) -> str:
     """A caution: shape (by style sheet), word and sentence."""
-    word = CAUTION_WORDS.get(kind, "Careful")
-    shape = _SHAPES.get(kind, "note" if kind == "note" else "caution")
+    if kind not in CAUTION_WORDS:
+        raise ValueError(f"there is no kind of caution {kind}; there are {', '.join(CAUTION_WORDS)}")
     return (
-        f'<div class="caution" data-kind="{shape}"><p><b class="caution-word">{word}.</b> {rich(text)}</p></div>'
+        f'<div class="caution" data-kind="{kind}"><p><b class="caution-word">{CAUTION_WORDS[kind]}.</b> '
+        f"{rich(text)}</p></div>"
     )
 
 
@@ -75,9 +69,3 @@ def seen_ring(checked: str) -> str:
     if checked == "copy":
         return '<span class="ring ring-copy" role="img" aria-label="read in a reprint"></span>'
     return ""
-
-
-def verdict_words() -> str:
-    """All four verdicts; the style sheet shows the one that `data-verdict` of an ancestor names."""
-    spans = "".join(f'<span class="is-{key}">{word}</span>' for key, word in VERDICT_WORDS.items())
-    return f'<p class="verdict">{spans}</p>'

@@ -13,6 +13,8 @@ A page in docs/ is a Jinja2 template in Markdown. It may begin with front matter
     {{ figure("sling-legs", load="2 t", ...) }}     its drawing with the caption
     {{ cell("chain-tie-down", grade="70", size_in="3/8", unit="lb") }}   one printed value with its unit; the build
                                                     stops unless exactly one row fits
+    {{ cited("hook-limits", item="hook", ...) }}    the source and paragraph of one row, with a word where not read in text
+    {{ drawing("force-triangles") }}                a drawing of calc.figures.lessons with its caption; units="si" as well
     {{ table_view("chain-tie-down", grade="70") }}  the table, or the rows that hold these texts
     {{ chart("chain-tie-down") }}                   its chart
     {{ source("cfr-49-393", "393.108") }}           a link to the card of a source
@@ -46,9 +48,10 @@ from build_scripts.markup import SEEN_WORDS, caution, rich, seen_ring, unit_name
 from build_scripts.sheet_form import form_inputs
 from build_scripts.table_view import USE_WORDS, View, source_row, view
 from calc import answering
+from calc.figures import lessons
 from calc.quantities import show
 from calc.tables import NoSuchRow, NoSuchTable, package, table, table_names
-from calc.worksheet import VERDICT_WORDS, BadInput, UnitSystem
+from calc.worksheet import VERDICT_WORDS, BadInput, Say, UnitSystem
 
 ROOT = Path(__file__).resolve().parent.parent
 MOST_PAGE_BYTES = 250_000
@@ -102,7 +105,7 @@ class Book:
         root = "../" * page.count("/")
         return {
             "sheet": partial(self.sheet, root), "answer": self.answer, "said": self.said, "figure": self.figure,
-            "cell": self.cell, "table_view": partial(self.table_html, root), "chart": charts.chart,
+            "cell": self.cell, "cited": partial(self.cited, root), "drawing": self.drawing, "table_view": partial(self.table_html, root), "chart": charts.chart,
             "source": partial(self.source, root), "caution": caution, "show": show, "fraction": rich, "root": root,
             "root_slash": root or "./",
         }  # fmt: skip
@@ -141,6 +144,22 @@ class Book:
             raise PageError(str(missing)) from missing
         return rich(f"{row['value']} {unit_name(row['unit'])}".strip())
 
+    def cited(self, root: str, name: str, **conditions: str) -> str:
+        """Where one printed value stands: a link to the source's card, the paragraph, and how it was read."""
+        try:
+            row = table(name).one(**conditions)
+        except (NoSuchRow, NoSuchTable) as missing:
+            raise PageError(str(missing)) from missing
+        seen = "" if row["checked"] == "text" else f" ({SEEN_WORDS[row['checked']]})"
+        return self.source(root, row["source"], row["locator"]) + seen
+
+    def drawing(self, name: str, units: UnitSystem = "us") -> str:
+        """A drawing made for an explanation, with its caption."""
+        if name not in lessons.LESSONS:
+            raise PageError(f"there is no drawing {name}; there are {', '.join(lessons.LESSONS)}")
+        drawn = lessons.LESSONS[name](Say(units))
+        return tight(f'<figure class="book-figure">{drawn.svg}<figcaption>{rich(drawn.caption)}</figcaption></figure>')
+
     def source(self, root: str, key: str, locator: str = "") -> str:
         """A link to the card of a source."""
         try:
@@ -158,7 +177,7 @@ class Book:
 
     def _table(self, seen: View) -> str:
         return self.templates.get_template("table.html").render(
-            view=seen, ring=seen_ring, rich=rich, sift_keys={sift.key for sift in seen.sifts}
+            view=seen, ring=seen_ring, rich=rich, sift_keys={sift.key for sift in seen.sifts}, mixed=len(seen.counts) > 1
         )
 
     def _claims(self, root: str, seen: View) -> str:
@@ -201,6 +220,11 @@ def _script_text(value: Any) -> str:
 def tight(html: str) -> str:
     """HTML without blank lines, which would end a block of HTML in Markdown."""
     return "\n".join(line for line in html.splitlines() if line.strip())
+
+
+def tight_blocks(text: str) -> str:
+    """Markdown in which each block of HTML (`<div` at the margin to `</div>` at the margin) has no blank line."""
+    return re.sub(r"^<div.*?^</div>$", lambda block: tight(block.group(0)), text, flags=re.DOTALL | re.MULTILINE)
 
 
 # ---------------------------------------------------------------------------------------------- the pages
@@ -341,7 +365,7 @@ class _Writer:
             sources=cards, total=total.total(), counts={k: total[k] for k in ("text", "copy", "memory")}, rich=rich,
             ring=seen_ring, root="../", intro=intro,
         )  # fmt: skip
-        self.write(page, text, kind="list", description="Every source, what was taken from it and how it was read.")
+        self.write(page, tight_blocks(text), kind="list", description="Every source, what was taken from it and how it was read.")
 
     def ratings(self) -> None:
         """The index behind the ratings box, and the same as a plain page for when scripts are off."""

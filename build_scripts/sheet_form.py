@@ -7,7 +7,7 @@ from __future__ import annotations
 
 import json
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass
 from typing import Any
 
 from calc.worksheet import Choice, Input, Worksheet
@@ -40,6 +40,7 @@ class Box:
     value: str
     required: bool
     has_default: bool
+    optional: bool = False
     choices: tuple[Choice, ...] = ()
     radios: bool = False
     shown_when: str = ""
@@ -50,7 +51,6 @@ class Box:
     row_name: str = ""
     min_rows: int = 1
     max_rows: int = 100
-    extra: Mapping[str, str] = field(default_factory=dict)
 
 
 def form_inputs(sheet: Worksheet) -> tuple[Box, ...]:
@@ -103,7 +103,8 @@ def _box(one: Input, given: Any, held: Mapping[str, str], prefix: str, steering:
     return Box(
         name=one.name, path=path, id=box_id, label=one.label, kind=one.kind, dimension=one.dimension, unit=one.unit,
         unit_si=one.unit_si, help=one.help, value=held[one.name] if one.kind != "rows" else "",
-        required=one.required, has_default=one.default is not None, choices=one.choices, radios=radios,
+        required=one.required, has_default=one.default is not None,
+        optional=not one.required and one.default is None and not one.shown_when and one.name not in steering, choices=one.choices, radios=radios,
         shown_when=json.dumps({k: list(v) for k, v in one.shown_when.items()}) if one.shown_when else "",
         asked=all(held.get(other) in allowed for other, allowed in one.shown_when.items()),
         axes=axes, rows=rows, blank=blank, row_name=_row_name(one.label),

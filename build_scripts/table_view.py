@@ -19,6 +19,7 @@ USE_WORDS = {
     "lift": "For lifting",
     "tie_down": "For tying down only. Never for lifting.",
     "neither": "Neither for lifting nor for tying down: a table to judge or reckon by.",
+    "reckon": "To reckon by. No rating stands in this table.",
     "mixed": "Lifting and tie-down stand apart in this table: read which one a row is for.",
 }
 """What a table's figures may be used for, in words."""
@@ -35,6 +36,10 @@ COMPANIONS: dict[str, tuple[str, tuple[str, ...]]] = {
 _SYSTEM_ORDER = ("short_ton", "lb", "in", "lb/ft3", "degF")
 _SHORT_TEXT = 26
 _MANY_COLUMNS = 8
+_MOST_PARTS = 8
+_FEW_SOURCES = 3
+_SPARSE = 0.55
+_RANGE_ENDS = (("minimum", "maximum"), ("_low", "_high"), ("_from", "_to"))
 
 
 @dataclass(frozen=True)
@@ -64,6 +69,7 @@ class Column:
     keys: tuple[tuple[str, str], ...]
     heading: str
     small: str
+    wordy: bool
 
 
 @dataclass(frozen=True)
@@ -73,6 +79,7 @@ class Line:
     keys: tuple[tuple[str, str], ...]
     heads: tuple[str, ...]
     cells: tuple[tuple[Shown, ...], ...]
+    source: str
 
 
 @dataclass(frozen=True)
@@ -84,6 +91,7 @@ class Wide:
     head_names: tuple[str, ...]
     columns: tuple[Column, ...]
     lines: tuple[Line, ...]
+    by_source: bool
 
 
 @dataclass(frozen=True)
@@ -171,13 +179,15 @@ def key_text(name: str, key: str, value: str) -> str:
         return {"1": "1 leg", "2": "2 legs"}.get(value, f"{value.replace('-', ' or ')} legs")
     if key.startswith("angle") and value.replace(".", "").isdigit():
         return f"{value}°"
-    if key.endswith("_deg_c") or key.endswith("_degc"):
-        return f"{value} °C"
+    if key.endswith(("_degC", "_degF")):
+        return f"{value} °{key[-1]}"
     if key == "source":
         return source_short(value)
     if value.replace(".", "").isdigit():
         return f"{field_title(name, key)} {value}"
-    return words(value) if "_" in value or value.islower() else value
+    if "_" in value or "-" not in value and value.islower():
+        return words(value)
+    return value[0].upper() + value[1:] if value[1:2].islower() else value
 
 
 def row_text(name: str, row: Row) -> str:
@@ -237,8 +247,11 @@ def view(name: str, **conditions: str) -> View:
     if len({row.get("quantity", "") for _, row in rows}) == 1:
         row_keys = [k for k in row_keys if k != "quantity"]
         column_keys = [k for k in column_keys if k != "quantity"]
-    if _wants_long_form(rows, column_keys):
+    row_keys = list(row_keys)
+    if _wants_long_form(rows, row_keys, column_keys):
         row_keys, column_keys = row_keys + [k for k in column_keys if k != "source"], []
+        if len({row["source"] for _, row in rows}) > 1 and "source" not in row_keys:
+            row_keys.append("source")
     wides = _wides(name, rows, row_keys, column_keys, claim_of, printed_pairs="unit" in layout["columns"])
     counts: dict[str, int] = defaultdict(int)
     for _, row in rows:
@@ -249,7 +262,7 @@ def view(name: str, **conditions: str) -> View:
         title=ours.get("question") or described["title"],
         description=described.get("description", ""),
         group=ours.get("group", ""),
-        use=ours.get("use", ""),
+        use=_use(ours.get("use", ""), data),
         wides=wides,
         claims=claims,
         sifts=sifts,
@@ -261,9 +274,24 @@ def view(name: str, **conditions: str) -> View:
     )
 
 
-def _wants_long_form(rows: list[tuple[int, Row]], column_keys: list[str]) -> bool:
-    texts = [row["value"] for _, row in rows if row["unit"] == "text"]
-    return bool(column_keys) and bool(texts) and max(map(len, texts)) > _SHORT_TEXT
+def _use(declared: str, data: Table) -> str:
+    """A table of mixed use in which no row is for lifting or tying down is one to reckon by."""
+    if declared == "mixed" and not {"grade", "use", "chain"} & set(data.columns):
+        return "reckon"
+    return declared
+
+
+def _wants_long_form(rows: list[tuple[int, Row]], row_keys: list[str], column_keys: list[str]) -> bool:
+    """Words do not fit a grid; and a grid of sources that is mostly empty reads better as a list."""
+    if not column_keys:
+        return False
+    if any(row["unit"] == "text" and len(row["value"]) > _SHORT_TEXT for _, row in rows):
+        return True
+    if "source" not in column_keys:
+        return False
+    lines = {tuple(row[k] for k in row_keys) for _, row in rows}
+    columns = {tuple(row[k] for k in column_keys) for _, row in rows}
+    return len(columns) > _FEW_SOURCES and len(rows) < _SPARSE * len(lines) * len(columns)
 
 
 def _claims(rows: list[tuple[int, Row]]) -> tuple[tuple[Claim, ...], dict[int, str]]:
@@ -305,10 +333,13 @@ def _wides(
     claim_of: dict[int, str],
     printed_pairs: bool,
 ) -> tuple[Wide, ...]:
+    rows = [(i, _with_range_end(row, rows)) for i, row in rows]
+    if "quantity" in column_keys and len({row["quantity"] for _, row in rows}) == 1:
+        column_keys = [k for k in column_keys if k != "quantity"]
     columns = list(dict.fromkeys(tuple((k, row[k]) for k in column_keys) for _, row in rows))
     rank = {k: _in_order(list(dict.fromkeys(row[k] for _, row in rows))) for k in column_keys}
     columns.sort(key=lambda keys: [rank[k].index(v) for k, v in keys])
-    if len(columns) > _MANY_COLUMNS and len(column_keys) > 1:
+    if len(columns) > _MANY_COLUMNS and len(column_keys) > 1 and 1 < len(rank[column_keys[0]]) <= _MOST_PARTS:
         parts = [
             (((column_keys[0], value),), [c for c in columns if c[0][1] == value]) for value in rank[column_keys[0]]
         ]
@@ -319,6 +350,19 @@ def _wides(
         inside = [(i, row) for i, row in rows if all(row[k] == v for k, v in fixed)]
         wides.append(_one_wide(name, inside, row_keys, fixed, chosen, claim_of, printed_pairs))
     return tuple(wides)
+
+
+def _with_range_end(row: Row, rows: list[tuple[int, Row]]) -> Row:
+    """The row with the two ends of a range under one quantity, so that they stand in one cell; `range_end` says which
+    end it is."""
+    quantity = row.get("quantity", "")
+    names = {other.get("quantity", "") for _, other in rows}
+    for low, high in _RANGE_ENDS:
+        for end, twin, word in ((low, high, "from"), (high, low, "to")):
+            if quantity.endswith(end) and quantity[: -len(end)] + twin in names:
+                name = quantity[: -len(end)].strip("_") or "range"
+                return {**row, "quantity": name, "range_end": word}
+    return {**row, "range_end": ""}
 
 
 def _one_wide(
@@ -337,12 +381,14 @@ def _one_wide(
     ordered = list(lines_of)
     if row_keys and all(size_number(keys[0]) is not None for keys in ordered):
         ordered.sort(key=lambda keys: size_number(keys[0]) or 0.0)
+    by_source = "source" in row_keys[1:]
     heads_of, head_names = _heads(name, row_keys)
     lines = tuple(
         Line(
             tuple(zip(row_keys, keys, strict=True)),
             heads_of(keys),
             tuple(_cell(lines_of[keys].get(column, []), claim_of, printed_pairs) for column in columns),
+            rich(source_short(keys[row_keys.index("source")])) if by_source else "",
         )
         for keys in ordered
     )
@@ -352,39 +398,82 @@ def _one_wide(
         units.sort(key=lambda u: (u not in ("short ton", "lb", "in", "lb/ft³", "°F"), u))
         keys = [pair for pair in column if pair not in fixed]
         heading = ", ".join(key_text(name, k, v) for k, v in keys) or _value_heading(name, rows)
-        made.append(Column(column, heading, ", ".join(units)))
+        wordy = any(s.long for line in lines for s in line.cells[place])
+        made.append(Column(column, heading, ", ".join(units), wordy))
     caption = ", ".join(key_text(name, k, v) for k, v in fixed)
-    return Wide(caption, fixed, head_names, tuple(made), lines)
+    return Wide(caption, fixed, head_names, tuple(made), lines, by_source)
 
 
 def _value_heading(name: str, rows: list[tuple[int, Row]]) -> str:
     quantities = {row.get("quantity", "") for _, row in rows}
+    if all(row["unit"] == "text" for _, row in rows):
+        return "What it says" if any(len(row["value"]) > _SHORT_TEXT for _, row in rows) else words(quantities.pop())
     return words(quantities.pop()) if len(quantities) == 1 else field_title(name, "value")
 
 
 def _heads(name: str, row_keys: list[str]) -> tuple[Any, tuple[str, ...]]:
-    paired = row_keys[:2] == ["size_in", "size_mm"]
+    """How the row keys are written, and their headings. An inch size takes its metric twin beside it, and the two ends
+    of a range stand together."""
+    groups: list[tuple[str, ...]] = []
+    for key in [key for place, key in enumerate(row_keys) if key != "source" or not place]:
+        before = groups[-1] if groups else ()
+        if before == ("size_in",) and key in ("size_mm", "size"):
+            groups[-1] = (*before, key)
+        elif len(before) == 1 and "_from" in before[0] and key == before[0].replace("_from", "_to"):
+            groups[-1] = (*before, key)
+        else:
+            groups.append((key,))
 
     def heads(keys: tuple[str, ...]) -> tuple[str, ...]:
-        if paired:
-            first = rich(f"{keys[0]} in") + f" <small>{keys[1]} mm</small>" if keys[0] else rich(f"{keys[1]} mm")
-            return (first, *(rich(key_text(name, k, v)) for k, v in zip(row_keys[2:], keys[2:], strict=True)))
-        return tuple(rich(key_text(name, k, v)) for k, v in zip(row_keys, keys, strict=True))
+        held = dict(zip(row_keys, keys, strict=True))
+        return tuple(_head(name, group, held) for group in groups)
 
-    names = tuple(field_title(name, k) for k in (["size_in", *row_keys[2:]] if paired else row_keys))
+    names = tuple(field_title(name, group[0]).removesuffix(" from") for group in groups)
     return heads, names
 
 
+def _head(name: str, group: tuple[str, ...], held: dict[str, str]) -> str:
+    first = held[group[0]]
+    if len(group) == 1:
+        return rich(key_text(name, group[0], first))
+    second = held[group[1]]
+    if group[0] == "size_in":
+        metric = f"{second} mm" if size_number(second) is not None or " x " in second else second
+        return f"{rich(first)} in <small>{rich(metric)}</small>" if first else rich(metric)
+    unit = {"C": " °C", "F": " °F"}.get(group[0][-1] if "_deg" in group[0] else "", "°" if "angle" in group[0] else "")
+    if first and second:
+        return rich(f"{first} to {second}{unit}")
+    return rich(f"from {first}{unit}" if first else f"up to {second}{unit}")
+
+
 def _cell(rows: list[tuple[int, Row]], claim_of: dict[int, str], printed_pairs: bool) -> tuple[Shown, ...]:
-    units = {row["unit"] for _, row in rows}
-    ordered = sorted(rows, key=lambda pair: (pair[1]["unit"] not in _SYSTEM_ORDER, pair[0]))
-    shown = []
-    for index, row in ordered:
-        paired = printed_pairs and len(units) > 1
-        shown.append(
-            Shown(
-                index, claim_of[index], row["value"], unit_name(row["unit"]), row["checked"],
-                () if paired else companions(row), row["unit"] == "text" and len(row["value"]) > _SHORT_TEXT,
-            )  # fmt: skip
-        )
+    by_unit: dict[str, list[tuple[int, Row]]] = {}
+    for index, row in sorted(rows, key=lambda pair: (pair[1]["unit"] not in _SYSTEM_ORDER, pair[0])):
+        by_unit.setdefault(row["unit"], []).append((index, row))
+    paired = printed_pairs and len(by_unit) > 1
+    shown: list[Shown] = []
+    for same_unit in by_unit.values():
+        low = [pair for pair in same_unit if pair[1]["range_end"] == "from"]
+        high = [pair for pair in same_unit if pair[1]["range_end"] == "to"]
+        if len(low) == len(high) == 1 and claim_of[low[0][0]] == claim_of[high[0][0]]:
+            shown.append(_range(low[0], high[0], claim_of, paired))
+            same_unit = [pair for pair in same_unit if not pair[1]["range_end"]]
+        for index, row in same_unit:
+            value = {"from": f"from {row['value']}", "to": f"up to {row['value']}"}.get(row["range_end"], row["value"])
+            shown.append(
+                Shown(
+                    index, claim_of[index], value, unit_name(row["unit"]), row["checked"],
+                    () if paired else companions(row), row["unit"] == "text" and len(row["value"]) > _SHORT_TEXT,
+                )  # fmt: skip
+            )
     return tuple(shown)
+
+
+def _range(low: tuple[int, Row], high: tuple[int, Row], claim_of: dict[int, str], paired: bool) -> Shown:
+    (index, first), (_, last) = low, high
+    same = first["value"] == last["value"]
+    value = first["value"] if same else f"{first['value']} to {last['value']}"
+    made = () if paired else companions(first)
+    if made and not same:
+        made = tuple(Made(f"{a.text.split(' ')[0]} to {b.text}") for a, b in zip(made, companions(last), strict=True))
+    return Shown(index, claim_of[index], value, unit_name(first["unit"]), first["checked"], made, False)

@@ -44,10 +44,12 @@
   /** A wide table scrolls inside its frame: reachable by keyboard only when it does scroll. */
   function frames() {
     for (const frame of document.querySelectorAll(".table-frame")) {
+      frame.removeAttribute("data-fits");
       const wide = frame.scrollWidth > frame.clientWidth + 1;
       if (wide) frame.setAttribute("tabindex", "0");
       else frame.removeAttribute("tabindex");
       frame.toggleAttribute("data-scrolls", wide);
+      frame.toggleAttribute("data-fits", !wide); // its heads may then stay in view while the page scrolls
     }
   }
 
