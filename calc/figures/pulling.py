@@ -1,0 +1,84 @@
+"""Drawings for pulling and proving: ram and pump, the line of a pull, force against opening."""
+
+from __future__ import annotations
+
+from calc.figures.drawing import Drawing
+from calc.worksheet import Figure, Say
+
+
+def ram_figure(
+    bore_m: float, rod_m: float, pull_side: bool, rams: int, say: Say, pressure_pa: float, force_n: float,
+    pump_bore_m: float | None = None, lever: tuple[float, float] | None = None,
+) -> Figure:  # fmt: skip
+    """Section through a ram, bore and rod to scale, with the pump and its lever beside it where they are known.
+
+    lever -- its ratio [-] and the push on it [N]
+    """
+    drawing = Drawing(360, 320, 46)
+    half, rod = bore_m / 2, (rod_m or 0.55 * bore_m) / 2
+    wall, height = 0.16 * bore_m, 2.2 * bore_m
+    pump_half = (pump_bore_m or 0.22 * bore_m) / 2
+    pump_x = half + wall + 1.3 * bore_m
+    drawing.fit([(-half - wall, -0.6 * bore_m), (pump_x + 1.6 * bore_m, height + 0.8 * bore_m)])
+    drawing.line(
+        "outline", (-half - wall, height), (-half - wall, -wall), (half + wall, -wall), (half + wall, height)
+    )
+    drawing.line("outline", (-half, height), (-half, 0.0), (half, 0.0), (half, height))
+    piston = 0.9 * bore_m
+    drawing.line(
+        "outline", (-half, piston), (half, piston), (half, piston + 0.3 * bore_m), (-half, piston + 0.3 * bore_m),
+        (-half, piston),
+    )  # fmt: skip
+    for side in (-rod, rod):
+        drawing.line("outline", (side, piston + 0.3 * bore_m), (side, height + 0.35 * bore_m))
+    drawing.line("outline", (-rod, height + 0.35 * bore_m), (rod, height + 0.35 * bore_m))
+    drawing.line("centre", (0.0, -0.3 * bore_m), (0.0, height + 0.6 * bore_m))
+    if pull_side:
+        for side in (-1.0, 1.0):
+            drawing.line("outline", (side * half, height), (side * rod, height))
+            drawing.arrow((side * (half + rod) / 2, height - 0.15 * bore_m), (side * (half + rod) / 2, piston + 0.4 * bore_m))  # fmt: skip
+    else:
+        for share in (-0.6, 0.0, 0.6):
+            drawing.arrow((share * half, 0.2 * bore_m), (share * half, piston - 0.08 * bore_m))
+    drawing.dimension((half, -wall), (-half, -wall), say.one(bore_m, "length", digits=3), 16)
+    drawing.text((0.0, height + 0.35 * bore_m), say.force(force_n), "middle", (0, -8), "strong")
+    pipe_y = height - 0.35 * bore_m if pull_side else 0.25 * bore_m
+    drawing.line("thin", (half, pipe_y), (pump_x - pump_half, pipe_y))
+    drawing.text(
+        ((half + pump_x) / 2 + wall / 2, pipe_y),
+        say.one(pressure_pa, "pressure", digits=3),
+        "middle",
+        (0, -6),
+    )
+    _pump(drawing, pump_x, pump_half, bore_m, pipe_y, lever, say)
+    caption = (
+        f"Section through {'one of ' + str(rams) + ' rams' if rams > 1 else 'the ram'}: oil at "
+        f"{say.of(pressure_pa, 'pressure')} on {'the ring round the rod' if pull_side else 'the full bore'} of "
+        f"{say.of(bore_m, 'length', digits=4)} gives {say.force(force_n)}"
+        + (" from all rams together." if rams > 1 else ".")
+    )
+    return Figure(drawing.svg(caption), caption)
+
+
+def _pump(
+    drawing: Drawing, x: float, half: float, size: float, pipe_y: float,
+    lever: tuple[float, float] | None, say: Say,
+) -> None:  # fmt: skip
+    """A hand pump: barrel, piston, lever with its arms in true ratio where that is known."""
+    low, high = pipe_y - 0.3 * size, pipe_y + 0.9 * size
+    drawing.line("outline", (x - half, high), (x - half, low), (x + half, low), (x + half, high))
+    drawing.line("outline", (x, low + 0.45 * size), (x, high + 0.25 * size))
+    drawing.line("outline", (x - half, low + 0.45 * size), (x + half, low + 0.45 * size))
+    if lever is None:
+        return
+    ratio, hand_force_n = lever
+    hand = 1.7 * size
+    arm = hand / ratio
+    pivot = (x - arm, high + 0.25 * size)
+    drawing.line("outline", pivot, (pivot[0] + hand, pivot[1]))
+    drawing.circle("pick", pivot, 4.0, on_sheet=True)
+    drawing.dimension((pivot[0], pivot[1]), (x, pivot[1]), "1", 12)
+    drawing.dimension((pivot[0], pivot[1]), (pivot[0] + hand, pivot[1]), f"{ratio:.3g}", 34)
+    end = (pivot[0] + hand, pivot[1])
+    drawing.arrow((end[0], end[1] + 0.02 * size), (end[0], end[1] - 0.6 * size))
+    drawing.text((end[0], end[1] - 0.6 * size), say.one(hand_force_n, "force", digits=3), "middle", (0, 14))

@@ -1,0 +1,115 @@
+"""ram-force: there and back, pull side, several rams, the lever, plate limits, refusals."""
+
+import math
+from typing import Any
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from calc.answering import answer, worksheet
+from calc.pulling.hydraulics import bore_from_area_m, ram_area_m2
+from calc.worksheet import BadInput
+
+PUMP = {"pump_bore": "11 mm", "lever_to_hand": "520 mm", "lever_to_piston": "31 mm"}
+
+
+def ask(**raw: Any) -> dict[str, Any]:
+    return answer("ram-force", raw, "si")
+
+
+def refused(**raw: Any) -> str:
+    with pytest.raises(BadInput) as caught:
+        ask(**raw)
+    return " | ".join(f"{error.input}: {error.message}" for error in caught.value.errors)
+
+
+def value(record: dict[str, Any], name: str) -> Any:
+    return record["results"][name]["value"]
+
+
+def test_bore_and_pressure() -> None:
+    record = ask(bore="43 mm", pressure="310 bar")
+    assert value(record, "force") == pytest.approx(math.pi / 4 * 43**2 * 31 / 1000)
+    assert record["verdict"] == "caution"
+    assert "plates" in record["headline"]
+
+
+def test_pull_side_loses_the_rod() -> None:
+    record = ask(
+        bore="43 mm", rod="27 mm", direction="pull", pressure="310 bar", rams="2", max_pressure="690 bar"
+    )
+    assert value(record, "force") == pytest.approx(2 * math.pi / 4 * (43**2 - 27**2) * 31 / 1000)
+    assert record["headline"].startswith("The rams together pull ")
+    assert any("rod takes area" in caution["text"] for caution in record["cautions"])
+    assert "ring round the rod" in record["figure"]["caption"]
+
+
+def test_pressure_for_a_force() -> None:
+    record = ask(area="19.3 cm2", force="52 kN", rams="3", max_pressure="100 bar")
+    assert value(record, "pressure") == pytest.approx(52000 / (3 * 19.3e-4) / 1e5)
+    assert record["big"]["key"] == "pressure"
+    assert record["verdict"] == "caution"
+
+
+def test_plate_limits() -> None:
+    assert ask(bore="43 mm", pressure="310 bar", max_pressure="700 bar")["verdict"] == "ok"
+    assert ask(bore="43 mm", pressure="570 bar", max_pressure="700 bar")["verdict"] == "caution"
+    over = ask(bore="43 mm", pressure="701 bar", max_pressure="700 bar")
+    assert over["verdict"] == "stop"
+    assert "over the plate" in over["cautions"][0]["text"]
+    assert ask(bore="43 mm", pressure="700 bar", max_pressure="700 bar")["verdict"] == "caution"
+    assert (
+        ask(bore="43 mm", pressure="500 bar", max_pressure="700 bar", ram_capacity="7 t")["verdict"] == "stop"
+    )
+
+
+def test_hand_pump() -> None:
+    record = ask(bore="43 mm", pressure="310 bar", pump_stroke="23 mm", **PUMP)
+    area = math.pi / 4 * 11e-3**2
+    assert value(record, "hand_force") == pytest.approx(310e5 * area * 31 / 520 / 1000)
+    assert value(record, "lever_ratio") == pytest.approx(520 / 31)
+    assert value(record, "travel_per_stroke") == pytest.approx(23 * 11**2 / 43**2)
+    back = ask(bore="43 mm", hand_force=f"{value(record, 'hand_force')} kN", **PUMP)
+    assert value(back, "pressure") == pytest.approx(310)
+    assert value(back, "travel_per_stroke") is None
+    assert back["figure"]["svg"] == record["figure"]["svg"]
+
+
+def test_working_shows_every_line() -> None:
+    labels = [step["label"] for step in ask(bore="43 mm", force="31 kN", rams="2", **PUMP)["steps"]]
+    assert labels == ["Area of one ram", "Pressure", "Force of one ram", "All rams", "Push on the lever"]
+    assert all(
+        step["numbers"] and step["result"] for step in ask(area="3 in2", hand_force="70 lb", **PUMP)["steps"]
+    )
+
+
+def test_bad_input() -> None:
+    assert "one of the two" in refused(pressure="10 bar")
+    assert "one of the two" in refused(pressure="10 bar", bore="1 in", area="3 in2")
+    assert "is needed, or the force wanted" in refused(bore="1 in")
+    assert "one too many" in refused(bore="1 in", pressure="100 psi", force="3 kN")
+    assert "rod: is needed here" in refused(bore="2 in", direction="pull", pressure="100 psi")
+    assert "not thinner" in refused(bore="2 in", rod="2 in", direction="pull", pressure="100 psi")
+    assert "too small" in refused(bore="2 in", pressure="-100 psi")
+    assert "too small" in refused(bore="0", pressure="100 psi")
+    assert "too large" in refused(bore="2 in", pressure="60000 psi")
+    assert "push on the lever" in refused(bore="2 in", hand_force="40 lb")
+    assert "lever_to_hand" in refused(bore="2 in", pressure="100 psi", pump_bore="1/2 in")
+    assert "unit of force" in refused(bore="2 in", pressure="10 kN")
+
+
+@given(bore=st.floats(5, 400), pressure=st.floats(0.1, 2000), rams=st.integers(1, 12))
+def test_there_and_back(bore: float, pressure: float, rams: int) -> None:
+    there = ask(bore=f"{bore} mm", pressure=f"{pressure} bar", rams=str(rams))
+    back = ask(bore=f"{bore} mm", force=f"{value(there, 'force')} kN", rams=str(rams))
+    assert value(back, "pressure") == pytest.approx(pressure, rel=1e-9)
+
+
+@given(bore=st.floats(0.005, 0.4))
+def test_bore_and_area(bore: float) -> None:
+    assert bore_from_area_m(ram_area_m2(bore)) == pytest.approx(bore)
+
+
+def test_example() -> None:
+    assert answer("ram-force", worksheet("ram-force").example)["verdict"] == "ok"
