@@ -1,0 +1,99 @@
+"""Refuses a damaged table: names the file, the row, the column and the reason, before anything is built from it.
+
+The Data Package (`tables/datapackage.json`) states types, units, allowed words, keys and the link to the sources; the
+`frictionless` library checks every file against it. What the schema cannot say is checked here: a number column holds
+a plain number, and every file is listed.
+Run it as `python build_scripts/check_tables.py`; it exits 1 and prints one line a problem.
+"""
+
+from __future__ import annotations
+
+import csv
+import json
+import re
+import sys
+from pathlib import Path
+from typing import Any
+
+import frictionless
+
+TABLES = Path(__file__).resolve().parent.parent / "tables"
+PLAIN_NUMBER = re.compile(r"-?([0-9]{1,3}(,[0-9]{3})+|[0-9]+)(\.[0-9]+)?|([0-9]+-)?[0-9]+/[0-9]+")
+
+
+def problems(folder: Path | str = TABLES) -> list[str]:
+    """Every fault of the tables in `folder`, as sentences that name file, row, column and reason; empty if sound.
+
+    Rows are counted as an editor shows them: the heading is row 1.
+    """
+    folder = Path(folder)
+    try:
+        descriptor = json.loads((folder / "datapackage.json").read_text(encoding="utf-8"))
+    except (OSError, ValueError) as reason:
+        return [f"datapackage.json: cannot be read: {reason}"]
+    listed = {resource["path"] for resource in descriptor["resources"]}
+    found = [
+        f"{path.name}: not listed in datapackage.json"
+        for path in sorted(folder.glob("*.csv"))
+        if path.name not in listed
+    ]
+    found += [
+        f"{name}: listed in datapackage.json but missing"
+        for name in sorted(listed)
+        if not (folder / name).exists()
+    ]
+    if found:
+        return found
+    found = _schema_problems(folder)
+    for resource in descriptor["resources"]:
+        found += [problem for problem in _number_problems(folder, resource) if problem not in found]
+    return found
+
+
+def _schema_problems(folder: Path) -> list[str]:
+    """What the frictionless library finds, one sentence a fault."""
+    report = frictionless.Package(str(folder / "datapackage.json")).validate()
+    found = [f"datapackage.json: {error.message}" for error in report.errors]
+    for task in report.tasks:
+        for error in task.errors:
+            found.append(_sentence(Path(task.place).name, error.to_dict()))
+    return found
+
+
+def _sentence(file_name: str, error: dict[str, Any]) -> str:
+    place = [file_name]
+    if "rowNumber" in error:
+        place.append(f"row {error['rowNumber']}")
+    if "fieldName" in error:
+        place.append(f"column {error['fieldName']}")
+    return f"{', '.join(place)}: {error['message']}"
+
+
+def _number_problems(folder: Path, resource: dict[str, Any]) -> list[str]:
+    """Rows whose unit promises a number but whose value is not a plain one (a unit typed beside it, a blank)."""
+    found: list[str] = []
+    with (folder / resource["path"]).open(newline="", encoding="utf-8", errors="replace") as stream:
+        for row_number, row in enumerate(csv.DictReader(stream), start=2):
+            value, unit = row.get("value"), row.get("unit")
+            if value is None or unit in (None, "text"):
+                continue
+            if not PLAIN_NUMBER.fullmatch(value):
+                found.append(
+                    f"{resource['path']}, row {row_number}, column value: “{value}” is not a plain number; "
+                    f"write the number alone, its unit ({unit}) stands in the column unit"
+                )
+    return found
+
+
+def main() -> int:
+    """Print every problem of the tables; 1 if there is one."""
+    found = problems(TABLES)
+    for line in found:
+        print(line, file=sys.stderr)
+    if not found:
+        print("tables: no problem found")
+    return 1 if found else 0
+
+
+if __name__ == "__main__":
+    sys.exit(main())
