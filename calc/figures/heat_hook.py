@@ -26,8 +26,8 @@ def hook_stress_figure(
     depth = outer - inner
     half = max(width for _radius, width in outline)
     most = max(abs(stress) for _radius, stress in stresses) or 1.0
-    drawing = Drawing(360, 380, 52)
-    plot_zero = -half - 0.75 * depth
+    drawing = Drawing(360, 380, 46)
+    plot_zero = -half - 0.85 * depth
     tall = 0.5 * depth / most
     drawing.fit([(inner, half), (outer, plot_zero - 0.55 * depth)])
     upper: list[Point] = [(radius, width) for radius, width in outline]
@@ -43,12 +43,12 @@ def hook_stress_figure(
     drawing.line("curve", *((radius, plot_zero + tall * stress) for radius, stress in stresses))
     drawing.line("thin", (inner, plot_zero), (inner, plot_zero + tall * stresses[0][1]))
     drawing.line("thin", (outer, plot_zero), (outer, plot_zero + tall * stresses[-1][1]))
-    first = say.of(stresses[0][1], "pressure", reading=("ksi", "MPa"))
+    first = say.of(stresses[0][1], "pressure", "up", reading=("ksi", "MPa"))
     last = say.of(stresses[-1][1], "pressure", reading=("ksi", "MPa"))
     drawing.text((inner, plot_zero + tall * stresses[0][1]), first, "start", (6, -4), "strong")
     drawing.text((outer, plot_zero + tall * stresses[-1][1]), last, "end", (0, 16), "strong")
-    drawing.text((inner, 0.0), "load side", "start", (8, 4), "small")
-    drawing.dimension((outer, -half), (inner, -half), say.one(depth, "length"), -14)
+    drawing.text((inner, 0.0), "load side", "start", (11, 4), "small")
+    drawing.dimension((inner, -half), (outer, -half), say.one(depth, "length"), -16)
     bead = ""
     if bead_radius_m is not None:
         width = _at(outline, bead_radius_m)

@@ -1,0 +1,137 @@
+"""What does a second heat do to steel that was hardened and tempered?
+
+Hollomon and Jaffe (Transactions AIME 162, 1945): a hotter short heat softens like a cooler long one, by the parameter
+T (C + log10 t), T in kelvin, t in hours; their data run from 100 to 700 C and 10 s to 24 h. The constant C is 20 for
+common steels, less for some: 15 to 20 is kept as a band. The strength that goes with a parameter is read between the
+tempered test pieces of the table tempering-data, taken as tempered for one hour (the source states no time).
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from calc.heating.hardening import between
+from calc.tables import number, table, value_si
+
+USUAL_CONSTANT, LEAST_CONSTANT = 20.0, 15.0
+_KELVIN = 273.15
+_DATA_HOURS = 1.0
+_SLACK_KK = 0.01
+"""How far past the last test piece a parameter may lie and still be read as that piece: about 1 MPa."""
+
+
+def parameter(temperature_degc: float, hours: float, constant: float = USUAL_CONSTANT) -> float:
+    """Hollomon-Jaffe parameter, T (C + log10 t) / 1000 [kK] of one heat held for a time [h]."""
+    return (temperature_degc + _KELVIN) * (constant + math.log10(hours)) / 1000
+
+
+def hours_for(temperature_degc: float, parameter_kk: float, constant: float = USUAL_CONSTANT) -> float:
+    """Time [h] at a temperature [deg C] that gives a parameter [kK]; a huge exponent is held at 1e30 hours."""
+    exponent = 1000 * parameter_kk / (temperature_degc + _KELVIN) - constant
+    return math.pow(10.0, min(30.0, exponent))
+
+
+def cycle_parameter(
+    steps: Sequence[tuple[float, float]], constant: float = USUAL_CONSTANT, before_kk: float | None = None
+) -> float:
+    """Parameter [kK] after heats (deg C, hours) one after another.
+
+    Before each heat the parameter so far is turned into the time that would give it at the new temperature; the heat
+    adds its own time to that.
+    """
+    so_far = before_kk
+    for temperature, hours in steps:
+        already = 0.0 if so_far is None else hours_for(temperature, so_far, constant)
+        so_far = parameter(temperature, already + hours, constant)
+    if so_far is None:
+        raise ValueError("a cycle has at least one heat")
+    return so_far
+
+
+@dataclass(frozen=True)
+class TemperedSteel:
+    """Tempered test pieces of a steel: tempering temperature [deg C] and tensile strength [Pa], coolest first."""
+
+    name: str
+    pieces: tuple[tuple[float, float], ...]
+
+    @property
+    def coolest_degc(self) -> float:
+        """Least tempering temperature of the data [deg C]."""
+        return self.pieces[0][0]
+
+    @property
+    def hottest_degc(self) -> float:
+        """Greatest tempering temperature of the data [deg C]."""
+        return self.pieces[-1][0]
+
+    def strength_pa(self, parameter_kk: float, constant: float = USUAL_CONSTANT) -> float | None:
+        """Tensile strength [Pa] at a parameter [kK], between the test pieces; None outside them."""
+        rows = [(parameter(degc, _DATA_HOURS, constant), strength) for degc, strength in self.pieces]
+        first, last = rows[0][0], rows[-1][0]
+        if not first - _SLACK_KK <= parameter_kk <= last + _SLACK_KK:
+            return None
+        return between(rows, min(max(parameter_kk, first), last))
+
+    def scatter_pa(self) -> float:
+        """Greatest distance [Pa] of a test piece from the straight line through all of them (strength on parameter)."""
+        rows = [(parameter(degc, _DATA_HOURS), strength) for degc, strength in self.pieces]
+        mean_x = sum(x for x, _ in rows) / len(rows)
+        mean_y = sum(y for _, y in rows) / len(rows)
+        slope = sum((x - mean_x) * (y - mean_y) for x, y in rows) / sum((x - mean_x) ** 2 for x, _ in rows)
+        return max(abs(y - mean_y - slope * (x - mean_x)) for x, y in rows)
+
+
+def tempered_steel_names() -> tuple[str, ...]:
+    """The steels of the table tempering-data."""
+    return table("tempering-data").values("steel")
+
+
+def tempered_steel(name: str) -> TemperedSteel:
+    """The oil-quenched and tempered test pieces of a steel."""
+    rows = table("tempering-data").where(steel=name, condition="oil_quenched", quantity="tensile_strength")
+    pieces = sorted((number({**row, "value": row["temper_degC"]}), value_si(row, "pressure")) for row in rows)
+    return TemperedSteel(name, tuple(pieces))
+
+
+def condition_pa(name: str, condition_start: str, quantity: str) -> float:
+    """A property [Pa] of a steel in another condition, such as annealed."""
+    for row in table("tempering-data").where(steel=name, quantity=quantity):
+        if row["condition"].startswith(condition_start):
+            return value_si(row, "pressure")
+    raise LookupError(f"tempering-data has no {condition_start} {quantity} of {name}")
+
+
+@dataclass(frozen=True)
+class Band:
+    """A strength [Pa] with its least and greatest reading."""
+
+    low_pa: float
+    middle_pa: float
+    high_pa: float
+
+
+def strength_after(
+    made_of: TemperedSteel, tempered_at_degc: float, steps: Sequence[tuple[float, float]]
+) -> Band | None:
+    """Strength of a test piece after more heats (deg C, hours); None where it leaves the data at the soft end.
+
+    The band spans the constants 15 and 20 and the scatter of the data.
+    """
+    found: list[float] = []
+    for constant in (USUAL_CONSTANT, LEAST_CONSTANT):
+        before = parameter(tempered_at_degc, _DATA_HOURS, constant)
+        strength = made_of.strength_pa(cycle_parameter(steps, constant, before), constant)
+        if strength is None:
+            return None
+        found.append(strength)
+    scatter = made_of.scatter_pa()
+    return Band(min(found) - scatter, found[0], max(found) + scatter)
+
+
+__all__ = [
+    "LEAST_CONSTANT", "USUAL_CONSTANT", "Band", "TemperedSteel", "condition_pa", "cycle_parameter", "hours_for", "parameter",
+    "strength_after", "tempered_steel", "tempered_steel_names",
+]  # fmt: skip

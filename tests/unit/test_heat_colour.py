@@ -1,0 +1,90 @@
+"""Unit tests of the worksheet heat-colour. The printed colours are checked in tests/published."""
+
+from __future__ import annotations
+
+from typing import Any
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from calc.answering import answer
+from calc.heating.heat_colour import colour_at, colours, harms, heat_of
+from calc.worksheet import BadInput, Say
+
+
+def ask(**raw: str) -> dict[str, Any]:
+    return answer("heat-colour", raw, "us")
+
+
+@pytest.mark.parametrize(
+    "case",
+    [
+        {"colour": "mauve"}, {"temperature": "-460 F"}, {"temperature": "-274 C"}, {"temperature": "2751 F"}, {"temperature": "warm"},
+        {"temperature": "9 mm"}, {"temperature": "1e9 F"},
+    ],
+)  # fmt: skip
+def test_bad_inputs_are_refused_by_name(case: dict[str, str]) -> None:
+    with pytest.raises(BadInput) as refused:
+        ask(**case)
+    assert refused.value.errors[0].input == next(iter(case))
+
+
+def test_nothing_given_asks_for_the_colour() -> None:
+    with pytest.raises(BadInput, match="missing"):
+        ask(colour="", temperature="")
+
+
+def test_no_colour_proves_nothing() -> None:
+    found = ask(colour="none", temperature="1500 F")
+    assert found["verdict"] == "unknown"
+    assert found["results"]["temperature"]["value"] is None
+    assert "proves nothing" in found["headline"]
+
+
+def test_every_colour_stops_rated_hardware() -> None:
+    for colour in colours():
+        found = ask(colour=colour.key)
+        assert found["verdict"] == "stop"
+        low, middle, high = (
+            found["results"][key]["value"] for key in ("temperature_low", "temperature", "temperature_high")
+        )
+        assert low <= middle <= high
+        assert found["results"]["colour"]["value"] == colour.words
+
+
+@pytest.mark.parametrize(
+    ("temperature", "verdict"),
+    [("399 F", "unknown"), ("400 F", "stop"), ("401 F", "stop"), ("2750 F", "stop"), ("-40 F", "unknown"), ("-459.67 F", "unknown")],
+)  # fmt: skip
+def test_a_measured_heat_stops_from_the_first_band_on(temperature: str, verdict: str) -> None:
+    assert ask(temperature=temperature)["verdict"] == verdict
+
+
+def test_a_cool_part_shows_no_colour_and_no_harm() -> None:
+    found = answer("heat-colour", {"temperature": "66 C"}, "si")
+    assert found["results"]["colour"]["value"] == "none yet"
+    assert "Nothing lasting" in found["results"]["what_happened"]["value"]
+    assert found["steps"] == []
+
+
+@given(st.floats(-200, 1500), st.floats(0, 800))
+def test_more_heat_never_shows_a_cooler_colour(cool: float, more: float) -> None:
+    first, second = colour_at(cool), colour_at(cool + more)
+    if first is not None:
+        assert second is not None
+        assert second.degc >= first.degc
+
+
+def test_every_heat_of_a_colour_reads_as_that_colour_or_a_neighbour() -> None:
+    known = colours()
+    for place, colour in enumerate(known):
+        low, high = heat_of(colour)
+        assert colour_at(low) in known[max(0, place - 1) : place + 2]
+        assert colour_at(high) in known[place : place + 2]
+
+
+def test_no_result_hints_at_a_capacity() -> None:
+    text = " ".join(harm.words for harm in harms(Say("us")))
+    assert "% of" not in text
+    assert "may carry" not in text
