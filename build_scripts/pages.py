@@ -15,6 +15,7 @@ A page in docs/ is a Jinja2 template in Markdown. It may begin with front matter
                                                     stops unless exactly one row fits
     {{ cited("hook-limits", item="hook", ...) }}    the source and paragraph of one row, with a word where not read in text
     {{ drawing("force-triangles") }}                a drawing of calc.figures.lessons with its caption; units="si" as well
+    {% if there("work-out/hitch.md") %}             whether the book has that page, for links to pages still to be written
     {{ table_view("chain-tie-down", grade="70") }}  the table, or the rows that hold these texts
     {{ chart("chain-tie-down") }}                   its chart
     {{ source("cfr-49-393", "393.108") }}           a link to the card of a source
@@ -105,7 +106,7 @@ class Book:
         root = "../" * page.count("/")
         return {
             "sheet": partial(self.sheet, root), "answer": self.answer, "said": self.said, "figure": self.figure,
-            "cell": self.cell, "cited": partial(self.cited, root), "drawing": self.drawing, "table_view": partial(self.table_html, root), "chart": charts.chart,
+            "cell": self.cell, "cited": partial(self.cited, root), "drawing": self.drawing, "there": self.there, "table_view": partial(self.table_html, root), "chart": charts.chart,
             "source": partial(self.source, root), "caution": caution, "show": show, "fraction": rich, "root": root,
             "root_slash": root or "./",
         }  # fmt: skip
@@ -152,6 +153,13 @@ class Book:
             raise PageError(str(missing)) from missing
         seen = "" if row["checked"] == "text" else f" ({SEEN_WORDS[row['checked']]})"
         return self.source(root, row["source"], row["locator"]) + seen
+
+    def there(self, page: str) -> bool:
+        """Whether the book has a page of that name, written or generated."""
+        part, _, name = page.removesuffix(".md").partition("/")
+        if part == "work-out":
+            return name in answering.declared_names()
+        return (ROOT / "docs" / page).is_file() or (part == "look-up" and name in table_names())
 
     def drawing(self, name: str, units: UnitSystem = "us") -> str:
         """A drawing made for an explanation, with its caption."""
@@ -217,14 +225,18 @@ def _script_text(value: Any) -> str:
     return str(value)
 
 
+# The engine's search knows an excluded element by its tag alone, so that one excluded `div` would end at the first `</div>`
+# inside it: excluded blocks are sections, lists or calc-sheets that hold none of their own kind.
+
+
 def tight(html: str) -> str:
     """HTML without blank lines, which would end a block of HTML in Markdown."""
     return "\n".join(line for line in html.splitlines() if line.strip())
 
 
 def tight_blocks(text: str) -> str:
-    """Markdown in which each block of HTML (`<div` at the margin to `</div>` at the margin) has no blank line."""
-    return re.sub(r"^<div.*?^</div>$", lambda block: tight(block.group(0)), text, flags=re.DOTALL | re.MULTILINE)
+    """Markdown in which each block of HTML (from its tag at the margin to its end at the margin) has no blank line."""
+    return re.sub(r"^<(div|section)\b.*?^</\1>$", lambda block: tight(block.group(0)), text, flags=re.DOTALL | re.MULTILINE)
 
 
 # ---------------------------------------------------------------------------------------------- the pages
