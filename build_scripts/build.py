@@ -8,6 +8,7 @@ Run by build_scripts/handbook.py inside the project's virtual environment: pytho
 
 from __future__ import annotations
 
+import logging
 import shutil
 import sys
 import time
@@ -63,11 +64,28 @@ def build(say: Callable[[str], None] = _say) -> None:
     put_in_place(working)
 
 
+class _Listener(logging.Handler):
+    """Keeps what the site engine warns of."""
+
+    def __init__(self, heard: list[str]) -> None:
+        super().__init__(logging.WARNING)
+        self._heard = heard
+
+    def emit(self, record: logging.LogRecord) -> None:
+        """Keep one warning."""
+        self._heard.append(record.getMessage())
+
+
 def lay_out(pages: Path, target: Path) -> None:
     """Let MkDocs lay the written pages out in the theme; a warning is an error."""
     from mkdocs.commands.build import build as mkdocs_build
     from mkdocs.config import load_config
+    from mkdocs.exceptions import Abort
 
+    warnings: list[str] = []
+    listener = _Listener(warnings)
+    engine_log = logging.getLogger("mkdocs")
+    engine_log.addHandler(listener)
     shutil.rmtree(target, ignore_errors=True)
     config = load_config(
         str(ROOT / "mkdocs.yml"),
@@ -76,7 +94,12 @@ def lay_out(pages: Path, target: Path) -> None:
         strict=True,
         use_directory_urls=False,
     )
-    mkdocs_build(config)
+    try:
+        mkdocs_build(config)
+    except Abort as refused:
+        raise BuildRefused("the pages do not hold together:\n  " + "\n  ".join(warnings)) from refused
+    finally:
+        engine_log.removeHandler(listener)
 
 
 def put_in_place(working: Path) -> None:
