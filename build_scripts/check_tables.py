@@ -44,29 +44,72 @@ def problems(folder: Path | str = TABLES) -> list[str]:
     ]
     if found:
         return found
-    found = _schema_problems(folder)
+    found = _schema_problems(folder, descriptor)
     for resource in descriptor["resources"]:
         found += [problem for problem in _number_problems(folder, resource) if problem not in found]
     return found
 
 
-def _schema_problems(folder: Path) -> list[str]:
-    """What the frictionless library finds, one sentence a fault."""
+def _schema_problems(folder: Path, descriptor: dict[str, Any]) -> list[str]:
+    """What the frictionless library finds, one sentence a fault, in the words of this book."""
     report = frictionless.Package(str(folder / "datapackage.json")).validate()
     found = [f"datapackage.json: {error.message}" for error in report.errors]
+    schemas = {resource["path"]: resource["schema"] for resource in descriptor["resources"]}
     for task in report.tasks:
-        for error in task.errors:
-            found.append(_sentence(Path(task.place).name, error.to_dict()))
+        file_name = Path(task.place).name
+        errors = [error.to_dict() for error in task.errors]
+        short_rows = {error["rowNumber"] for error in errors if error["type"] == "missing-cell"}
+        blank_rows = {error["rowNumber"] for error in errors if error["type"] == "blank-row"}
+        found += [
+            f"{file_name}, row {row}: has fewer cells than the heading; a comma or a quote is missing"
+            for row in sorted(short_rows)
+        ]
+        found += [
+            _sentence(file_name, error, schemas[file_name])
+            for error in errors
+            if error.get("rowNumber") not in short_rows
+            and not (error["type"] == "primary-key" and error["rowNumber"] in blank_rows)
+        ]
     return found
 
 
-def _sentence(file_name: str, error: dict[str, Any]) -> str:
-    place = [file_name]
+def _sentence(file_name: str, error: dict[str, Any], schema: dict[str, Any]) -> str:
+    """One fault: file, row, column, and what is wrong with it."""
+    place, column = [file_name], error.get("fieldName", "")
     if "rowNumber" in error:
         place.append(f"row {error['rowNumber']}")
-    if "fieldName" in error:
-        place.append(f"column {error['fieldName']}")
-    return f"{', '.join(place)}: {error['message']}"
+    if error["type"] == "foreign-key":
+        place.append(f"column {error['fieldNames'][0]}")
+    if column:
+        place.append(f"column {column}")
+    return f"{', '.join(place)}: {_reason(error, schema)}"
+
+
+def _reason(error: dict[str, Any], schema: dict[str, Any]) -> str:
+    cell, note = error.get("cell", ""), error.get("note", "")
+    kind = error["type"]
+    if kind == "foreign-key":
+        return f"there is no card “{error['fieldCells'][0]}” in sources.csv"
+    if kind == "primary-key":
+        return f"its key ({', '.join(schema['primaryKey'])}) is {note.replace('at position ', '')}"
+    if kind == "constraint-error":
+        column = next(field for field in schema["fields"] if field["name"] == error["fieldName"])
+        if '"required"' in note:
+            return "is empty"
+        if '"enum"' in note:
+            return f"“{cell}” is not known; it may be {', '.join(column['constraints']['enum'])}"
+        if error["fieldName"] == "value":
+            return (
+                f"“{cell}” is not a plain number; write the number alone, its unit stands in the column unit"
+            )
+        return f"“{cell}” is not written as this column is. {column.get('description', note)}"
+    if kind == "type-error":
+        return f"“{cell}” is not a number"
+    if kind == "extra-cell":
+        return "has more cells than the heading; a text with a comma wants quotes"
+    if kind == "blank-row":
+        return "is empty"
+    return str(error["message"])
 
 
 def _number_problems(folder: Path, resource: dict[str, Any]) -> list[str]:
@@ -80,7 +123,7 @@ def _number_problems(folder: Path, resource: dict[str, Any]) -> list[str]:
             if not PLAIN_NUMBER.fullmatch(value):
                 found.append(
                     f"{resource['path']}, row {row_number}, column value: “{value}” is not a plain number; "
-                    f"write the number alone, its unit ({unit}) stands in the column unit"
+                    "write the number alone, its unit stands in the column unit"
                 )
     return found
 

@@ -228,7 +228,7 @@ def test_a_unit_typed_in_a_mixed_column_is_refused(copy: Path) -> None:
 def test_a_duplicate_key_is_refused(copy: Path) -> None:
     _edit(copy, "shackles.csv", lambda lines: lines.insert(5, lines[4]))
     found = check_tables.problems(copy)
-    assert any("shackles.csv, row 6" in line and "primary key" in line for line in found), found
+    assert any("shackles.csv, row 6" in line and "the same as in the row 5" in line for line in found), found
 
 
 def test_a_source_card_that_is_gone_is_missed(copy: Path) -> None:
