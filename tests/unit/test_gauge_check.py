@@ -1,0 +1,136 @@
+"""gauge-check: within, outside, cannot tell; scatter, zero, usable range; refusals."""
+
+from typing import Any
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from calc.answering import answer, worksheet
+from calc.figures.graph import round_ticks
+from calc.worksheet import BadInput
+
+
+def rows(*known: tuple[float, float, float | None]) -> list[dict[str, str]]:
+    return [
+        {"true_weight": f"{w} kg", "reading": f"{r} kg"} | ({} if t is None else {"give_or_take": f"{t} kg"})
+        for w, r, t in known
+    ]  # fmt: skip
+
+
+GOOD = rows(
+    (187, 188, 0.9), (187, 187, 0.9), (531, 533, 1.7), (531, 532, 1.7), (1060, 1064, 3.1), (1060, 1063, 3.1)
+)
+
+
+def ask(known: Any = GOOD, **changes: Any) -> dict[str, Any]:
+    raw = {
+        "known": known,
+        "readings_capacity": "3000 kg",
+        "resolution": "1 kg",
+        "accuracy_class": "1 %",
+        **changes,
+    }
+    return answer("gauge-check", raw, "si")
+
+
+def refused(**changes: Any) -> str:
+    with pytest.raises(BadInput) as caught:
+        ask(**changes)
+    return " | ".join(f"{error.input}: {error.message}" for error in caught.value.errors)
+
+
+def value(record: dict[str, Any], name: str) -> Any:
+    return record["results"][name]["value"]
+
+
+def test_within() -> None:
+    record = ask()
+    assert record["verdict"] == "ok"
+    assert value(record, "within") == "within"
+    assert value(record, "usable_range") == [pytest.approx(187), pytest.approx(1060)]
+    assert value(record, "error") == pytest.approx(3.5)
+    assert value(record, "reserve") == pytest.approx(3.5 + value(record, "uncertainty"))
+    assert value(record, "repeatability") == pytest.approx((3 * 0.5 / 3) ** 0.5)
+
+
+def test_outside() -> None:
+    record = ask(rows((187, 188, 0.9), (531, 575, 1.7), (1060, 1150, 3.1)))
+    assert record["verdict"] == "stop"
+    assert value(record, "within") == "outside"
+    assert "outside its class" in record["headline"]
+    assert "187 kg" in record["headline"]
+    assert ask(rows((531, 475, 1.7)))["headline"].count("low") == 1
+
+
+def test_cannot_tell_when_the_known_weight_is_vague() -> None:
+    record = ask(rows((531, 545, 31), (531, 546, 31)))
+    assert record["verdict"] == "unknown"
+    assert "cannot tell" in record["headline"]
+    assert value(record, "usable_range") is None
+
+
+def test_usable_range_is_the_longest_run() -> None:
+    known = rows((100, 100, 0.2), (200, 260, 0.2), (300, 300, 0.2), (500, 501, 0.2), (900, 901, 0.2))
+    assert value(ask(known), "usable_range") == [pytest.approx(300), pytest.approx(900)]
+
+
+def test_few_points_exact_weights_and_no_repeats_are_told() -> None:
+    record = ask(rows((531, 532, None)))
+    assert record["verdict"] == "caution"
+    text = " ".join(caution["text"] for caution in record["cautions"])
+    assert "count as exact" in text
+    assert "guessed at one division" in text
+    assert value(record, "scale_error") is None
+    assert record["results"]["repeatability"]["text"] == "no weight was read twice"
+    two = ask(rows((531, 532, 0.3), (531, 533, 0.3), (900, 902, 0.4)))
+    assert two["verdict"] == "caution"
+    assert value(two, "scale_error_uncertainty") is None
+
+
+def test_zero_drift_widens_the_doubt_and_is_told() -> None:
+    still = ask(zero_before="0 kg", zero_after="0 kg")
+    moved = ask(zero_before="-1 kg", zero_after="36 kg")
+    assert value(still, "zero_drift") == 0
+    assert value(moved, "zero_drift") == pytest.approx(37)
+    assert value(moved, "uncertainty") > value(still, "uncertainty")
+    assert any("zero moved by more" in caution["text"] for caution in moved["cautions"])
+
+
+def test_class_of_reading() -> None:
+    record = ask(class_of="reading", accuracy_class="2 %")
+    assert "allowed 3.74 kg" in record["steps"][1]["numbers"]
+    assert not any("coarse low down" in caution["text"] for caution in record["cautions"])
+
+
+def test_bad_input() -> None:
+    assert "known" in refused(known=[])
+    assert "known[0].true_weight" in refused(known=rows((3001, 3000, 1)))
+    assert "known[0].reading" in refused(known=rows((2999, 3301, 1)))
+    assert "quarter of the full scale" in refused(resolution="800 kg")
+    assert "too small" in refused(resolution="0")
+    assert "too small" in refused(known=[{"true_weight": "-4 kg", "reading": "3 kg"}])
+    assert "unit of length" in refused(known=[{"true_weight": "4 mm", "reading": "3 kg"}])
+    assert "too large" in refused(accuracy_class="26 %")
+    assert "missing" in refused(known=[{"reading": "3 kg"}])
+
+
+@given(error=st.floats(-60, 60), give_or_take=st.floats(0, 40))
+def test_a_vaguer_weight_never_turns_doubt_into_a_verdict(error: float, give_or_take: float) -> None:
+    known = rows((531, 531 + error, give_or_take), (531, 531 + error, give_or_take))
+    sure = rows((531, 531 + error, 0), (531, 531 + error, 0))
+    first, second = value(ask(sure), "within"), value(ask(known), "within")
+    assert second in (first, "cannot tell")
+
+
+@given(low=st.floats(-1e5, 1e5), span=st.floats(1e-3, 1e6))
+def test_ticks_are_inside_and_few(low: float, span: float) -> None:
+    ticks = round_ticks(low, low + span)
+    assert 2 <= len(ticks) <= 7
+    assert all(low - span * 1e-6 <= tick <= low + span * 1.000001 for tick in ticks)
+
+
+def test_example() -> None:
+    record = answer("gauge-check", worksheet("gauge-check").example)
+    assert record["verdict"] == "ok"
+    assert "95% bar" in record["figure"]["caption"]
