@@ -172,11 +172,27 @@ def test_army_manual_shackle_and_fibre_examples(tables: laws.Tables) -> None:
 
 
 # --------------------------------------------------------------------------- damaged files are refused
+ENOUGH_TO_DAMAGE = {
+    "chain-tie-down",
+    "chain-lifting",
+    "chain-which-may-lift",
+    "shackles",
+    "shackles-dee",
+    "eyebolts",
+    "sources",
+}
+
+
 @pytest.fixture
 def copy(tmp_path: Path) -> Path:
-    folder = tmp_path / "tables"
-    shutil.copytree(laws.FOLDER, folder)
-    return folder
+    """A folder of a few tables with their descriptor, to be damaged."""
+    package = laws.descriptor()
+    package["resources"] = [r for r in package["resources"] if r["name"] in ENOUGH_TO_DAMAGE]
+    for resource in package["resources"]:
+        shutil.copy(laws.FOLDER / resource["path"], tmp_path)
+    (tmp_path / "datapackage.json").write_text(json.dumps(package), encoding="utf-8")
+    assert check_tables.problems(tmp_path) == []
+    return tmp_path
 
 
 def _edit(folder: Path, file_name: str, change: Callable[[list[str]], None]) -> None:
