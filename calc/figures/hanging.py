@@ -1,0 +1,143 @@
+"""Scale drawing of a load as it hangs: from the front and from the side."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass
+from typing import cast
+
+from calc.figures.drawing import Drawing, LineKind, Point
+from calc.worksheet import Figure, Say
+
+Vector = tuple[float, float, float]
+
+
+@dataclass(frozen=True)
+class DrawnLeg:
+    """A leg as drawn: its pick [load axes, m], pull [N], line kind, and words."""
+
+    pick: Vector
+    tension_n: float
+    kind: str
+    name: str
+
+
+def _dot(a: Vector, b: Vector) -> float:
+    return a[0] * b[0] + a[1] * b[1] + a[2] * b[2]
+
+
+def world_axes(up: Vector) -> tuple[Vector, Vector]:
+    """Level directions of the views: the load's own right made level, and the back square to it (both of length one).
+    A load that stands on its end takes its own top for its right.
+    """
+    wanted = (1.0, 0.0, 0.0) if abs(up[0]) < 0.998 else (0.0, 0.0, -1.0)
+    tilt = _dot(wanted, up)
+    level = (wanted[0] - tilt * up[0], wanted[1] - tilt * up[1], wanted[2] - tilt * up[2])
+    length = math.sqrt(_dot(level, level))
+    right = (level[0] / length, level[1] / length, level[2] / length)
+    back = (
+        up[1] * right[2] - up[2] * right[1],
+        up[2] * right[0] - up[0] * right[2],
+        up[0] * right[1] - up[1] * right[0],
+    )
+    return right, back
+
+
+def _hull(points: Sequence[Point]) -> list[Point]:
+    """Convex outline of points, counter-clockwise."""
+    ordered = sorted(set(points))
+
+    def half(run: Sequence[Point]) -> list[Point]:
+        kept: list[Point] = []
+        for p in run:
+            while len(kept) > 1 and _turn(kept[-2], kept[-1], p) <= 0:
+                kept.pop()
+            kept.append(p)
+        return kept[:-1]
+
+    return half(ordered) + half(ordered[::-1])
+
+
+def _turn(a: Point, b: Point, c: Point) -> float:
+    return (b[0] - a[0]) * (c[1] - a[1]) - (b[1] - a[1]) * (c[0] - a[0])
+
+
+def _box(picks: Sequence[Vector], centre: Vector) -> list[Vector]:
+    """Corners of a block that stands in for the load: over the picks, and as far under the balance point as over it."""
+    points = [*picks, centre]
+    low = [min(p[i] for p in points) for i in range(3)]
+    high = [max(p[i] for p in points) for i in range(3)]
+    size = max(high[i] - low[i] for i in range(3)) or 1.0
+    for i in (0, 1):
+        low[i] -= 0.06 * size
+        high[i] += 0.06 * size
+    top_of_picks = max(p[2] for p in picks)
+    reach = max(abs(top_of_picks - centre[2]), 0.1 * size)
+    low[2] = min(low[2], centre[2] - reach)
+    high[2] = max(top_of_picks, centre[2] + 0.1 * size if centre[2] > top_of_picks else top_of_picks)
+    return [(x, y, z) for x in (low[0], high[0]) for y in (low[1], high[1]) for z in (low[2], high[2])]
+
+
+def hanging_figure(
+    legs: Sequence[DrawnLeg], hook: Vector, centre: Vector, up: Vector, tilt_deg: float, lean: str, say: Say
+) -> Figure:
+    """Front view and side view of the load at rest, to one scale; slack legs dashed. The block is a stand-in for the
+    load: only picks, balance point, hook and legs are to scale.
+    """
+    right, back = world_axes(up)
+
+    def front(p: Vector) -> Point:
+        return _place(p, hook, right, up)
+
+    def side(p: Vector) -> Point:
+        return _place(p, hook, back, up)
+
+    corners = _box([leg.pick for leg in legs], centre)
+    known = [*(leg.pick for leg in legs), centre, hook, *corners]
+    widths = [[view(p)[0] for p in known] for view in (front, side)]
+    gap = 0.25 * max(max(w) - min(w) for w in widths)
+    shift = max(widths[0]) - min(widths[1]) + gap
+    drawing = Drawing(420, 330, 34)
+    placed = [front(p) for p in known] + [(x + shift, z) for x, z in (side(p) for p in known)]
+    drawing.fit(placed)
+    for view, title, offset in ((front, "From the front", 0.0), (side, "From the right", shift)):
+        at = _moved(view, offset)
+        drawing.area("load", *_hull([at(p) for p in corners]))
+        for leg in legs:
+            drawing.line(cast("LineKind", leg.kind), at(hook), at(leg.pick))
+        for leg in legs:
+            drawing.circle("pick", at(leg.pick), 4.0, on_sheet=True)
+            drawing.text(at(leg.pick), leg.name, "start", (6, 12), "small")
+        drawing.circle("hook", at(hook), 6.0, on_sheet=True)
+        low = min(at(p)[1] for p in known)
+        drawing.line("centre", at(hook), (offset, low))
+        drawing.circle("balance", at(centre), 5.0, on_sheet=True)
+        drawing.text((offset, min(z for _, z in placed)), title, shift=(0, 24), kind="note")
+    caption = _caption(legs, tilt_deg, lean, say)
+    return Figure(drawing.svg(caption), caption)
+
+
+def _moved(view: Callable[[Vector], Point], offset: float) -> Callable[[Vector], Point]:
+    """A view set to the right by `offset` [m]."""
+
+    def moved(p: Vector) -> Point:
+        x, z = view(p)
+        return x + offset, z
+
+    return moved
+
+
+def _place(p: Vector, hook: Vector, level: Vector, up: Vector) -> Point:
+    arm = (p[0] - hook[0], p[1] - hook[1], p[2] - hook[2])
+    return _dot(arm, level), _dot(arm, up)
+
+
+def _caption(legs: Sequence[DrawnLeg], tilt_deg: float, lean: str, say: Say) -> str:
+    tight = ", ".join(f"leg {leg.name} {say.force(leg.tension_n, 'up')}" for leg in legs if leg.tension_n > 0)
+    slack = [leg.name for leg in legs if leg.tension_n <= 0]
+    words = f"The load as it hangs, from the front and from the right. Pulls: {tight}."
+    if slack:
+        words += f" Slack and dashed: leg {', '.join(slack)}."
+    tips = f"It tips {tilt_deg:.1f}°, {lean} low." if lean else "It hangs level."
+    return f"{words} {tips} The block only stands in for the load's shape."

@@ -1,0 +1,323 @@
+"""hanging-load: balance, degenerate cases, refusals, words, drawing."""
+
+from __future__ import annotations
+
+import math
+from typing import Any
+
+import pytest
+from hypothesis import assume, given, settings
+from hypothesis import strategies as st
+
+from calc.answering import answer
+from calc.figures.hanging import world_axes
+from calc.lifting.hanging import level_lengths, resting_places, springy_rest
+from calc.lifting.hanging_load import WORKSHEET, chain_stiffness_n
+from calc.worksheet import BadInput
+
+Point = tuple[float, float, float]
+SQUARE: list[Point] = [(1.1, 0.9, 0.0), (-1.1, 0.9, 0.0), (-1.1, -0.9, 0.0), (1.1, -0.9, 0.0)]
+G = 9.80665
+
+
+def run(
+    picks: list[Point], lengths: list[float], centre: Point, load: str = "1000 kg", **more: Any
+) -> dict[str, Any]:
+    rows: list[dict[str, Any]] = [
+        {"at": [f"{c} m" for c in pick], "length": f"{length} m"}
+        for pick, length in zip(picks, lengths, strict=True)
+    ]
+    for row, rating in zip(rows, more.pop("ratings", []), strict=False):
+        row["rating"] = rating
+    inputs = {"load": load, "picks": rows, "centre": [f"{c} m" for c in centre], **more}
+    return answer("hanging-load", inputs, "si")
+
+
+def value(record: dict[str, Any], key: str) -> Any:
+    return record["results"][key]["value"]
+
+
+def texts(record: dict[str, Any]) -> str:
+    return " ".join(caution["text"] for caution in record["cautions"])
+
+
+def test_two_even_legs_pull_by_the_sine() -> None:
+    found = run([(1.0, 0.0, 0.0), (-1.0, 0.0, 0.0)], [2.0, 2.0], (0.0, 0.0, -0.3))
+    expected = 1000 * G / 2 / math.sin(math.acos(0.5)) / 1000
+    assert value(found, "tensions") == pytest.approx([expected, expected])
+    assert value(found, "lowest_leg_angle") == pytest.approx(60)
+    assert value(found, "tilt") == pytest.approx(0, abs=1e-9)
+    assert value(found, "headroom") == pytest.approx(1000 * math.sqrt(3))
+    assert value(found, "stable") is True
+    assert value(found, "taut") == [True, True]
+    assert "level as it is" in found["results"]["level_lengths"]["text"]
+
+
+def test_four_even_legs_count_two_and_say_so() -> None:
+    found = run(SQUARE, [2.3] * 4, (0.0, 0.0, -0.4))
+    assert sorted(value(found, "taut")) == [False, False, True, True]
+    assert "worst way to share" in texts(found)
+    assert value(found, "springy_tensions") == pytest.approx(
+        [value(found, "springy_tensions")[0]] * 4, rel=1e-6
+    )
+    # By stretch four even legs share evenly: half of what a pair would have.
+    assert value(found, "springy_tensions")[0] == pytest.approx(max(value(found, "tensions")) / 2, rel=1e-2)
+
+
+def test_one_short_leg_of_four_throws_the_load_on_its_diagonal() -> None:
+    found = run(SQUARE, [2.3, 2.3, 2.3, 2.26], (0.0, 0.0, -0.4))
+    assert value(found, "taut") == [False, True, False, True]
+    assert found["verdict"] == "caution"
+    assert "Slack legs carry nothing" in texts(found)
+    assert "leg-slack" in found["figure"]["svg"]
+    assert "dashed: leg 1, 3" in found["figure"]["caption"]
+
+
+def test_balance_point_level_with_two_picks_is_free_to_roll() -> None:
+    found = run([(1.0, 0.0, 0.0), (-1.0, 0.0, 0.0)], [2.0, 2.0], (0.2, 0.0, 0.0))
+    assert value(found, "stable") is False
+    assert "rolling about their line" in texts(found)
+    assert value(found, "hook")[2] > 0
+
+
+def test_two_picks_under_the_balance_point_roll_over() -> None:
+    found = run([(1.0, 0.0, 0.0), (-1.0, 0.0, 0.0)], [2.0, 2.0], (0.0, 0.0, 0.3))
+    assert found["verdict"] == "stop"
+    assert value(found, "tensions") is None
+    assert found["results"]["tensions"]["text"] == "it rolls over first"
+    assert "roll over" in found["headline"]
+
+
+def test_top_heavy_load_on_four_legs_stands_but_can_roll() -> None:
+    found = run(SQUARE, [2.3] * 4, (0.0, 0.0, 0.3))
+    assert value(found, "stable") is True
+    assert found["verdict"] == "caution"
+    assert "hang lower still" in texts(found)
+
+
+def test_balance_point_outside_the_picks_hangs_on_one_leg() -> None:
+    found = run([(1.0, 0.0, 0.0), (-1.0, 0.0, 0.0)], [3.0, 3.0], (1.5, 0.0, -0.3))
+    assert value(found, "taut") == [True, False]
+    assert value(found, "tensions")[0] == pytest.approx(G)
+    assert value(found, "leg_angles") == pytest.approx([90.0, None])
+    assert "not between the picks" in found["results"]["level_lengths"]["text"]
+    assert found["headline"].startswith("Leg 1 carries it")
+    assert "Leg 2 does nothing" in found["headline"]
+
+
+def test_coincident_picks_and_a_pick_at_the_balance_point() -> None:
+    together = run([(0.3, 0.1, 0.0), (0.3, 0.1, 0.0)], [2.0, 2.1], (0.3, 0.1, -0.5))
+    assert value(together, "taut") == [True, False]
+    at_centre = resting_places([(0.3, 0.1, 0.2)], [1.7], (0.3, 0.1, 0.2))
+    assert at_centre[0].hook == pytest.approx((0.3, 0.1, 1.9))
+
+
+def test_picks_in_line_take_the_worst_way_to_share() -> None:
+    found = run(
+        [(1.0, 0.0, 0.0), (-1.0, 0.0, 0.0), (0.0, 0.0, 0.0)], [2.0, 2.0, math.sqrt(3)], (0.0, 0.0, -0.3)
+    )
+    assert value(found, "taut") == [False, False, True]
+    assert value(found, "tensions")[2] == pytest.approx(G)
+
+
+def test_upright_line_of_picks() -> None:
+    found = run([(0.0, 0.0, 0.0), (0.0, 0.0, 1.0)], [3.7, 2.5], (0.0, 0.0, -1.0))
+    assert value(found, "taut") == [False, True]
+    assert value(found, "tilt") == pytest.approx(0, abs=1e-9)
+
+
+@pytest.mark.parametrize(
+    ("lengths", "where", "words"),
+    [([0.9, 0.9], "picks[1].length", "cannot both reach"), ([1.0, 1.0], "picks[1].length", "cannot both reach"),
+     ([0.5, 3.0], "picks", "cannot all reach")],
+)  # fmt: skip
+def test_legs_too_short_to_meet_are_refused(lengths: list[float], where: str, words: str) -> None:
+    picks = [(1.0, 0.0, 0.0), (-1.0, 0.0, 0.0)]
+    if where == "picks":
+        picks, lengths = [(0.0, 1.0, 0.0), (0.9, -0.5, 0.0), (-0.9, -0.5, 0.0)], [0.95, 0.95, 0.95]
+    with pytest.raises(BadInput, match=words) as caught:
+        run(picks, lengths, (0.0, 0.0, -0.3))
+    assert caught.value.errors[0].input == where
+
+
+def test_a_leg_so_long_that_it_does_nothing() -> None:
+    found = run([(1.0, 0.0, 0.0), (-1.0, 0.0, 0.0)], [0.5, 3.0], (0.9, 0.0, -0.3))
+    assert value(found, "taut") == [True, False]
+
+
+def test_low_legs_are_a_stop_and_lowish_ones_careful() -> None:
+    low = run([(1.0, 0.0, 0.0), (-1.0, 0.0, 0.0)], [1.1, 1.1], (0.0, 0.0, -0.3))
+    assert low["verdict"] == "stop"
+    assert "under 30°" in low["headline"]
+    assert "leg-stop" in low["figure"]["svg"]
+    lowish = run([(1.0, 0.0, 0.0), (-1.0, 0.0, 0.0)], [1.3, 1.3], (0.0, 0.0, -0.3), ratings=["1 t", "1 t"])
+    assert lowish["verdict"] == "caution"
+    assert "between 30° and 45°" in texts(lowish)
+    assert "leg-careful" in lowish["figure"]["svg"]
+
+
+def test_ratings_are_used_only_if_every_leg_has_one() -> None:
+    picks, centre = [(1.0, 0.0, 0.0), (-1.0, 0.0, 0.0)], (0.0, 0.0, -0.3)
+    good = run(picks, [2.0, 2.0], centre, ratings=["1100 kg", "700 kg"])
+    pull = 500 / math.sin(math.radians(60))
+    assert value(good, "use_percent") == pytest.approx([pull / 11, pull / 7])
+    assert good["verdict"] == "ok"
+    half = run(picks, [2.0, 2.0], centre, ratings=["1100 kg"])
+    assert value(half, "use_percent") is None
+    assert half["verdict"] == "caution"
+    over = run(picks, [2.0, 2.0], centre, ratings=["1100 kg", "500 kg"])
+    assert over["verdict"] == "stop"
+    assert "over a leg's rating" in over["headline"]
+
+
+def test_lengths_that_level_it_do_level_it() -> None:
+    picks: list[Point] = [(0.0, 0.0, 0.6), (0.0, 0.46, 0.6), (0.97, 0.23, 0.69)]
+    tipped = run(picks, [1.07, 1.09, 1.16], (0.33, 0.21, 0.25))
+    assert value(tipped, "tilt") > 0.5
+    lengths = [length / 1000 for length in value(tipped, "level_lengths")]
+    level = run(picks, lengths, (0.33, 0.21, 0.25))
+    assert value(level, "tilt") == pytest.approx(0, abs=1e-6)
+    assert value(level, "hook")[0] == pytest.approx(330)
+    assert "To hang it level" in texts(tipped)
+
+
+def test_no_level_lengths_if_a_leg_does_not_reach() -> None:
+    assert level_lengths([(1.0, 0.0, 0.0), (-1.0, 0.0, 0.0)], [1.9, 0.4], (0.0, 0.0, -1.0)) is None
+    found = run([(1.0, 0.0, 0.0), (-1.0, 0.0, 0.0)], [1.9, 0.4], (0.0, 0.0, -3.0))
+    assert "too short to hold" in found["results"]["level_lengths"]["text"]
+
+
+@pytest.mark.parametrize(
+    ("centre", "side"),
+    [((0.3, 0.0, -0.4), "right"), ((-0.3, 0.0, -0.4), "left"), ((0.0, 0.3, -0.4), "back"), ((0.0, -0.3, -0.4), "front"),
+     ((0.3, 0.3, -0.4), "right and back"), ((-0.2, -0.3, -0.4), "left and front")],
+)  # fmt: skip
+def test_the_side_of_the_balance_point_goes_low(centre: Point, side: str) -> None:
+    found = run(SQUARE, [2.3] * 4, centre)
+    assert value(found, "low_side") == side
+    assert f"{side} low" in found["headline"]
+
+
+def test_rocking_between_two_resting_places_is_said() -> None:
+    picks: list[Point] = [(-0.6, 0.9, 0.0), (-0.6, 0.1, 0.1), (0.5, 0.2, 0.3), (0.4, -0.4, -0.2)]
+    found = run(picks, [1.9, 1.7, 1.4, 2.1], (-0.2, 0.1, 0.1))
+    assert value(found, "taut") == [False, True, True, False]
+    assert "rock from one to the other" in texts(found)
+
+
+def test_one_link_short_names_a_harder_pull() -> None:
+    found = run(SQUARE, [2.3] * 4, (0.0, 0.0, -0.4), chain_size="13 mm")
+    assert value(found, "short_link_tension") > max(value(found, "springy_tensions"))
+    assert any(step["label"] == "If one leg is one link shorter" for step in found["steps"])
+
+
+def test_no_link_to_spare_is_said() -> None:
+    found = run([(1.0, 0.0, 0.0), (-1.0, 0.0, 0.0)], [1.001, 1.001], (0.0, 0.0, -0.3), chain_size="13 mm")
+    assert value(found, "short_link_tension") is None
+    tiny = run([(0.001, 0.0, 0.0), (-0.001, 0.0, 0.0)], [0.02, 0.02], (0.0, 0.0, -0.3), chain_size="13 mm")
+    assert tiny["results"]["short_link_tension"]["text"] == "not found for these lengths"
+
+
+def test_stiffness_of_chain_falls_with_size_of_bar() -> None:
+    # DNV-OS-E301 (2010), studless R4: (5.45 - 0.0025 d) x 10^10 N/m2 on both sides of the link.
+    assert chain_stiffness_n(0.1) == pytest.approx((5.45 - 0.25) * 1e10 * 2 * math.pi / 4 * 0.01, rel=1e-12)
+
+
+@pytest.mark.parametrize("count", [0, 1, 9, 100])
+def test_two_to_eight_legs(count: int) -> None:
+    with pytest.raises(BadInput, match="rows") as caught:
+        run([(1.0 + i, 0.0, 0.0) for i in range(count)], [200.0] * count, (0.0, 0.0, 0.0))
+    assert caught.value.errors[0].input == "picks"
+
+
+@pytest.mark.parametrize(
+    ("change", "where"),
+    [({"load": "0 lb"}, "load"), ({"load": "-5 kg"}, "load"), ({"load": "5 in"}, "load"), ({"load": "3000000 lb"}, "load"),
+     ({"centre": ["1 m", "x", "0"]}, "centre[1]"), ({"centre": "1;2"}, "centre"), ({"chain_size": "0"}, "chain_size"),
+     ({"chain_size": "5 in"}, "chain_size"), ({"picks": "none"}, "picks")],
+)  # fmt: skip
+def test_bad_inputs_name_their_box(change: dict[str, Any], where: str) -> None:
+    with pytest.raises(BadInput) as caught:
+        answer("hanging-load", {**WORKSHEET.example, **change}, "us")
+    assert [error.input for error in caught.value.errors] == [where]
+
+
+def test_example_answers_within_the_rating() -> None:
+    found = answer("hanging-load", WORKSHEET.example, "us")
+    assert found["verdict"] == "ok"
+    assert "From the front" in found["figure"]["svg"]
+    assert "From the right" in found["figure"]["svg"]
+
+
+def test_views_of_a_load_on_its_end() -> None:
+    right, back = world_axes((1.0, 0.0, 0.0))
+    assert right == pytest.approx((0.0, 0.0, -1.0))
+    assert back == pytest.approx((0.0, 1.0, 0.0))
+    assert world_axes((0.0, 0.0, 1.0)) == ((1.0, 0.0, 0.0), (0.0, 1.0, 0.0))
+
+
+def test_springs_that_do_not_settle_say_nothing() -> None:
+    assert springy_rest([(0.0, 0.0, 0.0)], [1.0], (0.0, 0.0, -1.0), 1e9, [1e-9], (0.0, 0.0, 1.0)) is None
+
+
+# ------------------------------------------------------------------------------------------------ properties
+
+coordinate = st.floats(-2, 2)
+leg = st.tuples(coordinate, coordinate, st.floats(-0.5, 0.5), st.floats(1.1, 6.0))
+loads = st.tuples(
+    st.lists(leg, min_size=2, max_size=6), st.tuples(coordinate, coordinate, st.floats(-2.0, 0.4))
+)
+
+
+@settings(max_examples=300, deadline=None)
+@given(loads)
+def test_forces_and_moments_balance(case: tuple[list[tuple[float, float, float, float]], Point]) -> None:
+    legs, centre = case
+    picks, lengths = [leg[:3] for leg in legs], [leg[3] for leg in legs]
+    for rest in resting_places(picks, lengths, centre):
+        tensions, up = rest.tensions_n(7.0, lengths), rest.up(centre)
+        force, moment = [0.0, 0.0, 0.0], [0.0, 0.0, 0.0]
+        for pick, length, tension in zip(picks, lengths, tensions, strict=True):
+            pull = [tension * (h - p) / length for h, p in zip(rest.hook, pick, strict=True)]
+            arm = [p - c for p, c in zip(pick, centre, strict=True)]
+            for i in range(3):
+                force[i] += pull[i]
+                moment[i] += arm[(i + 1) % 3] * pull[(i + 2) % 3] - arm[(i + 2) % 3] * pull[(i + 1) % 3]
+        assert force == pytest.approx([7.0 * u for u in up], abs=1e-6)
+        assert moment == pytest.approx([0.0, 0.0, 0.0], abs=1e-5)
+        assert min(tensions) >= 0
+        assert all(
+            math.dist(rest.hook, p) <= length * (1 + 1e-6) for p, length in zip(picks, lengths, strict=True)
+        )
+
+
+@settings(max_examples=100, deadline=None)
+@given(loads, st.floats(0.1, 10), st.tuples(coordinate, coordinate, coordinate))
+def test_moving_and_scaling_the_load_changes_nothing_else(
+    case: tuple[list[tuple[float, float, float, float]], Point], factor: float, shift: Point
+) -> None:
+    legs, centre = case
+
+    def carried(point: Any) -> Point:
+        x, y, z = (factor * (c + s) for c, s in zip(point, shift, strict=True))
+        return x, y, z
+
+    first = resting_places([leg[:3] for leg in legs], [leg[3] for leg in legs], centre)
+    second = resting_places(
+        [carried(leg[:3]) for leg in legs], [factor * leg[3] for leg in legs], carried(centre)
+    )
+    assume(first and second)
+    assert second[0].depth_m == pytest.approx(factor * first[0].depth_m, rel=1e-6)
+
+
+@settings(max_examples=100, deadline=None)
+@given(loads)
+def test_a_longer_slack_leg_changes_nothing(
+    case: tuple[list[tuple[float, float, float, float]], Point],
+) -> None:
+    legs, centre = case
+    picks, lengths = [leg[:3] for leg in legs], [leg[3] for leg in legs]
+    first = resting_places(picks, lengths, centre)
+    assume(first)
+    longer = [length if leg in first[0].touching else length * 1.5 for leg, length in enumerate(lengths)]
+    assert any(math.dist(rest.hook, first[0].hook) < 1e-6 for rest in resting_places(picks, longer, centre))
