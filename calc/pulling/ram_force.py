@@ -66,10 +66,6 @@ def _pump(given: Given) -> _Pump | None:
     """The hand pump, if any of it is given; then bore and both lever arms are needed."""
     names = ("pump_bore", "lever_to_hand", "lever_to_piston")
     if not any(given.has(name) for name in (*names, "pump_stroke")):
-        if given.has("hand_force"):
-            raise given.refuse(
-                "pump_bore", "is needed with a push on the lever. Give bore and both lever arms."
-            )
         return None
     ratio = lever_ratio(given.si("lever_to_hand"), given.si("lever_to_piston"))
     stroke = given.si("pump_stroke") if given.has("pump_stroke") else None
