@@ -55,7 +55,8 @@ from calc.tables import NoSuchRow, NoSuchTable, package, table, table_names
 from calc.worksheet import VERDICT_WORDS, BadInput, Say, UnitSystem
 
 ROOT = Path(__file__).resolve().parent.parent
-MOST_PAGE_BYTES = 250_000
+MOST_UPRIGHT_COLUMNS = 7
+"""A table with more columns prints across the wide side of the paper."""
 
 GROUPS = {
     "chain": "Chain", "hooks-shackles": "Hooks, shackles and fittings", "slings": "Slings and rope", "rope": "Slings and rope",
@@ -100,13 +101,14 @@ class Book:
 
     def __init__(self, templates: jinja2.Environment) -> None:
         self.templates = templates
+        self._embedded: Counter[str] = Counter()
 
     def functions(self, page: str) -> dict[str, Any]:
         """The names a template of `page` (such as `understand/angle.md`) sees."""
         root = "../" * page.count("/")
         return {
             "sheet": partial(self.sheet, root), "answer": self.answer, "said": self.said, "figure": self.figure,
-            "cell": self.cell, "cited": partial(self.cited, root), "drawing": self.drawing, "there": self.there, "table_view": partial(self.table_html, root), "chart": charts.chart,
+            "cell": self.cell, "cited": partial(self.cited, root), "drawing": self.drawing, "there": self.there, "table_view": partial(self.table_html, root, page), "chart": charts.chart,
             "source": partial(self.source, root), "caution": caution, "show": show, "fraction": rich, "root": root,
             "root_slash": root or "./",
         }  # fmt: skip
@@ -177,20 +179,21 @@ class Book:
         place = f", {rich(locator)}" if locator else ""
         return f'<a href="{root}about/sources.html#{key}">{rich(title)}</a>{place}'
 
-    def table_html(self, root: str, name: str, **conditions: str) -> str:
-        """A table as HTML, with its sources folded beneath where only some rows are shown."""
+    def table_html(self, root: str, page: str, name: str, **conditions: str) -> str:
+        """A table as HTML, its sources folded beneath; more than one may stand on a page."""
         seen = view(name, **conditions)
-        html = self._table(seen)
-        return tight(html + self._claims(root, seen)) if conditions else tight(html)
+        self._embedded[page] += 1
+        mark = f"t{self._embedded[page]}-"
+        return tight(self._table(seen, mark) + self._claims(root, seen, mark))
 
-    def _table(self, seen: View) -> str:
+    def _table(self, seen: View, mark: str = "") -> str:
         return self.templates.get_template("table.html").render(
-            view=seen, ring=seen_ring, rich=rich, sift_keys={sift.key for sift in seen.sifts}, mixed=len(seen.counts) > 1
+            view=seen, mark=mark, ring=seen_ring, rich=rich, sift_keys={sift.key for sift in seen.sifts}, mixed=len(seen.counts) > 1
         )
 
-    def _claims(self, root: str, seen: View) -> str:
+    def _claims(self, root: str, seen: View, mark: str = "") -> str:
         return self.templates.get_template("claims.html").render(
-            view=seen, ring=seen_ring, rich=rich, seen=SEEN_WORDS, root=root,
+            view=seen, mark=mark, ring=seen_ring, rich=rich, seen=SEEN_WORDS, root=root,
             source_count=len({claim.source for claim in seen.claims}),
         )  # fmt: skip
 
@@ -314,7 +317,7 @@ class _Writer:
             use_words=USE_WORDS.get(seen.use, words(seen.use)),
             top_cautions=tight("".join(cautions[:1])),
             more_cautions=tight("".join(cautions[1:])),
-            table_html=self.book.table_html(functions["root"], name),
+            table_html=tight(self.book._table(seen)),
             claims_html=tight(self.book._claims(functions["root"], seen)),
             chart_html=charts.chart(name),
         )
@@ -324,6 +327,7 @@ class _Writer:
         return {
             "title": seen.title, "kind": "table", "group": GROUPS.get(seen.group, words(seen.group)),
             "description": seen.description or seen.title,
+            "wide": "yes" if any(len(w.columns) + len(w.head_names) > MOST_UPRIGHT_COLUMNS for w in seen.wides) else "",
         }  # fmt: skip
 
     def _table_files(self, name: str) -> None:
@@ -524,9 +528,38 @@ def finish_site(site: Path) -> None:
     for pattern in ("*.map", "*.gz"):
         for file in list(site.rglob(pattern)):
             file.unlink()
-    for name in ("sitemap.xml",):
-        # The engine asks for it once; without a fixed address it can only be empty.
-        (site / name).write_text('<?xml version="1.0" encoding="UTF-8"?>\n<urlset></urlset>\n', encoding="utf-8")
+    # The engine asks for a site map once; without a fixed address it can only be empty.
+    empty_map = '<?xml version="1.0" encoding="UTF-8"?>\n<urlset></urlset>\n'
+    (site / "sitemap.xml").write_text(empty_map, encoding="utf-8")
+    for page in site.rglob("*.html"):
+        text = page.read_text(encoding="utf-8")
+        if "<table>" in text:
+            page.write_text(_frame_plain_tables(text), encoding="utf-8")
+    _make_lighter(site, ROOT)
+
+
+def _frame_plain_tables(html: str) -> str:
+    """Tables written in Markdown get what the generated ones have: scopes, and a frame that scrolls and can be reached."""
+    return re.sub(r"<table>.*?</table>", _frame_table, html, flags=re.DOTALL)
+
+
+def _frame_table(found: re.Match[str]) -> str:
+    text = re.sub(r"<th(?=[ >])", '<th scope="col"', found.group(0)).replace("<table>", '<table class="plain">')
+    heads = [re.sub(r"<[^>]+>", "", head).strip() for head in re.findall(r"<th[^>]*>(.*?)</th>", text, re.DOTALL)]
+    label = ", ".join(head for head in heads if head).replace('"', "")
+    return f'<div class="table-frame" role="region" aria-label="Table: {label}">{text}</div>'
+
+
+def _make_lighter(site: Path, root: Path) -> None:
+    """Comments and blanks are for the people who read the sources; the reader's phone need not fetch them."""
+    files = [site / "assets" / "book.css", *(site / "scripts" / name for name in PAGE_SCRIPTS)]
+    command = ["node", str(root / "build_scripts" / "minify.mjs"), *map(str, files)]
+    try:
+        subprocess.run(command, cwd=root, check=True, capture_output=True, text=True)
+    except FileNotFoundError as missing:
+        raise PageError("node is not installed (Debian: apt install npm)") from missing
+    except subprocess.CalledProcessError as failed:
+        raise PageError(f"style sheet or scripts could not be packed: {failed.stderr.strip()}") from failed
 
 
 def main(arguments: list[str]) -> int:

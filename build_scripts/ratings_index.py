@@ -14,7 +14,7 @@ from build_scripts.markup import unit_name
 from build_scripts.table_view import USE_WORDS, companions, resource, row_text, size_number
 from calc.tables import Row, table, table_names
 
-RATING_QUANTITIES = ("working_load_limit", "rated_load", "rated_capacity", "capacity")
+RATING_QUANTITIES = ("working_load_limit", "working_load", "sling_vertical", "sling_choker")
 
 # Rules that boil typed words down, in order: pattern and replacement, written so that Python and the page's script
 # read them alike.
@@ -24,7 +24,7 @@ RULES: tuple[tuple[str, str], ...] = (
     (r"\b(inches|inch)\b", "in"),
     (r"\b(\d+) (\d+/\d+)", "$1-$2"),
     (r"(\d) ?(mm|millimet(?:re|er)s?)\b", "$1mm"),
-    (r"(\d) ?in\b", "$1 "),
+    (r"(\d) ?in\b\.?", "$1 "),
     (r"\b(grade|gr|g)\.? ?-?(\d+|[ab])\b", "g$2"),
     (r"\b(one|single|1) ?-?legs?\b", "1leg"),
     (r"\b(two|double|2) ?-?legs?\b", "2leg"),
@@ -50,6 +50,7 @@ class Entry:
     address: str
     table: str
     tokens: tuple[str, ...]
+    near: tuple[str, ...]
 
 
 def boil(text: str) -> list[str]:
@@ -60,34 +61,30 @@ def boil(text: str) -> list[str]:
     return [word for word in low.split() if word not in DROPPED]
 
 
-def _tokens(name: str, row: Row) -> tuple[str, ...]:
-    found = boil(f"{name} {row_text(name, row)} {resource(name)['title']}".replace("_", " "))
+def _tokens(name: str, row: Row) -> tuple[tuple[str, ...], tuple[str, ...]]:
+    """The words a rating answers to, and those it answers to only when nothing nearer does (8 for grade 80)."""
+    named = {key: value for key, value in row.items() if key not in ("pin_in", "grade_name")}
+    found = boil(f"{row_text(name, named)} {resource(name)['title']} {name}".replace("_", " ").replace("-sling", " sling"))
     found += boil(name.replace("-", " "))
-    grade = row.get("grade", "")
+    near: list[str] = []
+    grade = row.get("grade", "").lower()
     if grade:
-        found.append(f"g{grade.lower()}")
-        if grade in ("30", "40", "43", "70", "80", "100", "120"):
-            found.append(f"g{grade[:-1]}")
-        if grade.isdigit() and len(grade) == 1:
-            found.append(f"g{grade}0")
-    if row.get("size_in"):
-        found.append(row["size_in"].lower())
-        size = size_number(row["size_in"])
-        if size is not None:
-            found.append(f"{size:g}")
+        found.append(f"g{grade}")
+        near += [f"g{grade[:-1]}"] if len(grade) > 1 and grade.endswith("0") else []
+        near += [f"g{grade}0"] if grade.isdigit() and len(grade) == 1 else []
+    size = size_number(row.get("size_in", "") or row.get("thread", ""))
+    found += [row.get("size_in", "").lower(), row.get("thread", "").lower(), "" if size is None else f"{size:g}"]
     for key, value in row.items():
         if key.endswith("_mm") and value:
-            found.append(f"{value}mm")
-    if row.get("legs", "") == "3-4":
-        found += ["3leg", "4leg"]
-    elif row.get("legs"):
-        found.append(f"{row['legs']}leg")
-    angle = row.get("angle_from_horizontal", "")
-    if angle:
-        found.append(f"{angle}deg")
+            (near if row.get("size_in") else found).append(f"{value}mm")
+    legs = row.get("legs", "")
+    found += ["3leg", "4leg"] if legs == "3-4" else [f"{legs}leg"] if legs else []
+    if row.get("angle_from_horizontal"):
+        found.append(f"{row['angle_from_horizontal']}deg")
     use = resource(name)["linkwright"].get("use", "")
     found += {"lift": ["lift"], "tie_down": ["tiedown", "truck", "transport", "haul", "binder"]}.get(use, [])
-    return tuple(dict.fromkeys(word for word in found if word not in ("what", "may")))
+    kept = tuple(dict.fromkeys(word for word in found if word and word not in ("what", "may", "or")))
+    return kept, tuple(dict.fromkeys(word for word in near if word not in kept))
 
 
 def entries() -> tuple[Entry, ...]:
@@ -102,15 +99,17 @@ def entries() -> tuple[Entry, ...]:
             if row["quantity"] not in RATING_QUANTITIES or row["unit"] == "text":
                 continue
             label = row_text(name, row)
+            if row["quantity"] != "working_load_limit":
+                label += f", {row['quantity'].replace('_', ' ')}"
             answer = f"{row['value']} {unit_name(row['unit'])}".strip()
             if label in merged:
                 first = made[merged[label]]
                 made[merged[label]] = Entry(
-                    first.label, f"{first.answer} ({answer})", first.use, first.address, name, first.tokens
+                    first.label, f"{first.answer} ({answer})", first.use, first.address, name, first.tokens, first.near
                 )
                 continue
             has_pair = any(
-                other is not row and other["unit"] != row["unit"] and row_text(name, other) == label for other in data.rows
+                other["unit"] != row["unit"] and _same_but_unit(other, row) for other in data.rows
             )
             beside = "" if has_pair else "; ".join(f"≈ {m.text}" for m in companions(row)[-1:])
             use = resource(name)["linkwright"].get("use", "")
@@ -118,10 +117,15 @@ def entries() -> tuple[Entry, ...]:
             made.append(
                 Entry(
                     label, answer + (f" ({beside})" if beside else ""), _USE_SHORT.get(use, USE_WORDS.get(use, "")),
-                    f"look-up/{name}.html#c-{index}", name, _tokens(name, row),
+                    f"look-up/{name}.html#c-{index}", name, *_tokens(name, row),
                 )
             )  # fmt: skip
     return tuple(made)
+
+
+def _same_but_unit(one: Row, other: Row) -> bool:
+    beside = ("value", "unit", "locator", "note", "checked", "size_mm")
+    return all(one[key] == other[key] for key in one if key not in beside)
 
 
 _USE_SHORT = {"lift": "lifting", "tie_down": "tying down only, never lifting", "mixed": "read the row", "neither": "not a rating"}
@@ -131,12 +135,15 @@ def script(made: tuple[Entry, ...]) -> str:
     """The index as a classic script file, so that it loads from disk as well."""
     tables = list(dict.fromkeys(entry.table for entry in made))
     names = {name: resource(name)["title"] for name in tables}
-    vocabulary = list(dict.fromkeys(token for entry in made for token in entry.tokens))
+    vocabulary = list(dict.fromkeys(token for entry in made for token in entry.tokens + entry.near))
     place = {token: i for i, token in enumerate(vocabulary)}
     lines = [
-        [entry.label, entry.answer, entry.use, entry.address, tables.index(entry.table), [place[t] for t in entry.tokens]]
+        [
+            entry.label, entry.answer, entry.use, entry.address, tables.index(entry.table),
+            [place[t] for t in entry.tokens], [place[t] for t in entry.near],
+        ]
         for entry in made
-    ]
+    ]  # fmt: skip
     data = {
         "rules": RULES, "dropped": DROPPED, "words": vocabulary, "tables": [names[t] for t in tables], "lines": lines,
     }  # fmt: skip

@@ -51,7 +51,8 @@ class Made:
 
 @dataclass(frozen=True)
 class Shown:
-    """One printed value in a cell: the row's number in the file, its text and unit, and computed companions."""
+    """One printed value in a cell: the row's number in the file, its text and unit, and computed companions. A range
+    stands for two rows."""
 
     number: int
     claim: str
@@ -60,6 +61,7 @@ class Shown:
     checked: str
     made: tuple[Made, ...]
     long: bool
+    rows: int = 1
 
 
 @dataclass(frozen=True)
@@ -193,9 +195,19 @@ def key_text(name: str, key: str, value: str) -> str:
 def row_text(name: str, row: Row) -> str:
     """All keys of a row in words, for a line that stands alone: `Grade 70, 3/8 in`."""
     keys = [k for k in _key_columns(name) if k not in ("quantity", "unit", "source")]
-    if "size_in" in keys and "size_mm" in keys:
+    if row.get("size_in") and "size_mm" in keys:
         keys.remove("size_mm")
-    return ", ".join(key_text(name, key, row[key]) for key in keys if row[key])
+    return ", ".join(_alone(name, key, row[key]) for key in keys if row.get(key))
+
+
+def _alone(name: str, key: str, value: str) -> str:
+    text = key_text(name, key, value)
+    title = field_title(name, key)
+    if key in ("size_in", "size_mm", "grade", "legs") or title.lower() in text.lower():
+        return text
+    if key.startswith("angle"):
+        return f"{text} from the {'vertical' if 'vertical' in key else 'horizontal'}"
+    return f"{title} {text}" if text[:1].isdigit() or len(text) < 4 else text
 
 
 def _key_columns(name: str) -> list[str]:
@@ -476,4 +488,4 @@ def _range(low: tuple[int, Row], high: tuple[int, Row], claim_of: dict[int, str]
     made = () if paired else companions(first)
     if made and not same:
         made = tuple(Made(f"{a.text.split(' ')[0]} to {b.text}") for a, b in zip(made, companions(last), strict=True))
-    return Shown(index, claim_of[index], value, unit_name(first["unit"]), first["checked"], made, False)
+    return Shown(index, claim_of[index], value, unit_name(first["unit"]), first["checked"], made, False, rows=2)

@@ -1,5 +1,5 @@
-// Runs in the head, before anything is drawn: sets the page to the light or dark the reader chose, and gives the
-// engine's bundle the three small storage functions it expects.
+// Runs in the head, before anything is drawn: sets the page to the light or dark the reader chose, asks for the type, and
+// gives the engine's bundle the three small storage functions it expects.
 "use strict";
 (() => {
   const script = /** @type {HTMLScriptElement} */ (document.currentScript);
@@ -20,6 +20,18 @@
     }
   };
   document.documentElement.classList.replace("no-js", "js");
+  // The two faces of the first screen are asked for early; from disk (file://) a browser refuses such a hint.
+  if (location.protocol !== "file:") {
+    for (const face of ["text", "head-bold"]) {
+      const hint = document.createElement("link");
+      hint.rel = "preload";
+      hint.as = "font";
+      hint.type = "font/woff2";
+      hint.crossOrigin = "";
+      hint.href = String(new URL(`assets/fonts/${face}.woff2`, scope));
+      document.head.append(hint);
+    }
+  }
   let mode = null;
   try {
     mode = localStorage.getItem("linkwright.mode");

@@ -3,7 +3,7 @@
 "use strict";
 (() => {
   /**
-   * @typedef {[label: string, answer: string, use: string, address: string, table: number, words: number[]]} RatingLine
+   * @typedef {[label: string, answer: string, use: string, address: string, table: number, words: number[], near: number[]]} RatingLine
    * @typedef {{rules: [string, string][], dropped: string[], words: string[], tables: string[], lines: RatingLine[]}} Ratings
    */
   const scope = /** @type {URL} */ (/** @type {any} */ (window).__md_scope);
@@ -106,7 +106,7 @@
     const row = /** @type {HTMLTableRowElement} */ (cell.parentElement);
     const table = cell.closest("table");
     const head = table?.querySelectorAll("thead th")[cell.cellIndex];
-    const part = cell.closest(".table-part")?.querySelector("h3")?.textContent;
+    const part = cell.closest(".table-part")?.querySelector(".part-head")?.textContent;
     const rows = [...row.querySelectorAll("th, .head-cell")].map((h) => h.textContent?.trim());
     const column = head && lead(head.querySelector("button") || head);
     return [part, ...rows, column].filter(Boolean).join(", ");
@@ -182,7 +182,7 @@
 
   /** A cell named in the address is pinned. */
   function pinFromAddress() {
-    const cell = /^#c-\d+$/.test(location.hash) && document.getElementById(location.hash.slice(1));
+    const cell = /^#(t\d+-)?c-\d+$/.test(location.hash) && document.getElementById(location.hash.slice(1));
     const look = cell && /** @type {HTMLElement | null} */ (cell.closest("[data-table]"));
     if (!look) return;
     pin(look, /** @type {HTMLTableCellElement} */ (cell));
@@ -225,6 +225,10 @@
       let score = 0;
       const all = sets.every(({ exact, begun }) => {
         if (line[5].some((w) => exact.has(w))) {
+          score += 3;
+          return true;
+        }
+        if (line[6].some((w) => exact.has(w))) {
           score += 2;
           return true;
         }
@@ -295,6 +299,15 @@
     }
   }
 
+  /** No rating has these words: look for them in the pages. @param {string} text */
+  function searchPages(text) {
+    const box = document.getElementById("find-box");
+    if (!(box instanceof HTMLInputElement) || box.value === text) return;
+    box.value = text;
+    box.focus();
+    box.dispatchEvent(new KeyboardEvent("keyup", { bubbles: true }));
+  }
+
   function bindRatings() {
     for (const found of document.querySelectorAll("[data-ratings-for]")) {
       const panel = /** @type {HTMLElement} */ (found);
@@ -305,10 +318,10 @@
       box.addEventListener("input", () => void answer(panel, box.value));
       box.form?.addEventListener("reset", () => setTimeout(() => void answer(panel, "")));
       box.form?.addEventListener("submit", (event) => {
-        if (panel.id !== "" && panel.hidden) return;
-        const first = panel.querySelector("a");
         event.preventDefault();
+        const first = panel.querySelector("a");
         if (first instanceof HTMLElement) first.click();
+        else searchPages(box.value);
       });
       if (box.value) void answer(panel, box.value);
     }

@@ -102,9 +102,9 @@
   function bindTurning() {
     if (!location.protocol.startsWith("http")) return;
     const scope = /** @type {URL} */ (/** @type {any} */ (window).__md_scope);
-    // The header stays while pages turn: make its addresses whole, so that they hold from any page.
-    for (const one of document.querySelectorAll("header [href], header form")) {
-      if (one instanceof HTMLAnchorElement) one.href = String(one.href);
+    // The header and the icon stay while pages turn: make their addresses whole, so that they hold from any page.
+    for (const one of document.querySelectorAll("header [href], header form, link[rel=icon], link[rel=manifest]")) {
+      if (one instanceof HTMLAnchorElement || one instanceof HTMLLinkElement) one.href = String(one.href);
       if (one instanceof HTMLFormElement) one.action = String(one.action);
     }
     history.scrollRestoration = "manual";

@@ -1,0 +1,94 @@
+"""WCAG 2.2 AA by axe-core (npm, 4.14) with its target-size rule switched on, on every page, light and dark, at 320 px
+(the width that WCAG 2.2 success criterion 1.4.10 names for reflow) and 1280 px."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from pathlib import Path
+from typing import Any
+
+import pytest
+from playwright.sync_api import BrowserContext, Page
+
+from tests.browser.pages.kinds import KINDS, pages
+
+AXE = Path(__file__).resolve().parents[3] / "node_modules" / "axe-core" / "axe.min.js"
+RULES = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"]
+
+NewContext = Callable[..., BrowserContext]
+
+
+def violations(page: Page) -> list[str]:
+    """What axe finds wrong on the page as it stands: rule, and the first elements."""
+    if not page.evaluate("typeof axe === 'object'"):
+        page.evaluate(AXE.read_text(encoding="utf-8"))
+    found: list[dict[str, Any]] = page.evaluate(
+        "(tags) => axe.run(document, {runOnly: {type: 'tag', values: tags},"
+        " rules: {'target-size': {enabled: true}}}).then((result) => result.violations)",
+        RULES,
+    )
+    return [f"{one['id']}: {[node['target'] for node in one['nodes']][:4]}" for one in found]
+
+
+@pytest.mark.parametrize("width", [320, 1280])
+@pytest.mark.parametrize("scheme", ["light", "dark"])
+def test_every_kind_of_page(served: str, new_context: NewContext, scheme: str, width: int) -> None:
+    page = new_context(viewport={"width": width, "height": 800}, color_scheme=scheme).new_page()
+    found = {}
+    for name in KINDS:
+        page.goto(served + name)
+        page.wait_for_load_state("load")
+        found[name] = violations(page)
+    assert {name: wrong for name, wrong in found.items() if wrong} == {}
+
+
+def test_every_page_at_phone_width(served: str, site: Path, new_context: NewContext) -> None:
+    page = new_context(viewport={"width": 320, "height": 800}).new_page()
+    found = {}
+    for name in pages(site):
+        page.goto(served + name)
+        too_wide = page.evaluate("document.documentElement.scrollWidth - innerWidth")
+        found[name] = violations(page) + ([f"the page is {too_wide} px too wide"] if too_wide > 0 else [])
+    assert {name: wrong for name, wrong in found.items() if wrong} == {}
+
+
+@pytest.mark.parametrize("scheme", ["light", "dark"])
+def test_states_of_a_page(served: str, new_context: NewContext, scheme: str) -> None:
+    """A pinned value, answers under the search box, and a refused input."""
+    page = new_context(viewport={"width": 320, "height": 800}, color_scheme=scheme).new_page()
+    page.goto(served + "look-up/chain-tie-down.html")
+    page.click("table.data tbody tr:nth-child(3) td:nth-of-type(3) a")
+    page.wait_for_selector("[data-pin]:not([hidden])")
+    assert violations(page) == []
+    page.goto(served + "index.html")
+    page.fill("#ask-box", "3/8 g70")
+    page.wait_for_selector(".ask .hits a")
+    assert violations(page) == []
+    page.locator("#find-box").press_sequentially("shackle")
+    page.wait_for_selector(".find-list li")
+    assert violations(page) == []
+    page.goto(served + "work-out/sling-legs.html")
+    page.wait_for_selector('calc-sheet[data-state="live"]')
+    page.fill("[name=load]", "heavy")
+    page.wait_for_selector('[data-error="load"]:not([hidden])')
+    assert violations(page) == []
+
+
+def test_a_press_of_a_letter_does_not_leave_the_page(served: str, new_context: NewContext) -> None:
+    """WCAG 2.2 success criterion 2.1.4: no single-letter commands."""
+    page = new_context().new_page()
+    page.goto(served + "look-up/chain-tie-down.html")
+    for key in "fspn,./":
+        page.keyboard.press(key)
+    assert page.url == served + "look-up/chain-tie-down.html"
+    assert page.evaluate("document.activeElement.id") != "find-box"
+
+
+def test_keyboard_reaches_the_content_first_by_the_skip_link(served: str, new_context: NewContext) -> None:
+    page = new_context().new_page()
+    page.goto(served + "look-up/chain-tie-down.html")
+    page.keyboard.press("Tab")
+    assert page.evaluate("document.activeElement.className") == "skip"
+    page.keyboard.press("Enter")
+    page.keyboard.press("Tab")
+    assert page.evaluate("!!document.activeElement.closest('main')")

@@ -1,0 +1,179 @@
+"""Looking things up: without scripts, with them, in the book's search, and from disk. Values are the printed ones of
+49 CFR 393.108 and of OSHA's guidance on safe sling use, as tables/ cites them."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from pathlib import Path
+
+import pytest
+from playwright.sync_api import BrowserContext, Page, expect
+
+NewContext = Callable[..., BrowserContext]
+
+
+def test_with_scripts_off_a_table_is_whole(served: str, new_context: NewContext) -> None:
+    page = new_context(java_script_enabled=False).new_page()
+    page.goto(served + "look-up/chain-tie-down.html")
+    row = page.locator("table.data tbody tr").nth(2)
+    expect(row).to_contain_text("6,600")
+    expect(row).to_contain_text("2,990 kg")
+    expect(page.locator("select[data-sift]").first).to_be_hidden()
+    row.locator("td").nth(2).locator("a").first.click()
+    expect(page.locator("table.claims tr:target")).to_contain_text("393.108 table, chain, grade 70")
+
+
+def test_with_scripts_off_the_four_doors_and_a_worksheet_stand(served: str, new_context: NewContext) -> None:
+    page = new_context(java_script_enabled=False).new_page()
+    page.goto(served + "index.html")
+    page.click(".door-cards a >> nth=1")
+    page.click(".index-list a[href*=sling-legs]")
+    expect(page.locator(".answer [data-big]")).to_contain_text("lb")
+    expect(page.locator("[data-steps] > li").first).to_be_visible()
+    expect(page.locator(".no-script")).to_be_visible()
+    page.goto(served + "look-up/every-rating.html")
+    expect(page.locator(".every li", has_text="Grade 70, 3/8 in")).to_contain_text("6,600 lb")
+
+
+def test_filter_by_grade_and_size(served: str, page: Page) -> None:
+    page.goto(served + "look-up/chain-tie-down.html")
+    page.select_option("[data-sift=grade]", "70")
+    page.select_option("[data-sift=size_in]", "3/8")
+    assert page.locator("table.data tbody tr:visible").count() == 1
+    cells = page.locator("table.data tbody tr:visible td:visible")
+    assert cells.count() == 1
+    expect(cells).to_contain_text("6,600")
+    expect(page.locator("[data-sift-said]")).to_have_text("1 of 6 rows.")
+
+
+def test_a_filter_without_a_match_says_so(served: str, page: Page) -> None:
+    page.goto(served + "look-up/chain-lifting.html")
+    page.select_option("[data-sift=grade]", "100")
+    page.select_option("[data-sift=size_in]", "1-1/4")
+    expect(page.locator("[data-sift-said]")).to_contain_text("Nothing is printed for this")
+
+
+def test_sort_by_a_column(served: str, page: Page) -> None:
+    page.goto(served + "look-up/chain-tie-down.html")
+    head = page.locator("table.data thead th").nth(4)
+    head.locator("button").click()
+    head.locator("button").click()
+    expect(head).to_have_attribute("aria-sort", "descending")
+    expect(page.locator("table.data tbody tr").first).to_contain_text("18,100")
+    expect(page.locator("table.data tbody tr").last).to_contain_text("7/16")
+
+
+def test_pin_a_value_and_see_its_source(served: str, page: Page) -> None:
+    page.goto(served + "look-up/chain-tie-down.html")
+    page.click("table.data tbody tr:nth-child(3) td:nth-of-type(3) a >> nth=0")
+    pin = page.locator("[data-pin]")
+    expect(pin).to_contain_text("Grade 70")
+    expect(pin).to_contain_text("6,600 lb")
+    expect(pin).to_contain_text("49 CFR Part 393")
+    expect(pin).to_contain_text("reprint")
+    address = page.url
+    page.click("[data-unpin]")
+    expect(pin).to_be_hidden()
+    page.goto("about:blank")
+    page.goto(address)
+    expect(page.locator("[data-pin]")).to_contain_text("6,600 lb")
+
+
+@pytest.mark.parametrize(
+    ("typed", "first", "value"),
+    [
+        ("3/8 g70", "Grade 70, 3/8 in", "6,600 lb"),
+        ("grade 43 1/2", "Grade 43, 1/2 in", "9,200 lb"),
+        ("3/8 g80 lift two leg 45", "Grade 80, 3/8 in, 2 legs, 45°", "10,000 lb"),
+        ("10 mm grade 8 two leg", "Grade 8, 10 mm, 2 legs", "4,250 kg"),
+        ("shackle 1/2", "Grade A, 1/2 in", "2 short ton"),
+        ("½ g70", "Grade 70, 1/2 in", "11,300 lb"),
+    ],
+)
+def test_the_ratings_box_answers_at_once(served: str, page: Page, typed: str, first: str, value: str) -> None:
+    page.goto(served + "index.html")
+    page.fill("#ask-box", typed)
+    hit = page.locator(".ask .hits li").first
+    expect(hit).to_contain_text(first)
+    expect(hit.locator("b")).to_contain_text(value)
+    hit.locator("a").click()
+    expect(page.locator("[data-pin]")).to_contain_text(value.split(maxsplit=1)[0])
+
+
+def test_the_ratings_box_says_what_is_near(served: str, page: Page) -> None:
+    page.goto(served + "look-up/index.html")
+    page.fill("#ask-box", "3/8 g99")
+    expect(page.locator(".ask .hits-note").first).to_contain_text("g99")
+    expect(page.locator(".ask .hits li").first).to_contain_text("3/8 in")
+
+
+def search(page: Page, words: str) -> str:
+    """What the book's search finds."""
+    page.locator("#find-box").press_sequentially(words)
+    page.wait_for_selector(".find-list li")
+    return page.locator(".find-list").inner_text()
+
+
+def test_search_when_served(served: str, page: Page) -> None:
+    page.goto(served + "index.html")
+    assert "How far may a hook open" in search(page, "throat")
+
+
+def test_search_from_disk(site: Path, page: Page) -> None:
+    page.goto((site / "look-up" / "chain-tie-down.html").as_uri())
+    assert "How far may a hook open" in search(page, "throat")
+    page.locator(".find-list a").first.click()
+    expect(page.locator("article h1")).to_be_visible()
+
+
+def test_ratings_box_from_disk(site: Path, page: Page) -> None:
+    page.goto((site / "index.html").as_uri())
+    page.fill("#ask-box", "3/8 g70")
+    page.locator(".ask .hits a").first.click()
+    expect(page.locator("[data-pin]")).to_contain_text("6,600 lb")
+
+
+def test_turning_pages_keeps_scripts_and_addresses_right(served: str, page: Page) -> None:
+    broken: list[str] = []
+    page.on("response", lambda response: broken.append(response.url) if response.status >= 400 else None)
+    page.goto(served + "index.html")
+    page.evaluate("window.keptMark = 1")
+    page.click(".doors a >> nth=0")
+    page.wait_for_url("**/look-up/index.html")
+    page.click(".index-list a[href='chain-tie-down.html']")
+    page.wait_for_url("**/look-up/chain-tie-down.html")
+    expect(page.locator(".doors a[aria-current]")).to_have_text("Look up")
+    assert "What may chain hold" in page.title()
+    page.click(".doors a >> nth=1")
+    page.wait_for_url("**/work-out/index.html")
+    page.go_back()
+    expect(page.locator("article h1")).to_have_text("What may chain hold on a truck?")
+    assert page.evaluate("window.keptMark") == 1
+    assert broken == []
+
+
+def test_light_and_dark_are_remembered(served: str, new_context: NewContext) -> None:
+    context = new_context(color_scheme="light")
+    page = context.new_page()
+    page.goto(served + "index.html")
+    paper = "getComputedStyle(document.body).backgroundColor"
+    light = page.evaluate(paper)
+    page.click("[data-mode-switch]")
+    dark = page.evaluate(paper)
+    assert dark != light
+    page.goto(served + "look-up/index.html")
+    assert page.evaluate(paper) == dark
+
+
+@pytest.mark.parametrize("verdict", ["ok", "caution", "stop", "unknown"])
+def test_each_verdict_has_a_word_and_a_shape_of_its_own(served: str, page: Page, verdict: str) -> None:
+    page.goto(served + "work-out/sling-legs.html")
+    shapes = page.evaluate(
+        """() => ['ok', 'caution', 'stop', 'unknown'].map((verdict) => {
+             const answer = document.querySelector('[data-answer]');
+             answer.dataset.verdict = verdict;
+             return getComputedStyle(answer.querySelector('.verdict-shape')).backgroundImage;
+           })"""
+    )
+    assert len(set(shapes)) == 4
+    assert f"/{verdict}.svg" in " ".join(shapes)

@@ -1,0 +1,1 @@
+"""The built pages as files, and the functions that make them."""

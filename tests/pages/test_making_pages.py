@@ -1,0 +1,160 @@
+"""The functions that make pages: what a page may call, how values are shown, and how a wrong call is refused."""
+
+from __future__ import annotations
+
+from decimal import Decimal
+from fractions import Fraction
+from pathlib import Path
+
+import jinja2
+import pytest
+
+from build_scripts import ratings_index
+from build_scripts.markup import caution, rich
+from build_scripts.pages import Book, PageError, split_front_matter, tight_blocks
+from build_scripts.sheet_form import form_inputs
+from build_scripts.table_view import companions, key_text, view
+from calc.answering import declared
+from calc.tables import NoSuchRow, table, table_names
+
+TEMPLATES = Path(__file__).resolve().parents[2] / "build_scripts" / "templates"
+
+# Exact by definition: NIST Special Publication 811 (2008), Appendix B.
+KG_PER_LB = Decimal("0.45359237")
+MM_PER_IN = Decimal("25.4")
+
+
+@pytest.fixture(scope="module")
+def book() -> Book:
+    """The functions of a page."""
+    return Book(jinja2.Environment(loader=jinja2.FileSystemLoader(TEMPLATES), undefined=jinja2.StrictUndefined))
+
+
+def test_a_cell_is_the_printed_one(book: Book) -> None:
+    """49 CFR 393.108: grade 70, 3/8 in: 6,600 lb, 2,990 kg."""
+    assert book.cell("chain-tie-down", grade="70", size_in="3/8", unit="lb") == "6,600 lb"
+    assert book.cell("chain-tie-down", grade="70", size_in="3/8", unit="kg") == "2,990 kg"
+
+
+@pytest.mark.parametrize(
+    ("conditions", "said"),
+    [
+        ({"grade": "70", "size_in": "3/8"}, "has 2 rows"),
+        ({"grade": "71", "size_in": "3/8", "unit": "lb"}, "no row for grade 71"),
+        ({"colour": "red"}, "no column colour"),
+    ],
+)
+def test_a_cell_that_is_not_one_is_refused(book: Book, conditions: dict[str, str], said: str) -> None:
+    with pytest.raises(PageError, match=said):
+        book.cell("chain-tie-down", **conditions)
+
+
+def test_wrong_calls_are_refused_by_name(book: Book) -> None:
+    with pytest.raises(PageError, match="there is no table chain-tiedown"):
+        book.cell("chain-tiedown", grade="70")
+    with pytest.raises(PageError, match="no result leg_pull; it has leg_tension"):
+        book.answer("sling-legs", "leg_pull")
+    with pytest.raises(PageError, match="there is no worksheet slinglegs"):
+        book.sheet("../", "slinglegs")
+    with pytest.raises(PageError, match="load: is missing"):
+        book.answer("sling-legs", "leg_tension", legs="2", known_by="angle", angle="45")
+    with pytest.raises(PageError, match="no row for key cfr-49"):
+        book.source("../", "cfr-49")
+    with pytest.raises(ValueError, match="no kind of caution danger"):
+        caution("danger", "x")
+    with pytest.raises(NoSuchRow):
+        view("chain-tie-down", grade="71")
+
+
+def test_an_answer_is_the_one_calc_gives(book: Book) -> None:
+    """2,000 lb on two legs at 30 degrees: each leg pulls the load, 2,000 lb (1 / (2 sin 30) = 1)."""
+    said = book.answer("sling-legs", "leg_tension", load="2000 lb", legs="2", known_by="angle", angle="30")
+    assert said.startswith("2,000 lb")
+
+
+def test_fractions_are_set_and_still_read_as_typed() -> None:
+    set_text = rich("1-3/8 in and 9/32, not 24/7 or a/b or 80 9/32")
+    assert '1<span class="frac-dash">-</span><span class="frac">3/8</span> in' in set_text
+    assert '<span class="frac">9/32</span>, not 24/7 or a/b or 80 <span class="frac">9/32</span>' in set_text
+    assert rich("<b> & 1/2") == '&lt;b&gt; &amp; <span class="frac">1/2</span>'
+
+
+def _value(text: str) -> Fraction:
+    whole, _, part = text.replace(",", "").partition("-")
+    return Fraction(whole) + (Fraction(part) if part else 0)
+
+
+def test_a_rating_is_never_rounded_up_when_converted() -> None:
+    checked = 0
+    for name in table_names():
+        for row in table(name).rows:
+            if row.get("quantity") == "working_load_limit" and row["unit"] in ("lb", "kg"):
+                exact = _value(row["value"]) * (Fraction(KG_PER_LB) if row["unit"] == "lb" else 1 / Fraction(KG_PER_LB))
+                (made,) = companions(row)
+                shown = Fraction(made.text.split(" ")[0].replace(",", ""))
+                assert shown <= exact < shown * Fraction(101, 100), (name, row)
+                checked += 1
+    assert checked > 300
+
+
+def test_a_length_is_converted_to_the_nearest() -> None:
+    row = {"value": "19/64", "unit": "in", "quantity": "minimum_thickness"}
+    exact = Fraction(19, 64) * Fraction(MM_PER_IN)
+    assert abs(Fraction(companions(row)[0].text.split(" ")[0]) - exact) < Fraction(1, 100)
+
+
+def test_every_value_of_a_table_is_on_its_page_once() -> None:
+    for name in (name for name in table_names() if name != "sources"):
+        seen = view(name)
+        shown = [one for wide in seen.wides for line in wide.lines for cell in line.cells for one in cell]
+        assert sum(one.rows for one in shown) == seen.rows, name
+        assert sum(claim.count for claim in seen.claims) == seen.rows, name
+
+
+def test_keys_read_as_the_trade_says_them() -> None:
+    assert key_text("chain-tie-down", "grade", "70") == "Grade 70"
+    assert key_text("chain-tie-down", "size_in", "1-1/4") == "1-1/4 in"
+    assert key_text("chain-lifting", "legs", "3-4") == "3 or 4 legs"
+    assert key_text("chain-lifting", "angle_from_horizontal", "45") == "45°"
+
+
+@pytest.mark.parametrize(
+    ("typed", "boiled"),
+    [
+        ("3/8 g70", ["3/8", "g70"]),
+        ("3/8 in. Grade 70", ["3/8", "g70"]),
+        ('1 1/4" gr. 80', ["1-1/4", "g80"]),
+        ("10 mm grade 8 two leg", ["10mm", "g8", "2leg"]),
+        ("Shackles ½ inch", ["shackle", "1/2"]),
+        ("tie-down 3/8", ["tiedown", "3/8"]),
+        ("45 degrees", ["45deg"]),
+    ],
+)
+def test_what_is_typed_boils_down(typed: str, boiled: list[str]) -> None:
+    assert ratings_index.boil(typed) == boiled
+
+
+def test_every_rating_leads_to_a_cell_of_its_table() -> None:
+    made = ratings_index.entries()
+    assert len({entry.label + entry.table for entry in made}) == len(made)
+    for entry in made:
+        name, place = entry.address.removeprefix("look-up/").split(".html#c-")
+        assert entry.answer.startswith(table(name).rows[int(place)]["value"])
+
+
+def test_a_form_has_every_input_of_its_worksheet_by_path() -> None:
+    for sheet in declared().values():
+        boxes = form_inputs(sheet)
+        assert [box.path for box in boxes] == [one.name for one in sheet.inputs]
+        for box, one in zip(boxes, sheet.inputs, strict=True):
+            if one.kind == "rows":
+                assert box.blank is not None
+                assert [inner.name for inner in box.blank.inputs] == [c.name for c in one.columns]
+                assert box.rows or one.at_least == 0, f"{sheet.name} has no example row for {one.name}"
+                assert not box.rows or box.rows[0].inputs[0].path == f"{one.name}[0].{one.columns[0].name}"
+
+
+def test_front_matter_and_blocks() -> None:
+    assert split_front_matter("---\ntitle: A: b\ngroup: \"x\"\n---\nrest") == ({"title": "A: b", "group": "x"}, "rest")
+    assert split_front_matter("rest") == ({}, "rest")
+    assert tight_blocks("a\n\n<div>\n\nb\n</div>\n\nc") == "a\n\n<div>\nb\n</div>\n\nc"
