@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 from calc.figures.drawing import Drawing
+from calc.figures.graph import Graph
+from calc.quantities import STANDARD_GRAVITY_M_PER_S2, from_si
 from calc.worksheet import Figure, Say
 
 
@@ -82,3 +84,33 @@ def _pump(
     end = (pivot[0] + hand, pivot[1])
     drawing.arrow((end[0], end[1] + 0.02 * size), (end[0], end[1] - 0.6 * size))
     drawing.text((end[0], end[1] - 0.6 * size), say.one(hand_force_n, "force", digits=3), "middle", (0, 14))
+
+
+def drop_figure(
+    height_m: float, static_m: float, peak_m: float, weight_kg: float, peak_n: float, say: Say
+) -> Figure:
+    """Pull against travel: free fall, then the sling's stretch; rest and peak marked, the two shaded works equal."""
+    unit = "in" if say.units == "us" else "mm"
+    force = "lbf" if say.units == "us" else "kN"
+
+    def length(value_m: float) -> float:
+        return from_si(value_m, unit, "length")
+
+    def pull(value_n: float) -> float:
+        return from_si(value_n, force, "force")
+
+    weight_n = weight_kg * STANDARD_GRAVITY_M_PER_S2
+    graph = Graph(
+        (length(-height_m), length(peak_m * 1.1)), (0.0, pull(peak_n) * 1.1), f"travel past taut, {unit}",
+        f"pull, {'lb' if say.units == 'us' else 'kN'}",
+    )  # fmt: skip
+    graph.curve([(length(-height_m), 0.0), (0.0, 0.0), (length(peak_m), pull(peak_n))], "curve")
+    graph.curve([(length(-height_m), pull(weight_n)), (length(peak_m), pull(weight_n))], "hidden")
+    graph.dots([(length(static_m), pull(weight_n)), (length(peak_m), pull(peak_n))])
+    graph.note(length(peak_m), pull(peak_n), say.one(peak_n, "force", "up", 3), "strong")
+    graph.note(length(-height_m), pull(weight_n), "weight")
+    caption = (
+        f"Pull against travel: the load falls {say.length(height_m)} free, then the sling pulls harder the more it stretches, up to "
+        f"{say.force(peak_n, 'up')} at {say.length(peak_m)}. At rest it would stretch {say.length(static_m)} under {say.weight(weight_kg)} (dashed)."
+    )
+    return Figure(graph.drawing.svg(caption), caption)

@@ -1,0 +1,87 @@
+"""drop-load: factor, chain as a spring, rating, refusals."""
+
+import math
+from typing import Any
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from calc.answering import answer, worksheet
+from calc.worksheet import BadInput
+
+
+def ask(**raw: Any) -> dict[str, Any]:
+    return answer("drop-load", raw, "si")
+
+
+def value(record: dict[str, Any], name: str) -> Any:
+    return record["results"][name]["value"]
+
+
+def test_let_go_on_a_taut_sling_is_twice_the_weight() -> None:
+    record = ask(weight="431 kg", drop_height="0 mm", stretch="3.7 mm", rating="1900 kg")
+    assert value(record, "factor") == pytest.approx(2)
+    assert value(record, "peak_force") == pytest.approx(2 * 431 * 9.80665 / 1000)
+    assert value(record, "use_percent") == pytest.approx(2 * 43100 / 1900)
+    assert record["verdict"] == "caution"
+    assert value(record, "speed") == 0
+
+
+def test_over_the_rating_stops() -> None:
+    record = ask(weight="431 kg", drop_height="70 mm", stretch="3.7 mm", rating="1900 kg")
+    assert record["verdict"] == "stop"
+    assert any("Never snatch" in caution["text"] for caution in record["cautions"])
+    assert value(record, "peak_stretch") == pytest.approx(3.7 * (1 + math.sqrt(1 + 140 / 3.7)))
+
+
+def test_chain_by_size_and_length() -> None:
+    record = ask(weight="431 kg", drop_height="70 mm", grade="80", size="10 mm", length="2.3 m")
+    stiffness = (54.5 - 0.025 * 10) * 1e9 * 2 * math.pi / 4 * 0.010**2 / 2.3
+    assert value(record, "static_stretch") == pytest.approx(431 * 9.80665 / stiffness * 1000)
+    assert value(record, "rating") == pytest.approx(7100 * 0.45359237)
+    assert record["verdict"] == "stop"
+    assert any("mooring chain" in caution["text"] for caution in record["cautions"])
+
+
+def test_no_rating() -> None:
+    assert "steady loads" in ask(weight="431 kg", drop_height="7 mm", stretch="3.7 mm")["headline"]
+    barred = ask(weight="431 kg", drop_height="7 mm", size="10 mm", length="2.3 m", grade="70")
+    assert barred["verdict"] == "stop"
+    assert "no lifting rating" in barred["headline"]
+    assert value(barred, "rating") is None
+    unrated = ask(weight="431 kg", drop_height="7 mm", size="7/16", length="2.3 m", grade="80")
+    assert unrated["verdict"] == "caution"
+    assert value(unrated, "use_percent") is None
+
+
+@pytest.mark.parametrize(
+    ("message", "raw"),
+    [
+        ("stretch: is needed", {}), ("length: is needed", {"size": "3/8"}), ("size: is not a size", {"size": "9 mm"}),
+        ("stretch: is too small", {"stretch": "0"}), ("weight: is too small", {"weight": "-3 kg", "stretch": "1 mm"}),
+        ("drop_height: is too small", {"drop_height": "-1 mm", "stretch": "1 mm"}),
+        ("drop_height: is too large", {"drop_height": "60 m", "stretch": "1 mm"}),
+        ("unit of weight", {"stretch": "1 kg"}), ("weight: is missing", {"weight": "", "stretch": "1 mm"}),
+    ],
+)  # fmt: skip
+def test_bad_input(message: str, raw: dict[str, str]) -> None:
+    with pytest.raises(BadInput) as caught:
+        ask(**{"weight": "431 kg", "drop_height": "7 mm", **raw})
+    assert message in " | ".join(f"{error.input}: {error.message}" for error in caught.value.errors)
+
+
+@given(weight=st.floats(1, 5e4), drop=st.floats(0, 5000), stretch=st.floats(0.01, 500))
+def test_energy_is_conserved(weight: float, drop: float, stretch: float) -> None:
+    """Weight times whole travel equals the energy in the sling: W (h + x) = F x / 2."""
+    record = ask(weight=f"{weight} kg", drop_height=f"{drop} mm", stretch=f"{stretch} mm")
+    peak_n, travel = value(record, "peak_force") * 1000, value(record, "peak_stretch")
+    assert weight * 9.80665 * (drop + travel) == pytest.approx(peak_n * travel / 2, rel=1e-9)
+    assert value(record, "factor") >= 2
+
+
+def test_example_and_figure() -> None:
+    record = answer("drop-load", worksheet("drop-load").example)
+    assert record["verdict"] == "stop"
+    assert "falls 3 in" in record["figure"]["caption"]
+    assert "kN" in ask(weight="431 kg", drop_height="7 mm", stretch="3.7 mm")["figure"]["svg"]
