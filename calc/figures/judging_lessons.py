@@ -9,7 +9,7 @@ import math
 from collections.abc import Callable
 
 from calc.figures.drawing import Drawing, LineKind, Point
-from calc.figures.inspection import hook_outline, tip_angle_deg
+from calc.figures.inspection import hook_figure, hook_outline, link_figure, tip_angle_deg
 from calc.worksheet import Figure, Say
 
 CONFIDENCE = 0.95
@@ -196,9 +196,154 @@ def cut_it_up(say: Say) -> Figure:
     return Figure(drawing.svg(caption), caption)
 
 
+def measure_hook(say: Say) -> Figure:
+    """A hook with nothing measured yet: where throat and saddle are taken."""
+    return hook_figure(None, None, None, say)
+
+
+def measure_link(say: Say) -> Figure:
+    """A link with nothing measured yet: where thickness and inside length are taken."""
+    return link_figure(0.010, None, say, "thickness")
+
+
+def _round(centre: Point, radius: float, from_deg: float, to_deg: float) -> list[Point]:
+    """Points along an arc."""
+    turns = (math.radians(from_deg + (to_deg - from_deg) * step / 30) for step in range(31))
+    return [(centre[0] + radius * math.cos(turn), centre[1] + radius * math.sin(turn)) for turn in turns]
+
+
+def measure_shackle(say: Say) -> Figure:
+    """A bow shackle from the front with its pin: bow, pin and mouth to measure. Usual proportion (no source)."""
+    del say
+    half_mouth, inner, outer, ear_foot, pin_at = 0.8, 1.3, 2.3, -3.5, -2.7
+    pin = 1.12
+    drawing = Drawing(360, 340, 46)
+    drawing.fit([(-3.0, -4.2), (3.0, outer)])
+    for radius, x in ((inner, half_mouth), (outer, half_mouth + 1.0)):
+        join = math.degrees(math.acos(x / radius))
+        drawing.line(
+            "outline", (x, ear_foot), *_round((0.0, 0.0), radius, -join, 180.0 + join), (-x, ear_foot)
+        )
+    for side in (-1.0, 1.0):
+        drawing.line("outline", (side * half_mouth, ear_foot), (side * (half_mouth + 1.0), ear_foot))
+        for edge in (-pin / 2, pin / 2):
+            drawing.line(
+                "hidden", (side * half_mouth, pin_at + edge), (side * (half_mouth + 1.0), pin_at + edge)
+            )
+    for edge in (-pin / 2, pin / 2):
+        drawing.line("outline", (-half_mouth, pin_at + edge), (half_mouth, pin_at + edge))
+    collar = half_mouth + 1.0
+    drawing.line(
+        "outline", (collar, pin_at - 0.8), (collar + 0.45, pin_at - 0.8), (collar + 0.45, pin_at + 0.8),
+        (collar, pin_at + 0.8),
+    )  # fmt: skip
+    drawing.line(
+        "outline", (-collar, pin_at - pin / 2), (-collar - 0.3, pin_at - pin / 2), (-collar - 0.3, pin_at + pin / 2),
+        (-collar, pin_at + pin / 2),
+    )  # fmt: skip
+    drawing.line("centre", (0.0, outer + 0.25), (0.0, -4.1))
+    drawing.line("centre", (-2.4, pin_at), (2.6, pin_at))
+    drawing.dimension((0.0, inner), (0.0, outer), "bow", 70)
+    drawing.dimension((0.0, pin_at - pin / 2), (0.0, pin_at + pin / 2), "pin", 92)
+    drawing.dimension((half_mouth, ear_foot), (-half_mouth, ear_foot), "mouth", 12)
+    drawing.text((collar + 0.45, pin_at + 0.45), "collar", "start", (6, 0))
+    caption = (
+        "A bow shackle from the front. Measure the bow at its crown, where the load sits, and in the legs; the pin where it "
+        "bears; the mouth between the ears. Compare each with a new one of the same make and size. The collar of the pin must "
+        "touch the body."
+    )
+    return Figure(drawing.svg(caption), caption)
+
+
+def rope_valley_share() -> float:
+    """What a caliper laid over the valleys of a six-strand rope reads, as a share of the true diameter [-].
+
+    Six round strands round a core of their own size, each touching the next: over the crowns three strand diameters, over
+    the valleys (2 cos 30 + 1) of them. Geometry; a real rope differs a little.
+    """
+    return (2 * math.cos(math.radians(30.0)) + 1.0) / 3.0
+
+
+def measure_rope(say: Say) -> Figure:
+    """A six-strand rope: one lay counted on its side, and its section with the caliper right and wrong."""
+    del say
+    drawing = Drawing(360, 320, 24)
+    drawing.fit([(-0.6, -6.2), (11.0, 1.6)])
+    lay, half = 6.5, 0.5
+    for edge in (-half, half):
+        drawing.line("outline", (0.0, edge), (10.4, edge))
+    for strand in range(-3, 10):
+        start = strand * lay / 6.0
+        points = [
+            (start + lay / 2 * (0.5 + math.radians(turn) / math.pi), half * math.sin(math.radians(turn)))
+            for turn in range(-90, 91, 10)
+        ]
+        drawing.line("thin", *(point for point in points if 0.0 <= point[0] <= 10.4))
+    drawing.dimension((lay / 6, half), (lay / 6 + lay, half), "one lay: six strands along", 14)
+    for x, y in ((4.3, 0.25), (5.1, -0.1), (5.6, 0.3)):
+        drawing.line("leg", (x, y), (x + 0.16, y + 0.34))
+    drawing.text((5.0, -half), "broken wires: count in one lay", shift=(0, 18))
+    for x, turn, words in ((2.6, 0.0, "crowns: right"), (8.0, 30.0, "valleys: wrong")):
+        middle = (x, -3.6)
+        for strand in range(6):
+            angle = math.radians(60.0 * strand + turn)
+            drawing.circle("area steel", (x + math.cos(angle), middle[1] + math.sin(angle)), 0.5)
+        drawing.circle("area load", middle, 0.5)
+        reach = 1.5 if turn == 0.0 else 1.5 * rope_valley_share()
+        for side in (-1.0, 1.0):
+            drawing.line("leg", (x + side * reach, -2.9), (x + side * reach, -4.5))
+        drawing.text((x, -5.1), words, shift=(0, 16))
+    caption = (
+        "A six-strand rope. Above, its side: one lay is the way along which a strand goes once round, six strands along. "
+        "Below, its section: lay the caliper over the crowns of the strands. Over the valleys it reads only "
+        f"{rope_valley_share() * 100:.0f} percent of the true diameter, and a sound rope looks worn."
+    )
+    return Figure(drawing.svg(caption), caption)
+
+
+def measure_web_sling(say: Say) -> Figure:
+    """A flat web sling with its two eyes: where to look."""
+    del say
+    drawing = Drawing(360, 250, 20)
+    drawing.fit([(-0.4, -3.0), (12.4, 3.0)])
+    half = 0.6
+    for side in (-1.0, 1.0):
+        drawing.line("outline", (3.0, side * half), (9.0, side * half))
+    for end, way in ((3.0, -1.0), (9.0, 1.0)):
+        for grow in (0.0, 0.22):
+            eye = [
+                (
+                    end + way * 2.6 * step / 20 + way * grow * step / 20,
+                    (half - 0.2 + grow)
+                    * math.sqrt(max(1 - (step / 20) ** 2, 0.0))
+                    * (1 + 0.9 * math.sin(math.pi * step / 20)),
+                )
+                for step in range(21)
+            ]
+            drawing.line("outline", *eye, *((x, -y) for x, y in reversed(eye)))
+        for stitch in range(5):
+            x = end - way * (0.25 + 0.28 * stitch)
+            drawing.line("hidden", (x, -half * 0.85), (x, half * 0.85))
+    drawing.area("load", (5.3, -0.4), (6.7, -0.4), (6.7, 0.4), (5.3, 0.4))
+    drawing.text((6.0, 0.0), "tag", shift=(0, 5), kind="strong")
+    drawing.line("leg", (7.2, half), (7.35, half * 0.45), (7.5, half))
+    for to, at, words in (
+        ((7.35, half), (8.4, 2.2), "both edges: cuts"), ((3.6, half), (3.4, 2.2), "stitching"),
+        ((1.2, -0.95), (1.4, -2.4), "eye: wear, burn"), ((6.6, -half), (7.2, -2.4), "faces: holes, melt"),
+    ):  # fmt: skip
+        drawing.line("thin", at, to)
+        drawing.text(at, words, shift=(0, -6 if at[1] > 0 else 16))
+    caption = (
+        "A flat web sling laid out. Look at the tag, the stitching of both eyes, the inside of the eyes, both edges and both "
+        "faces over the whole length. Turn it over and do it again."
+    )
+    return Figure(drawing.svg(caption), caption)
+
+
 JUDGING_LESSONS: dict[str, Callable[[Say], Figure]] = {
     "passes-curve": passes_curve, "safe-pull-plan": safe_pull_plan, "gauge-dial": gauge_dial, "hook-opens": hook_opens,
-    "cut-it-up": cut_it_up,
+    "cut-it-up": cut_it_up, "measure-hook": measure_hook, "measure-link": measure_link,
+    "measure-shackle": measure_shackle, "measure-rope": measure_rope, "measure-web-sling": measure_web_sling,
 }  # fmt: skip
 
 __all__ = ["JUDGING_LESSONS", "chance_left_open", "passes_needed"]

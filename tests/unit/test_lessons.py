@@ -8,7 +8,7 @@ import pytest
 from hypothesis import assume, given
 from hypothesis import strategies as st
 
-from calc.figures.judging_lessons import chance_left_open, passes_needed
+from calc.figures.judging_lessons import chance_left_open, passes_needed, rope_valley_share
 from calc.figures.lessons import LESSONS
 from calc.figures.lifting_lessons import drop_factor
 from calc.lifting.two_legs import two_leg_hang
@@ -119,3 +119,10 @@ def test_passes_needed_is_the_least_number(chance):
 
 def test_drop_factor_is_two_for_a_load_let_go_at_once():
     assert drop_factor(0.0) == 2.0
+
+
+def test_a_rope_measured_over_its_valleys_reads_as_the_gap_between_two_flats():
+    # The same width found the long way: the extreme points of six circles turned by half a pitch.
+    centres = [math.radians(60 * k + 30) for k in range(6)]
+    widest = max(math.cos(a) for a in centres) + 0.5
+    assert rope_valley_share() == pytest.approx(2 * widest / 3.0)
