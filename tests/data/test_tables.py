@@ -191,8 +191,11 @@ def copy(tmp_path: Path) -> Path:
     for resource in package["resources"]:
         shutil.copy(laws.FOLDER / resource["path"], tmp_path)
     (tmp_path / "datapackage.json").write_text(json.dumps(package), encoding="utf-8")
-    assert check_tables.problems(tmp_path) == []
     return tmp_path
+
+
+def test_the_copy_is_sound_before_it_is_damaged(copy: Path) -> None:
+    assert check_tables.problems(copy) == []
 
 
 def _edit(folder: Path, file_name: str, change: Callable[[list[str]], None]) -> None:
@@ -308,9 +311,9 @@ def test_the_command_says_so_and_fails(
 
 # --------------------------------------------------------------------------- one-cell lies are caught
 def test_one_cell_lies_are_caught() -> None:
-    """A tenth of all changes, picked by a fixed seed; `python build_scripts/mutate_tables.py` tries every one."""
-    counts = mutate_tables.run(share=0.1, seed=20261)
-    assert sum(count.changes for count in counts) > 3000
+    """One change in seventeen, picked by a fixed seed; `python build_scripts/mutate_tables.py` tries every one."""
+    counts = mutate_tables.run(share=0.06, seed=20261)
+    assert sum(count.changes for count in counts) > 2000
     assert [(count.name, change) for count in counts for change in count.missed] == []
 
 
