@@ -15,7 +15,7 @@ Vector = tuple[float, float, float]
 
 @dataclass(frozen=True)
 class DrawnLeg:
-    """A leg as drawn: its pick [load axes, m], pull [N], line kind, and words."""
+    """A leg as drawn: its pick [load axes, m], pull [N], line kind, and its number with its words."""
 
     pick: Vector
     tension_n: float
@@ -106,9 +106,15 @@ def hanging_figure(
         drawing.area("load", *_hull([at(p) for p in corners]))
         for leg in legs:
             drawing.line(cast("LineKind", leg.kind), at(hook), at(leg.pick))
+        taken: list[Point] = []
         for leg in legs:
             drawing.circle("pick", at(leg.pick), 4.0, on_sheet=True)
-            drawing.text(at(leg.pick), leg.name, "start", (6, 12), "small")
+            _label(drawing, at(leg.pick), leg.name.partition(" ")[0], taken, (7, 14), "strong")
+        for leg in legs:
+            if leg.tension_n > 0 and view is front:
+                (hx, hz), (px, pz) = at(hook), at(leg.pick)
+                middle = (0.45 * hx + 0.55 * px, 0.45 * hz + 0.55 * pz)
+                _label(drawing, middle, say.one(leg.tension_n, "force", "up", 3), taken, (7, 0), "note")
         drawing.circle("hook", at(hook), 6.0, on_sheet=True)
         low = min(at(p)[1] for p in known)
         drawing.line("centre", at(hook), (offset, low))
@@ -116,6 +122,18 @@ def hanging_figure(
         drawing.text((offset, min(z for _, z in placed)), title, shift=(0, 24), kind="note")
     caption = _caption(legs, tilt_deg, lean, say)
     return Figure(drawing.svg(caption), caption)
+
+
+def _label(drawing: Drawing, point: Point, words: str, taken: list[Point], shift: Point, kind: str) -> None:
+    """Words beside a point, moved down until they stand clear of those already placed."""
+    x, y = drawing.place(point)
+    x, y = x + shift[0], y + shift[1]
+    room = 7.0 * len(words)
+    down = 0.0
+    while any(abs(x - other_x) < room and abs(y + down - other_y) < 13.0 for other_x, other_y in taken):
+        down += 13.0
+    taken.append((x, y + down))
+    drawing.text(point, words, "start", (shift[0], shift[1] + down), kind)
 
 
 def _moved(view: Callable[[Vector], Point], offset: float) -> Callable[[Vector], Point]:

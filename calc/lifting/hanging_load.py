@@ -494,7 +494,8 @@ def _figure(load: _Load, found: _Found, use: tuple[float, ...] | None, say: Say)
             kind = "leg-stop"
         elif angle < CAREFUL_ANGLE_DEG - 1e-9:
             kind = "leg-careful"
-        legs.append(DrawnLeg(pick, tension, kind, load.names[i]))
+        name = str(i + 1) if load.names[i] == str(i + 1) else f"{i + 1} ({load.names[i]})"
+        legs.append(DrawnLeg(pick, tension, kind, name))
     return hanging_figure(legs, found.rest.hook, load.centre, found.up, found.tilt_deg, found.lean, say)
 
 

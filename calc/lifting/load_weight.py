@@ -244,8 +244,8 @@ def compute(given: Given, say: Say) -> Answer:
 
 
 def _placed(part: WeighedPart) -> PlacedPart:
-    round_in_front_view = part.round_outline and part.along.endswith("y")
-    return PlacedPart(part.label, part.centre_m, part.box_m, part.minus, round_in_front_view, part.plain_kg)
+    round_along = part.along.removeprefix("-") if part.round_outline else ""
+    return PlacedPart(part.label, part.centre_m, part.box_m, part.minus, round_along)
 
 
 def _headline(say: Say, total: float, low: float, high: float) -> str:

@@ -271,14 +271,22 @@ def test_headline_says_the_range_only_where_there_is_one() -> None:
 
 def test_figure_draws_round_parts_round_and_holes_dashed() -> None:
     svg = run(
-        {"shape": "round-bar", "material": "steel", "diameter": "300 mm", "length": "1 m", "along": "y", "at": ["0", "0", "0"]},
-        {"shape": "round-bar", "material": "steel", "diameter": "100 mm", "length": "1 m", "along": "y", "at": ["0", "0", "0"],
+        {"shape": "round-bar", "material": "steel", "diameter": "300 mm", "length": "400 mm", "along": "y", "at": ["0", "0", "0"]},
+        {"shape": "round-bar", "material": "steel", "diameter": "100 mm", "length": "400 mm", "along": "y", "at": ["0", "0", "0"],
          "minus": "yes"},
         {"shape": "lump", "weight": "4 kg", "at": ["1 m", "0", "0"]},
     )["figure"]["svg"]  # fmt: skip
     assert 'circle class="load"' in svg
     assert "line hidden" in svg
     assert 'class="pick"' in svg
+
+
+def test_figure_of_a_flat_load_looks_from_above() -> None:
+    flat = run({**PLATE, "at": ["0", "0", "0"]}, {"shape": "disc", "material": "steel", "diameter": "300 mm",
+               "thickness": "20 mm", "at": ["0", "0", "15 mm"]})["figure"]  # fmt: skip
+    assert "from above" in flat["caption"]
+    assert 'circle class="load"' in flat["svg"]
+    assert "from the front" in run({**PLATE, "along": "y", "at": ["0", "0", "0"]})["figure"]["caption"]
 
 
 def test_figure_of_many_parts_has_no_numbers() -> None:
