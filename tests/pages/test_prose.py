@@ -1,0 +1,184 @@
+"""What every written page must be: headed, opened by its answer, linked, sourced, and free of typed ratings."""
+
+import re
+from pathlib import Path
+
+import pytest
+
+from build_scripts import pages
+from calc import answering
+from calc.figures import lessons
+from calc.tables import table_names
+
+DOCS = pages.ROOT / "docs"
+WRITTEN = sorted(path.relative_to(DOCS).as_posix() for path in DOCS.rglob("*.md"))
+TEXTS = [page for page in WRITTEN if page.split("/")[0] in ("about", "judge", "understand")]
+
+UNIT = r"(?:lbf?|pounds?|kg|kilograms?|tons?|tonnes?|kN|N|psi|ksi|bar|MPa|GPa|in|inch(?:es)?|ft|feet|mm|cm|m|%|percent|°[FC]|J)"
+TYPED_NUMBER = re.compile(rf"(?<![\w.])(\d[\d,./]*(?:-\d+/\d+)?[\s ]?{UNIT})(?!\w)")
+TYPED_RULE = re.compile(r"29 CFR|49 CFR|\bB30\.\d+|EN \d{3,}|WAC \d")
+
+ALLOWED = {
+    "2,000 lb": "the engine of the examples: an input that the page gives to the worksheet",
+    "6,200 lb": "an example of what to type",
+    "6 ft": "an input of the sling worked on the page",
+    "9 in": "an input of the sling worked on the page (5 ft 9 in)",
+    "5 ft": "an input of the sling worked on the page (5 ft 9 in)",
+    "200 bar": "an example of what to type",
+    "3/4 in": "an example of what to type (57 3/4 in)",
+    "57-3/4 in": "an input of the plate worked on the page",
+    "97 in": "an input of the plate worked on the page",
+}
+"""Numbers with a unit that a page may type, with the reason: inputs and examples, never a rating or a limit."""
+
+BANNED = (
+    "coming soon", "todo", "tbd", "lorem", "placeholder", "please note", "utilize", "youtube", "video", "transcript",
+    "simply ", "obviously", "of course", "as we all know", "state of the art", "user-friendly", "chart.js", "shared/",
+    "/work/", "/tmp", "localhost", "http://", "https://",
+)  # fmt: skip
+"""Words that have no place in the book: empty, boastful, pointing off the site, or about how it was made."""
+
+LONGEST_SENTENCE = 36
+"""Words in a sentence that a reader in gloves still follows."""
+
+
+def source(page):
+    return pages.split_front_matter((DOCS / page).read_text(encoding="utf-8"))
+
+
+def without_calls(text):
+    """The page's own words, with every call of the template taken out."""
+    text = re.sub(r"\{%.*?%\}", " ", text, flags=re.DOTALL)
+    return re.sub(r"\{\{.*?\}\}", "⟨call⟩", text, flags=re.DOTALL)
+
+
+@pytest.fixture(scope="module")
+def rendered(tmp_path_factory):
+    """The page as the site engine gets it, by name; only the written ones."""
+    writer = pages._Writer(tmp_path_factory.mktemp("pages"), pages.ROOT)
+    return {page: writer.render(source(page)[1], page) for page in TEXTS}
+
+
+@pytest.mark.parametrize("page", TEXTS)
+def test_head_and_answer(page):
+    meta, body = source(page)
+    if page.split("/")[-1] == "sources.md":
+        return
+    assert set(meta) >= {"title", "description", "group"}
+    assert 40 <= len(meta["description"]) <= 175
+    lines = [line for line in body.splitlines() if line.strip()]
+    assert lines[0] == f"# {meta['title']}"
+    assert lines[1].startswith('<p class="lede">'), "a page opens with its answer"
+    assert lines[1].endswith("</p>")
+    assert len(re.findall(r"^# ", body, re.MULTILINE)) == 1
+
+
+@pytest.mark.parametrize("page", TEXTS)
+def test_no_number_is_typed_that_a_table_or_calc_can_give(page):
+    words = without_calls("\n".join([*source(page)[0].values(), source(page)[1]]))
+    typed = {found.replace(" ", " ") for found in TYPED_NUMBER.findall(words)}
+    assert typed <= set(ALLOWED), f"typed numbers: {sorted(typed - set(ALLOWED))}"
+    assert not TYPED_RULE.findall(words), "a rule is named by cited() or source(), with its paragraph"
+
+
+def test_the_search_for_typed_numbers_finds_them():
+    text = "A hook rated 7,100 lb, a gap of 5% or 1/4 in, {{ cell('x', unit='lb') }} at 1,000 °F, 1-1/4 in; 30° and 2 legs."
+    assert TYPED_NUMBER.findall(without_calls(text)) == ["7,100 lb", "5%", "1/4 in", "1,000 °F", "1-1/4 in"]
+
+
+def test_every_allowed_number_is_still_used():
+    words = " ".join(without_calls(source(page)[1]) for page in TEXTS)
+    found = set(TYPED_NUMBER.findall(words))
+    assert set(ALLOWED) <= found
+
+
+@pytest.mark.parametrize("page", TEXTS)
+def test_every_printed_value_names_its_source_or_its_table(page):
+    text = source(page)[1]
+    for arguments in re.findall(r"\{\{ cell\((.*?)\)", text):
+        table = re.match(r'"([\w-]+)"', arguments).group(1)
+        same = f"cited({arguments})" in text
+        assert same or f"look-up/{table}.md" in text, f"cell({arguments}) names neither paragraph nor table"
+
+
+@pytest.mark.parametrize("page", TEXTS)
+def test_every_rule_quoted_names_its_paragraph(page):
+    text = source(page)[1]
+    for arguments in re.findall(
+        r'\{\{ cell\(("(?:[\w-]*rules|removal-criteria|records-to-keep|chain-hooks)".*?)\)', text
+    ):
+        assert f"cited({arguments})" in text
+
+
+@pytest.mark.parametrize("page", TEXTS)
+def test_no_banned_word(page):
+    words = without_calls("\n".join([*source(page)[0].values(), source(page)[1]])).lower()
+    assert [word for word in BANNED if word in words] == []
+
+
+@pytest.mark.parametrize("page", TEXTS)
+def test_sentences_are_short(page):
+    words = re.sub(r"<[^>]+>|\[|\]\([^)]*\)|[*`#|]", " ", without_calls(source(page)[1]))
+    too_long = []
+    for block in re.split(r"\n\s*\n|\n\s*(?:\d+\.|-)\s|\n", words):
+        for sentence in re.split(r"(?<=[.:;?!])\s", block):
+            if len(sentence.split()) > LONGEST_SENTENCE:
+                too_long.append(sentence)
+    assert too_long == []
+
+
+@pytest.mark.parametrize("page", TEXTS)
+def test_every_link_leads_to_a_page(page, rendered):
+    known = set(WRITTEN) | {f"look-up/{name}.md" for name in table_names() if name != "sources"}
+    known |= {f"work-out/{name}.md" for name in answering.declared_names()}
+    known |= {f"{part}/index.md" for part in ("about", "judge", "look-up", "understand", "work-out")}
+    known |= {"about/sources.md", "index.md", "look-up/every-rating.md"}
+    text = rendered[page]
+    links = [link for link in re.findall(r"\]\(([^)\s]+)\)", text) if not link.startswith("#")]
+    assert links, "a page leads on to others"
+    for link in links:
+        target, _, anchor = link.partition("#")
+        path = (Path("/") / Path(page).parent / target).as_posix()
+        parts: list[str] = []
+        for part in path.split("/")[1:]:
+            parts = parts[:-1] if part == ".." else [*parts, part]
+        assert "/".join(parts) in known, f"{page} links to {link}"
+        assert not anchor or target.startswith("../about/"), "links to a heading are held by the site engine"
+
+
+@pytest.mark.parametrize("page", TEXTS)
+def test_nothing_of_the_template_is_left_over(page, rendered):
+    assert not re.search(r"\{\{|\}\}|\{%|%\}|⟨|\bNone\b(?! of)|\bnan\b", rendered[page])
+    assert "  ." not in rendered[page]
+    plain = re.sub(r"<svg.*?</svg>|<[^>]+>|\]\([^)]*\)", "", rendered[page], flags=re.DOTALL)
+    assert re.findall(r".{30}(?:\.[ ,]*\.|,\.|\?\.)(?!\d).{0,9}", plain) == []
+
+
+def test_no_page_waits_for_a_page_that_never_came():
+    waiting = {name for page in TEXTS for name in re.findall(r'there\("([^"]+)"\)', source(page)[1])}
+    book = pages.Book(None)
+    assert {name for name in waiting if not book.there(name)} == set()
+
+
+def test_every_lesson_drawing_is_on_a_page():
+    used = {name for page in WRITTEN for name in re.findall(r'drawing\("([\w-]+)"', source(page)[1])}
+    assert used == set(lessons.LESSONS)
+
+
+def test_a_page_that_asks_for_what_is_not_there_stops_the_build():
+    book = pages.Book(None)
+    with pytest.raises(pages.PageError, match="no drawing elephant"):
+        book.drawing("elephant")
+    with pytest.raises(pages.PageError, match="hook-limits"):
+        book.cited("../", "hook-limits", item="anvil")
+    with pytest.raises(pages.PageError):
+        book.cell("hook-limits", item="hook")
+
+
+def test_a_reprint_and_a_recalled_row_say_so():
+    book = pages.Book(None)
+    assert "read in a reprint" in book.cited("", "chain-tie-down", grade="70", size_in="3/8", unit="lb")
+    assert "not seen in text" in book.cited(
+        "", "shackles", grade="A", size_in="1/2", quantity="working_load_limit"
+    )
+    assert "not seen" not in book.cited("", "chain-lifting", grade="80", size_in="3/8", legs="1", unit="lb")
