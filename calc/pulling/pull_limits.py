@@ -1,0 +1,54 @@
+"""The lowest of every limit on a trial pull, and the stages that stay under it.
+
+Question of the trade: how hard may I pull at most, and what sets that? Each part by its rating as used, the gauge less its
+error, ram, pump and hose by their plates, hoist, known weight and anchor by theirs.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from calc.lifting.leg_geometry import LOWEST_ANGLE_DEG, leg_tension_n, legs_that_count
+from calc.lifting.path_items import ItemRating
+from calc.quantities import STANDARD_GRAVITY_M_PER_S2
+
+STAGES = (0.10, 0.25, 0.50, 0.75, 1.00)
+"""Shares of the target at which the pull stops to be looked at (common practice, no source)."""
+
+
+@dataclass(frozen=True)
+class PullLimit:
+    """One limit on the pull: its name, its force [N], and where that comes from."""
+
+    name: str
+    force_n: float
+    basis: str = "as given"
+
+
+def item_limit(rating: ItemRating) -> PullLimit | None:
+    """The pull [N] that one part of the string may take; None if it may not be used, or its legs stand too flat.
+
+    Several legs side by side count as in the sling sheets: 2 of 2, 3 of 3, 2 of 4, by the sine of their angle.
+    """
+    item = rating.item
+    if rating.rating_kg is None or (item.legs > 1 and item.angle_deg < LOWEST_ANGLE_DEG - 1e-9):
+        return None
+    one_leg_n = rating.rating_kg * STANDARD_GRAVITY_M_PER_S2
+    if item.legs == 1:
+        return PullLimit(item.label, one_leg_n, rating.printed)
+    together_n = one_leg_n / leg_tension_n(1.0, legs_that_count(item.legs), item.angle_deg)
+    return PullLimit(item.label, together_n, f"{rating.printed}, {item.legs} legs at {item.angle_deg:.0f}°")
+
+
+def lowest(limits: Sequence[PullLimit]) -> PullLimit:
+    """The limit that governs; the first of equals."""
+    return min(limits, key=lambda limit: limit.force_n)
+
+
+def stages_n(target_n: float) -> tuple[float, ...]:
+    """The forces [N] at which the pull stops to be looked at, up to the target."""
+    return tuple(share * target_n for share in STAGES)
+
+
+__all__ = ["STAGES", "PullLimit", "item_limit", "lowest", "stages_n"]

@@ -1,0 +1,192 @@
+"""pull-trial: the ceiling under every limit, blocked parts, stages, energy, what a pass proves; refusals."""
+
+from typing import Any
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from calc.answering import answer, worksheet
+from calc.worksheet import BadInput
+
+G = 9.80665
+HOOK = {"label": "hook", "kind": "hook", "rating": "1630 kg", "condition": "marked-good"}
+CHAIN = {"label": "chain", "kind": "chain", "grade": "80", "size": "10 mm", "condition": "marked-good"}
+BASE: dict[str, Any] = {
+    "target": "11.3 kN", "source": "ram", "ram_bore": "43 mm", "ram_capacity": "9.1 t", "max_pressure": "690 bar",
+    "gauge_capacity": "4700 kg", "gauge_accuracy": "1 %", "anchor_limit": "2900 kg", "items": [HOOK, CHAIN],
+    "chain_length": "1.7 m",
+}  # fmt: skip
+
+
+def ask(**changes: Any) -> dict[str, Any]:
+    raw = {name: value for name, value in {**BASE, **changes}.items() if value is not None}
+    return answer("pull-trial", raw, "si")
+
+
+def value(record: dict[str, Any], name: str) -> Any:
+    return record["results"][name]["value"]
+
+
+def test_inside_every_limit() -> None:
+    record = ask()
+    assert record["verdict"] == "ok"
+    assert value(record, "ceiling") == pytest.approx(1630 * G / 1000)
+    assert value(record, "governing") == "hook"
+    assert value(record, "stop_reading") == pytest.approx((1630 - 47) * G / 1000)
+    assert value(record, "what_breaks_first") == "hook"
+    assert value(record, "blocked") == []
+    assert len(value(record, "steps")) == 8
+    area = 3.141592653589793 / 4 * 0.043**2
+    assert value(record, "pressure") == pytest.approx(11300 / area / 1e5)
+    assert all(f"{round(share * 11.3, 2):.3g}"[:3] in line for share, line in zip((0.1, 0.25, 0.5, 0.75, 1), value(record, "steps")[1:6], strict=True))  # fmt: skip
+
+
+def test_stored_energy() -> None:
+    stiffness = (54.5 - 0.25) * 1e9 * 2 * 3.141592653589793 / 4 * 0.010**2 / 1.7
+    assert value(ask(), "stored_energy") == pytest.approx(11300**2 / 2 / stiffness)
+    assert value(ask(), "stretch") == pytest.approx(11300 / stiffness * 1000)
+    assert value(ask(chain_length=None), "stored_energy") is None
+    assert value(ask(items=[HOOK]), "stored_energy") is None
+    assert value(ask(items=[HOOK, {**CHAIN, "size": "", "rating": "3000 kg"}]), "stored_energy") is None
+
+
+@pytest.mark.parametrize(
+    ("changes", "governing"),
+    [
+        ({"ram_capacity": "1.2 t"}, "the ram's capacity"), ({"max_pressure": "80 bar"}, "the highest pressure"),
+        ({"gauge_capacity": "1210 kg"}, "the gauge less its error"), ({"anchor_limit": "1203 kg"}, "the anchor or bench"),
+        ({"items": [{**HOOK, "rating": "1190 kg"}, CHAIN]}, "hook"),
+        ({"source": "hoist", "hoist_capacity": "1180 kg"}, "the hoist"),
+        ({"source": "known-weight", "known_weight": "1177 kg"}, "the known weight"),
+    ],
+)  # fmt: skip
+def test_whatever_is_lowest_governs(changes: dict[str, Any], governing: str) -> None:
+    record = ask(**changes)
+    assert value(record, "governing") == governing
+    assert record["verdict"] in ("ok", "caution", "stop")
+
+
+def test_over_the_ceiling_stops_and_plans_nothing() -> None:
+    record = ask(target="16.1 kN")
+    assert record["verdict"] == "stop"
+    assert value(record, "steps") == []
+    assert "its maker or a test house" in record["headline"]
+    assert value(record, "pressure") is None
+    assert any("hook without maker data" in line for line in value(record, "proof_rules"))
+    assert record["cautions"][0]["kind"] == "prohibition"
+
+
+def test_inside_the_gauges_error_stops() -> None:
+    record = ask(target="15.8 kN")
+    assert record["verdict"] == "stop"
+    assert "may read" in record["headline"]
+
+
+def test_near_the_top_or_without_an_anchor_is_careful() -> None:
+    assert ask(target="14.9 kN")["verdict"] == "caution"
+    record = ask(anchor_limit=None)
+    assert record["verdict"] == "caution"
+    assert any("anchor or bench" in caution["text"] for caution in record["cautions"])
+
+
+@pytest.mark.parametrize("condition", ["unmarked", "worn", "welded", "heated", "bent", "home-made"])
+def test_an_altered_part_stops_the_plan(condition: str) -> None:
+    record = ask(target="0.3 kN", items=[{**HOOK, "condition": condition}, CHAIN])
+    assert record["verdict"] in ("stop", "unknown")
+    for name in ("ceiling", "stop_reading", "pressure", "stored_energy", "governing", "what_breaks_first"):
+        assert value(record, name) is None
+    assert value(record, "steps") == []
+    assert record["headline"].startswith("Do not pull. Hook ")
+    assert "No pull" in record["figure"]["caption"]
+
+
+def test_tie_down_chain_and_flat_legs_stop() -> None:
+    assert ask(items=[{**CHAIN, "grade": "70"}])["verdict"] == "stop"
+    flat = ask(items=[{**CHAIN, "legs": "2", "angle": "28"}])
+    assert flat["verdict"] == "stop"
+    assert "under 30°" in flat["headline"]
+
+
+def test_legs_share() -> None:
+    record = ask(items=[{**CHAIN, "rating": "610 kg", "legs": "2", "angle": "47"}], target="3 kN")
+    assert value(record, "ceiling") == pytest.approx(2 * 610 * G / 1000 * 0.7313537016)
+    assert "2 legs at 47°" in record["steps"][0]["numbers"]
+
+
+def test_sources_of_pull_and_their_cautions() -> None:
+    hoist = ask(source="hoist", hoist_capacity="1980 kg", ram_bore=None)
+    assert any("hand chain" in caution["text"] for caution in hoist["cautions"])
+    weight = ask(source="known-weight", known_weight="1410 kg", gauge_capacity=None)
+    assert any("hand's breadth" in caution["text"] for caution in weight["cautions"])
+    assert value(weight, "stop_reading") == value(weight, "ceiling")
+    by_capacity = ask(ram_bore=None)
+    assert by_capacity["results"]["pressure"]["text"] == "no ram bore given"
+    assert ask(max_pressure=None)["verdict"] == "ok"
+    from_memory = ask(items=[{"kind": "shackle", "grade": "A", "size": "1/2", "condition": "marked-good"}])
+    assert any("not seen in its source" in caution["text"] for caution in from_memory["cautions"])
+
+
+def test_what_pulls_prove() -> None:
+    assert value(ask(), "failure_bound") == pytest.approx(95)
+    assert value(ask(pulls_survived="59"), "failure_bound") == pytest.approx(100 * (1 - 0.05 ** (1 / 59)))
+    assert value(ask(pulls_survived="59"), "rule_of_three") == pytest.approx(300 / 59)
+    assert "No pull in a shop gives a rating back" in value(ask(), "does_not_prove")
+
+
+@pytest.mark.parametrize(
+    ("message", "changes"),
+    [
+        ("ram_bore: or the ram's capacity", {"ram_bore": None, "ram_capacity": None}),
+        ("max_pressure: is needed", {"max_pressure": None, "ram_capacity": None}),
+        ("gauge_capacity: is needed", {"gauge_capacity": None}),
+        ("hoist_capacity: is missing", {"source": "hoist"}), ("known_weight: is missing", {"source": "known-weight"}),
+        ("items: is missing", {"items": None}), ("items", {"items": []}), ("target: is too small", {"target": "0"}),
+        ("max_pressure: is too small", {"max_pressure": "-3 bar"}), ("target", {"target": "hard"}),
+        ("items[1].size", {"items": [HOOK, {**CHAIN, "size": "9 mm"}]}), ("gauge_accuracy", {"gauge_accuracy": "50 %"}),
+        ("unit of length", {"target": "3 mm"}),
+    ],
+)  # fmt: skip
+def test_bad_input(message: str, changes: dict[str, Any]) -> None:
+    with pytest.raises(BadInput) as caught:
+        ask(**changes)
+    assert message in " | ".join(f"{error.input}: {error.message}" for error in caught.value.errors)
+
+
+LIMIT = st.floats(200, 20000)
+
+
+@given(
+    hook=LIMIT,
+    anchor=LIMIT,
+    gauge=LIMIT,
+    ram=LIMIT,
+    pressure=st.floats(20, 1000),
+    more=st.floats(1, 3),
+    which=st.integers(0, 4),
+)
+def test_the_ceiling_is_never_above_a_limit_and_never_falls_when_one_rises(
+    hook: float, anchor: float, gauge: float, ram: float, pressure: float, more: float, which: int
+) -> None:
+    def run(scale: list[float]) -> tuple[float, list[float], dict[str, Any]]:
+        limits = [hook * scale[0], anchor * scale[1], gauge * scale[2], ram * scale[3], pressure * scale[4]]
+        record = ask(
+            target="1.9 kN", items=[{**HOOK, "rating": f"{limits[0]} kg"}, CHAIN], anchor_limit=f"{limits[1]} kg",
+            gauge_capacity=f"{limits[2]} kg", ram_capacity=f"{limits[3]} kg", max_pressure=f"{limits[4]} bar",
+        )  # fmt: skip
+        area = 3.141592653589793 / 4 * 0.043**2
+        forces = [limits[0] * G, limits[1] * G, limits[2] * G * 0.99, limits[3] * G, limits[4] * 1e5 * area]
+        return value(record, "ceiling") * 1000, forces, record
+
+    ceiling, forces, record = run([1.0] * 5)
+    assert ceiling <= min(forces) * (1 + 1e-9)
+    assert record["verdict"] == "stop" or value(record, "stop_reading") >= 1.9 * (1 - 1e-9)
+    raised = [1.0] * 5
+    raised[which] = more
+    assert run(raised)[0] >= ceiling * (1 - 1e-12)
+
+
+def test_example() -> None:
+    record = answer("pull-trial", worksheet("pull-trial").example)
+    assert record["verdict"] == "ok"
+    assert "3,500 lb" in record["figure"]["caption"]
