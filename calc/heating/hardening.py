@@ -8,6 +8,7 @@ one another, and results are only given as a range over them and over the steel'
 
 from __future__ import annotations
 
+import functools
 import math
 from collections.abc import Callable, Iterator, Mapping
 from dataclasses import dataclass
@@ -49,6 +50,7 @@ def steel_names() -> tuple[str, ...]:
     return table("steel-compositions").values("steel")
 
 
+@functools.cache
 def steel(name: str) -> Steel:
     """The limits of a steel of the table; where only one limit is printed, the other is none at all."""
     low: dict[str, float] = {}
@@ -81,10 +83,16 @@ def weldability(carbon_equivalent: float) -> str:
 
     Between two printed bands (0.35 and 0.36) the worse one counts.
     """
-    for row in table("carbon-equivalent-bands").where(quantity="carbon_equivalent_to"):
-        if carbon_equivalent <= number(row) + 1e-12:
-            return row["rating"].replace("_", " ")
+    for upper, rating in _bands():
+        if carbon_equivalent <= upper + 1e-12:
+            return rating
     return "poor"
+
+
+@functools.cache
+def _bands() -> tuple[tuple[float, str], ...]:
+    rows = table("carbon-equivalent-bands").where(quantity="carbon_equivalent_to")
+    return tuple((number(row), row["rating"].replace("_", " ")) for row in rows)
 
 
 def in_range(steel_pct: Composition) -> bool:
@@ -170,11 +178,13 @@ def hard_zone_hv(made_of: Steel, cooling_time_s: float) -> tuple[float, float] |
 
 def rockwell_c(vickers: float) -> float | None:
     """Rockwell C of a Vickers hardness [HV] by the table hardness-conversion; None outside it."""
-    rows = sorted(
-        (number(row), float(row["rockwell_c"]))
-        for row in table("hardness-conversion").where(quantity="vickers")
-    )
-    return between(rows, vickers)
+    return between(_hardness_rows("vickers", "astm-e140", "HV"), vickers)
+
+
+@functools.cache
+def _hardness_rows(quantity: str, source: str, unit: str) -> list[tuple[float, float]]:
+    rows = table("hardness-conversion").where(quantity=quantity, source=source, unit=unit)
+    return sorted((number(row), float(row["rockwell_c"])) for row in rows)
 
 
 def between(rows: list[tuple[float, float]], x: float) -> float | None:
@@ -190,12 +200,7 @@ def rockwell_of_strength(strength_pa: float) -> tuple[float, float] | None:
     """Rockwell C that goes with a tensile strength [Pa], lowest and highest of the two published columns; None outside."""
     found: list[float] = []
     for source in ("astm-a370", "astm-e140"):
-        rows = sorted(
-            (number(row), float(row["rockwell_c"]))
-            for row in table("hardness-conversion").where(
-                quantity="tensile_strength", source=source, unit="MPa"
-            )
-        )
+        rows = _hardness_rows("tensile_strength", source, "MPa")
         hardness = between(rows, from_si(strength_pa, "MPa", "pressure"))
         if hardness is not None:
             found.append(hardness)

@@ -7,6 +7,7 @@ chain-heat-asme and sling-temperature-limits.
 
 from __future__ import annotations
 
+import functools
 from dataclasses import dataclass
 
 from calc.figures.heat_colour import colour_figure, whole_degrees
@@ -47,6 +48,7 @@ class Colour:
         return f"{self.name} {'tint' if self.kind == 'oxide_tint' else 'glow'}"
 
 
+@functools.cache
 def colours() -> tuple[Colour, ...]:
     """The colours of the table temper-colours, coolest first, by their printed degrees Fahrenheit."""
     rows = [row for row in table("temper-colours").rows if row["unit"] == "degF"]

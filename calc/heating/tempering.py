@@ -8,6 +8,7 @@ tempered test pieces of the table tempering-data, taken as tempered for one hour
 
 from __future__ import annotations
 
+import functools
 import math
 from collections.abc import Sequence
 from dataclasses import dataclass
@@ -89,6 +90,7 @@ def tempered_steel_names() -> tuple[str, ...]:
     return table("tempering-data").values("steel")
 
 
+@functools.cache
 def tempered_steel(name: str) -> TemperedSteel:
     """The oil-quenched and tempered test pieces of a steel."""
     rows = table("tempering-data").where(steel=name, condition="oil_quenched", quantity="tensile_strength")

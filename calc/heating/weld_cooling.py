@@ -13,6 +13,8 @@ MELTING_DEGC = 1510.0
 """Melting temperature of plain steel [deg C] as the Adams example takes it (welding textbook extract)."""
 HARDENS_ABOVE_DEGC = 720.0
 """About where steel turns to austenite and can harden again [deg C] (common practice; fast heating raises it)."""
+HARDENS_FULLY_ABOVE_DEGC = 820.0
+"""About where a medium-carbon steel has turned to austenite altogether [deg C] (common practice, no source)."""
 HEAT_CAPACITY_J_PER_M3K = 4.4e6
 """Density times specific heat of steel [J/(m3 K)], 0.0044 J/(mm3 K) in the Adams example."""
 SPECIFIC_HEAT_J_PER_KGK = 490.0
@@ -91,7 +93,7 @@ def bulk_rise_k(heat_j_per_m: float, bead_length_m: float, part_kg: float) -> fl
 
 
 __all__ = [
-    "HARDENS_ABOVE_DEGC", "HEAT_CAPACITY_J_PER_M3K", "MELTING_DEGC", "SPECIFIC_HEAT_J_PER_KGK", "adams_distance_m",
+    "HARDENS_ABOVE_DEGC", "HARDENS_FULLY_ABOVE_DEGC", "HEAT_CAPACITY_J_PER_M3K", "MELTING_DEGC", "SPECIFIC_HEAT_J_PER_KGK", "adams_distance_m",
     "bulk_rise_k", "cooling_time_s", "cooling_time_thick_s", "cooling_time_thin_s", "heat_input_j_per_m",
     "transition_thickness_m", "travel_for_bead_m_per_s",
 ]  # fmt: skip
