@@ -1,0 +1,129 @@
+"""hitch: factors, bounds, words."""
+
+from __future__ import annotations
+
+import math
+from typing import Any
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from calc.answering import answer
+from calc.lifting.hitch import WORKSHEET
+from calc.lifting.hitch_factors import bend_share, choke_angle_share, choker_share
+from calc.worksheet import BadInput
+
+
+def run(**more: str) -> dict[str, Any]:
+    return answer("hitch", {"rating": "1000 kg", **more}, "si")
+
+
+def value(record: dict[str, Any], key: str) -> Any:
+    return record["results"][key]["value"]
+
+
+def texts(record: dict[str, Any]) -> str:
+    return " ".join(caution["text"] for caution in record["cautions"])
+
+
+def test_straight_keeps_the_rating() -> None:
+    found = run()
+    assert value(found, "capacity") == pytest.approx(1000)
+    assert found["verdict"] == "caution"
+    assert found["results"]["use_percent"]["text"] == "no load given"
+    assert run(load="999 kg")["verdict"] == "ok"
+
+
+def test_basket_is_twice_the_sine() -> None:
+    found = run(hitch="basket", basket_angle="50", sling_kind="chain", load="1000 kg")
+    assert value(found, "capacity") == pytest.approx(2000 * math.sin(math.radians(50)))
+    assert found["verdict"] == "ok"
+    assert "Pad every corner" in texts(found)
+
+
+@pytest.mark.parametrize(
+    ("angle", "verdict"), [("29.9", "stop"), ("30", "caution"), ("44.9", "caution"), ("45", "ok")]
+)
+def test_basket_angle_bands(angle: str, verdict: str) -> None:
+    found = run(hitch="basket", basket_angle=angle, sling_kind="chain", load="10 kg")
+    assert found["verdict"] == verdict
+    assert ("do not lift like this" in found["headline"]) == (verdict == "stop")
+
+
+def test_plumb_basket_has_two_hooks_drawn() -> None:
+    assert run(hitch="basket")["figure"]["svg"].count('class="hook"') == 2
+    assert run(hitch="basket", basket_angle="60")["figure"]["svg"].count('class="hook"') == 1
+
+
+def test_choke_times_its_angle() -> None:
+    found = run(hitch="choker", choke_angle="100", sling_kind="chain", load="500 kg")
+    assert value(found, "factor_hitch") == pytest.approx(0.75)
+    assert value(found, "capacity") == pytest.approx(1000 * 0.75 * 0.87)
+    assert found["verdict"] == "caution"
+    assert "hammer" in texts(found)
+    assert "own tag" in texts(run(hitch="choker", sling_kind="web-sling"))
+
+
+def test_bend_of_wire_rope_counts_and_of_others_does_not() -> None:
+    rope = run(hitch="basket", object_diameter="80 mm", sling_diameter="20 mm", load="1499 kg")
+    assert value(rope, "bend_ratio") == pytest.approx(4)
+    assert value(rope, "capacity") == pytest.approx(1500)
+    web = run(hitch="basket", sling_kind="web-sling", object_diameter="80 mm", sling_diameter="20 mm")
+    assert value(web, "factor_bend") == 1
+    unknown = run(hitch="basket")
+    assert value(unknown, "bend_ratio") is None
+    assert "as little as half" in texts(unknown)
+
+
+def test_over_load_is_a_stop() -> None:
+    found = run(load="1001 kg")
+    assert found["verdict"] == "stop"
+    assert "Too much" in found["headline"]
+    assert run(load="1000 kg")["verdict"] == "ok"
+
+
+@pytest.mark.parametrize(
+    ("more", "where"),
+    [({"hitch": "basket", "object_diameter": "19 mm", "sling_diameter": "20 mm"}, "object_diameter"),
+     ({"hitch": "basket", "object_diameter": "19 mm"}, "sling_diameter"),
+     ({"hitch": "basket", "sling_diameter": "19 mm"}, "object_diameter"),
+     ({"rating": "0 kg"}, "rating"), ({"rating": "5 m"}, "rating"), ({"hitch": "knot"}, "hitch"),
+     ({"hitch": "basket", "basket_angle": "0"}, "basket_angle"), ({"hitch": "basket", "basket_angle": "91"}, "basket_angle"),
+     ({"hitch": "choker", "choke_angle": "-1"}, "choke_angle"), ({"hitch": "choker", "choke_angle": "181"}, "choke_angle"),
+     ({"load": "text"}, "load")],
+)  # fmt: skip
+def test_refusals_name_their_box(more: dict[str, str], where: str) -> None:
+    with pytest.raises(BadInput) as caught:
+        run(**more)
+    assert [error.input for error in caught.value.errors] == [where]
+
+
+def test_example_answers() -> None:
+    assert answer("hitch", WORKSHEET.example, "us")["verdict"] == "ok"
+
+
+def test_bend_below_one_is_refused() -> None:
+    with pytest.raises(ValueError, match="thinner"):
+        bend_share(0.99)
+
+
+@pytest.mark.parametrize(
+    ("angle", "share"),
+    [(0, 0.49), (29, 0.49), (29.5, 0.49), (30, 0.62), (59, 0.62), (60, 0.74), (89, 0.74), (89.9, 0.74), (90, 0.87),
+     (120, 0.87), (120.1, 1.0), (180, 1.0)],
+)  # fmt: skip
+def test_choke_angle_bands_take_the_smaller_share_where_they_meet(angle: float, share: float) -> None:
+    # ASME B30.9 pattern, from memory.
+    assert choke_angle_share(angle).share == pytest.approx(share)
+
+
+def test_natural_fibre_rope_chokes_to_under_half() -> None:
+    # 29 CFR 1918 App. II Table 2, 1/2 in eye and eye: vertical 550 lb, choker 250 lb, the smallest share of the table.
+    assert choker_share("fibre-rope").share == pytest.approx(250 / 550)
+
+
+@given(st.floats(1, 50), st.floats(1, 50))
+def test_wider_bends_never_hold_less(one: float, other: float) -> None:
+    low, high = sorted((one, other))
+    assert 0.5 <= bend_share(low).share <= bend_share(high).share < 0.82
