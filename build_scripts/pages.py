@@ -13,6 +13,7 @@ A page in docs/ is a Jinja2 template in Markdown. It may begin with front matter
     {{ figure("sling-legs", load="2 t", ...) }}     its drawing with the caption
     {{ cell("chain-tie-down", grade="70", size_in="3/8", unit="lb") }}   one printed value with its unit; the build
                                                     stops unless exactly one row fits
+    {% for row in rows("pipe-sizes", schedule="40") %}   rows as the file has them, to put into a worksheet
     {{ cited("hook-limits", item="hook", ...) }}    the source and paragraph of one row, with a word where not read in text
     {{ drawing("force-triangles") }}                a drawing of calc.figures.lessons with its caption; units="si" as well
     {% if there("work-out/hitch.md") %}             whether the book has that page, for links to pages still to be written
@@ -26,7 +27,8 @@ A page in docs/ is a Jinja2 template in Markdown. It may begin with front matter
 
 An unknown worksheet, result, table, cell or source stops the build with the page's name. Links between pages are
 Markdown links to the .md file; a generated page is at look-up/NAME.md or work-out/NAME.md. Where docs/ has a file
-of the name of a generated page, that file is the page (a worksheet) or the words above the table (a look-up page).
+of the name of a generated page, that file is the page (a worksheet; it may begin with
+{% include "sheet_page.md" %}, which is the generated one) or the words above the table (a look-up page).
 """
 
 from __future__ import annotations
@@ -39,6 +41,7 @@ import sys
 from collections import Counter, defaultdict
 from collections.abc import Callable, Mapping
 from functools import partial
+from html import escape
 from pathlib import Path
 from typing import Any
 
@@ -108,7 +111,8 @@ class Book:
         root = "../" * page.count("/")
         return {
             "sheet": partial(self.sheet, root), "answer": self.answer, "said": self.said, "figure": self.figure,
-            "cell": self.cell, "cited": partial(self.cited, root), "drawing": self.drawing, "there": self.there, "table_view": partial(self.table_html, root, page), "chart": charts.chart,
+            "cell": self.cell, "cited": partial(self.cited, root), "rows": self.rows, "drawing": self.drawing, "there": self.there,
+            "table_view": partial(self.table_html, root, page), "chart": charts.chart,
             "source": partial(self.source, root), "caution": caution, "show": show, "fraction": rich, "root": root,
             "root_slash": root or "./",
         }  # fmt: skip
@@ -145,7 +149,15 @@ class Book:
             row = table(name).one(**conditions)
         except (NoSuchRow, NoSuchTable) as missing:
             raise PageError(str(missing)) from missing
-        return rich(f"{row['value']} {unit_name(row['unit'])}".strip())
+        unit = unit_name(row["unit"])
+        return rich(row["value"] + ("" if unit in ("", "%", "°") else " ") + unit)
+
+    def rows(self, name: str, **conditions: str) -> tuple[dict[str, str], ...]:
+        """The rows of a table that hold the given texts, as the file has them: to put their values into a worksheet."""
+        try:
+            return table(name).where(**conditions)
+        except (NoSuchRow, NoSuchTable) as missing:
+            raise PageError(str(missing)) from missing
 
     def cited(self, root: str, name: str, **conditions: str) -> str:
         """Where one printed value stands: a link to the source's card, the paragraph, and how it was read."""
@@ -154,7 +166,9 @@ class Book:
         except (NoSuchRow, NoSuchTable) as missing:
             raise PageError(str(missing)) from missing
         seen = "" if row["checked"] == "text" else f" ({SEEN_WORDS[row['checked']]})"
-        return self.source(root, row["source"], row["locator"]) + seen
+        title = source_row(row["source"])["title"]
+        place = rich(short_citation(title, row["locator"]))
+        return f'<a href="{root}about/sources.html#{row["source"]}" title="{escape(title)}">{place}</a>{seen}'
 
     def there(self, page: str) -> bool:
         """Whether the book has a page of that name, written or generated."""
@@ -215,6 +229,21 @@ class Book:
                 unit=unit_name, verdict_words=json.dumps(VERDICT_WORDS),
             )  # fmt: skip
         )
+
+
+def short_citation(title: str, place: str) -> str:
+    """A source and a place in it as a shop says it: `29 CFR 1910.184(e)(9)(ii)` for the title `29 CFR 1910.184 Slings`.
+
+    A title that opens with a number of law or standard is cited by that number, which is not said twice; any other in full.
+    """
+    match = re.match(r"(?:[A-Z0-9][A-Z0-9./-]*(?: |$))+", title)
+    code = match.group(0).strip() if match else ""
+    if not re.search(r"\d", code) or not re.search(r"[ /-]", code):
+        return f"{title}, {place}"
+    head, _, number = code.rpartition(" ")
+    if re.search(r"\d", number):
+        return f"{head} {place}".strip() if place.startswith(number) else f"{code}, {place}"
+    return f"{code} {place}"
 
 
 def _script_text(value: Any) -> str:
@@ -349,7 +378,7 @@ class _Writer:
             page = f"work-out/{name}.md"
             text = self.own_words(page)
             html = self.book.sheet("../", name)
-            body = self.render(text or default, page, rich=rich, **({} if text else {"worksheet": sheet, "sheet_html": html}))
+            body = self.render(text or default, page, rich=rich, worksheet=sheet, sheet_html=html)
             meta = {
                 "title": sheet.title, "kind": "sheet", "group": ROOM_NAMES.get(sheet.room, words(sheet.room)),
                 "description": sheet.summary,

@@ -182,3 +182,20 @@ def test_a_reprint_and_a_recalled_row_say_so():
         "", "shackles", grade="A", size_in="1/2", quantity="working_load_limit"
     )
     assert "not seen" not in book.cited("", "chain-lifting", grade="80", size_in="3/8", legs="1", unit="lb")
+
+
+@pytest.mark.parametrize(
+    ("title", "place", "said"),
+    [
+        ("29 CFR 1910.184 Slings", "1910.184(e)(9)(ii)", "29 CFR 1910.184(e)(9)(ii)"),
+        ("49 CFR Part 393 Subpart I, Protection", "393.108(d)", "49 CFR 393.108(d)"),
+        ("WAC 296-155 Safety standards", "296-155-33900 Table 19", "WAC 296-155-33900 Table 19"),
+        ("DOE-STD-1090-96 Hoisting and rigging", "s. 15.4.6", "DOE-STD-1090-96, s. 15.4.6"),
+        ("0027/ND Guidelines for marine lifting", "s. 7.8", "0027/ND, s. 7.8"),
+        ("4WD Operation", "para 4.25", "4WD Operation, para 4.25"),
+        ("Guidance on Safe Sling Use", "Table 1", "Guidance on Safe Sling Use, Table 1"),
+        ("General working range", "Common practice, no source", "General working range, Common practice, no source"),
+    ],
+)  # fmt: skip
+def test_a_source_is_cited_by_its_number(title, place, said):
+    assert pages.short_citation(title, place) == said
