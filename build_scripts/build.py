@@ -8,6 +8,7 @@ Run by build_scripts/handbook.py inside the project's virtual environment: pytho
 
 from __future__ import annotations
 
+import fcntl
 import logging
 import shutil
 import sys
@@ -62,6 +63,19 @@ def build(say: Callable[[str], None] = _say) -> None:
 
         build_offline(ROOT, working)
     put_in_place(working)
+
+
+@contextmanager
+def alone() -> Iterator[None]:
+    """Hold off other builds of this checkout until this one is through."""
+    WORK.mkdir(exist_ok=True)
+    with (WORK / "lock").open("w") as lock:
+        try:
+            fcntl.flock(lock, fcntl.LOCK_EX | fcntl.LOCK_NB)
+        except BlockingIOError:
+            _say("  another build is running; waiting for it")
+            fcntl.flock(lock, fcntl.LOCK_EX)
+        yield
 
 
 class _Listener(logging.Handler):
@@ -122,7 +136,8 @@ def main() -> int:
 
     start = time.monotonic()
     try:
-        build()
+        with alone():
+            build()
     except (BuildRefused, PageError, MkDocsException, RuntimeBuildFailed, OfflineBuildFailed) as refused:
         sys.stderr.write(f"not built: {refused}\nsite/ is as it was.\n")
         return 1
