@@ -105,7 +105,7 @@ class PythonHost extends EventTarget {
       }
       this.reason = outcome.reason;
       if (attempt.road === "best" && outcome.road === "snapshot") attempts.unshift({ road: "library", place: "worker" });
-      if (outcome.noWorker) {
+      if (outcome.noWorker && attempt.place === "worker") {
         attempts.length = 0;
         attempts.push({ road: "library", place: "page" });
         if (fromDisk) attempts.unshift({ road: "snapshot", place: "page" });
@@ -215,16 +215,16 @@ class PythonHost extends EventTarget {
         engines = await import(`${runtimeBase}python-engine.mjs`);
       }
       const refused = engines.whyNoWebAssembly();
-      if (refused) return { live: false, road, reason: refused, final: true, noWorker: true };
+      if (refused) return { live: false, road, reason: refused, final: true, noWorker: false };
       const engine = await stalling(
         /** @param {() => void} progress */ (progress) => engines.startPython(plan, engines.bringParts(plan, progress), progress, performance.now()),
       );
       this.#inPage = engine.answer;
       this.started = { road, place: "page", stages: engine.stages };
-      return { live: true, road, reason: "", final: false, noWorker: true };
+      return { live: true, road, reason: "", final: false, noWorker: false };
     } catch (error) {
       const reason = error instanceof Error ? error.message : String(error);
-      return { live: false, road, reason, final: false, noWorker: true };
+      return { live: false, road, reason, final: false, noWorker: false };
     }
   }
 

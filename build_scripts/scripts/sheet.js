@@ -474,7 +474,7 @@ class CalcSheet extends HTMLElement {
     for (const region of this.#all("[data-answer]")) region.dataset["verdict"] = answer.verdict;
     for (const foot of this.#all("[data-foot]")) foot.dataset["verdict"] = answer.verdict;
     this.#write("[data-verdict-word]", answer.verdict_words);
-    this.#write("[data-headline]", answer.headline);
+    for (const place of this.#all("[data-headline]")) setSentence(place, answer.headline);
     this.#write("[data-big]", answer.big?.text ?? "");
     this.#write("[data-big-label]", answer.big?.label ?? "");
     for (const place of this.#all("[data-result]")) {
@@ -486,8 +486,7 @@ class CalcSheet extends HTMLElement {
         continue;
       }
       place.textContent = result.text;
-      if (result.value === null) delete place.dataset["value"];
-      else place.dataset["value"] = typeof result.value === "object" ? JSON.stringify(result.value) : String(result.value);
+      place.dataset["value"] = typeof result.value === "object" ? JSON.stringify(result.value) : String(result.value);
       place.dataset["unit"] = result.unit;
     }
     this.#draw(answer.figure);
@@ -616,7 +615,8 @@ class CalcSheet extends HTMLElement {
           if (part === "kind") root.dataset["kind"] = text;
           if (made instanceof HTMLElement) {
             for (const slot of made.querySelectorAll(`[data-part="${part}"]`)) {
-              slot.textContent = text;
+              if (part === "text") setSentence(slot, text);
+              else slot.textContent = text;
               if (slot instanceof HTMLElement) slot.hidden = text === "";
             }
             for (const link of made.querySelectorAll(`[data-href-part="${part}"]`)) {
@@ -643,6 +643,34 @@ class CalcSheet extends HTMLElement {
 function inWords(error) {
   if (!/^[a-z]/.test(error.message)) return error.message;
   return `${error.given === "" ? "This" : `“${error.given}”`} ${error.message}`;
+}
+
+/** Shop fractions, as build_scripts/markup.py sets them: 3/8, 1-1/4. */
+const FRACTION = /(?<![\w/.])(?:(\d{1,2})-)?(\d{1,2}\/(?:2|4|8|16|32|64))(?![\w/])/g;
+
+/**
+ * Writes a sentence with its shop fractions set as fractions.
+ * @param {Element} place
+ * @param {string} text
+ */
+function setSentence(place, text) {
+  /** @param {string} name @param {string} content */
+  const span = (name, content) => {
+    const made = document.createElement("span");
+    made.className = name;
+    made.textContent = content;
+    return made;
+  };
+  /** @type {(string | Node)[]} */
+  const pieces = [];
+  let from = 0;
+  for (const found of text.matchAll(FRACTION)) {
+    pieces.push(text.slice(from, found.index));
+    if (found[1]) pieces.push(found[1], span("frac-dash", "-"));
+    pieces.push(span("frac", found[2] ?? ""));
+    from = found.index + found[0].length;
+  }
+  place.replaceChildren(...pieces, text.slice(from));
 }
 
 /** @param {HTMLElement} place */

@@ -1,0 +1,138 @@
+"""A browser and a served copy of the built site, for tests that look at what a reader sees.
+
+The site is built once for all of them. It is served with the strict content policy of the project's own server, and
+every request a page makes is watched: one to another host fails the test.
+"""
+
+from __future__ import annotations
+
+import os
+import shutil
+from collections.abc import Callable, Iterator
+from contextlib import AbstractContextManager, contextmanager
+from pathlib import Path
+from typing import Any
+
+import pytest
+from playwright.sync_api import Browser, BrowserContext, Page, Playwright, Route, sync_playwright
+
+from build_scripts import serve
+from build_scripts.build import SITE, build
+
+Serving = Callable[..., AbstractContextManager[str]]
+
+LIVE = 'calc-sheet[data-state="live"]'
+ANSWERED = f'{LIVE}[data-answer-state="answered"]'
+
+
+@pytest.fixture(scope="session")
+def site() -> Path:
+    """The built site; LINKWRIGHT_SITE names one that is built already."""
+    if built := os.environ.get("LINKWRIGHT_SITE"):
+        return Path(built)
+    build(say=lambda line: None)
+    return SITE
+
+
+@contextmanager
+def serving(folder: Path, policy: str = serve.CONTENT_POLICY) -> Iterator[str]:
+    """Serve a folder on this machine; gives its address, with a slash at the end."""
+    server, thread = serve.start(0, folder, policy)
+    try:
+        yield f"http://127.0.0.1:{server.server_address[1]}/"
+    finally:
+        server.shutdown()
+        server.server_close()
+        thread.join()
+
+
+@pytest.fixture(scope="session")
+def served(site: Path) -> Iterator[str]:
+    """The address of the served site."""
+    with serving(site) as address:
+        yield address
+
+
+@pytest.fixture
+def own_site(site: Path, tmp_path: Path) -> Path:
+    """A copy of the site that a test may damage."""
+    copy = tmp_path / "site"
+    shutil.copytree(site, copy)  # real copies: the built runtime shares its files with the build's cache
+    return copy
+
+
+@pytest.fixture(scope="session")
+def playwright() -> Iterator[Playwright]:
+    """The browser driver."""
+    with sync_playwright() as driver:
+        yield driver
+
+
+@pytest.fixture(scope="session")
+def browser(playwright: Playwright) -> Iterator[Browser]:
+    """Chromium: the one named in LINKWRIGHT_CHROMIUM, else the one on PATH, else the driver's own."""
+    path = os.environ.get("LINKWRIGHT_CHROMIUM") or shutil.which("chromium")
+    launched = playwright.chromium.launch(executable_path=path, args=["--no-sandbox"])
+    yield launched
+    launched.close()
+
+
+def hold(page: Page, pattern: str) -> list[Route]:
+    """Leave requests for an address unanswered; gives the list of those held."""
+    held: list[Route] = []
+
+    def keep(route: Route) -> None:
+        held.append(route)
+
+    page.route(pattern, keep)
+    return held
+
+
+class Watch:
+    """What pages asked for and what went wrong in them."""
+
+    def __init__(self) -> None:
+        self.requests: list[str] = []
+        self.errors: list[str] = []
+
+    def follow(self, context: BrowserContext) -> None:
+        """Watch everything in a browser context, its workers' requests too."""
+        context.on("request", lambda request: self.requests.append(request.url))
+        context.on("weberror", lambda error: self.errors.append(str(error.error)))
+
+    def elsewhere(self) -> list[str]:
+        """Requests that left this machine."""
+        return [
+            url
+            for url in self.requests
+            if not url.startswith(("http://127.0.0.1:", "file://", "data:", "blob:"))
+        ]
+
+
+@pytest.fixture
+def watch() -> Watch:
+    """A fresh watch."""
+    return Watch()
+
+
+@pytest.fixture
+def new_context(browser: Browser, watch: Watch) -> Iterator[Callable[..., BrowserContext]]:
+    """Makes watched browser contexts, and closes them; a request to another host fails the test."""
+    made: list[BrowserContext] = []
+
+    def make(**options: Any) -> BrowserContext:
+        context = browser.new_context(**options)
+        watch.follow(context)
+        made.append(context)
+        return context
+
+    yield make
+    for context in made:
+        context.close()
+    assert watch.elsewhere() == []
+
+
+@pytest.fixture
+def page(new_context: Callable[..., BrowserContext]) -> Page:
+    """A page in a fresh profile."""
+    return new_context().new_page()

@@ -1,0 +1,131 @@
+"""The same inputs give the same answer in the browser's Python as in this one.
+
+The browser runs another Python release on another processor and another mathematics library; this holds the two
+against each other for random inputs made from each worksheet's own declaration: results to 1e-12, words exactly.
+"""
+
+from __future__ import annotations
+
+import json
+import math
+from collections.abc import Iterator
+from typing import Any
+
+import pytest
+from hypothesis import HealthCheck, given, settings
+from hypothesis import strategies as st
+from playwright.sync_api import Browser, Page
+
+from calc.answering import answer_json, declared_names, worksheet
+from calc.worksheet import Input
+from tests.browser.conftest import LIVE
+
+CASES = 200
+TOLERANCE = 1e-12
+
+
+@pytest.fixture(scope="module")
+def python_page(browser: Browser, served: str) -> Iterator[Page]:
+    """A page with Python running."""
+    context = browser.new_context()
+    page = context.new_page()
+    page.goto(served + "work-out/convert.html")
+    page.locator(LIVE).wait_for(state="attached")
+    yield page
+    context.close()
+
+
+def numbers(declared: Input) -> st.SearchStrategy[str]:
+    """Numbers around the bounds of an input, written as people write them; some lie outside."""
+    low = declared.above if declared.above is not None else (declared.at_least or 0.0)
+    high = declared.at_most if declared.at_most is not None else declared.below
+    high = low + 1000.0 if high is None else min(high, low + 10_000.0)
+    value = st.floats(low, high * 1.02 + 0.01, allow_nan=False).map(lambda number: f"{number:.6g}")
+    whole = st.integers(math.floor(low), max(math.floor(low) + 1, min(int(high) + 1, 40))).map(str)
+    return whole if declared.kind == "count" else st.one_of(value, whole)
+
+
+def single(declared: Input, example: Any = None) -> st.SearchStrategy[Any]:
+    """Something a reader might give for one input; rows are made by changing the example's."""
+    if declared.kind == "choice":
+        return st.sampled_from([choice.value for choice in declared.choices])
+    if declared.kind == "flag":
+        return st.sampled_from(["yes", "no"])
+    if declared.kind == "text":
+        words = ["", "3/8", "1/2", "10 mm", "57-3/4 in", "2.7 t", "1,350 psi", "31 kN", "G70", "hook", "M 12"]
+        return st.sampled_from(words) if not example else st.sampled_from([*words, str(example)])
+    if declared.kind == "file":
+        return st.just("")
+    if declared.kind == "rows":
+        rows = st.sampled_from(list(example or [{}]))
+        return st.lists(rows.flatmap(lambda row: changed(declared.columns, row)), max_size=5)
+    if declared.kind == "point":
+        return st.lists(numbers(declared), min_size=3, max_size=3)
+    if declared.kind == "numbers":
+        return st.lists(numbers(declared), min_size=1, max_size=6).map("; ".join)
+    return numbers(declared)
+
+
+@st.composite
+def changed(draw: st.DrawFn, inputs: tuple[Input, ...], example: dict[str, Any]) -> dict[str, Any]:
+    """The example with up to three inputs changed or added."""
+    given_inputs = dict(example)
+    for declared in draw(st.lists(st.sampled_from(inputs), max_size=3, unique_by=lambda one: one.name)):
+        given_inputs[declared.name] = draw(single(declared, example.get(declared.name)))
+    return given_inputs
+
+
+def differences(here: Any, there: Any, path: str = "") -> list[str]:
+    """Where two answers differ by more than the tolerance."""
+    if isinstance(here, dict) and isinstance(there, dict) and here.keys() == there.keys():
+        return [found for key in here for found in differences(here[key], there[key], f"{path}.{key}")]
+    if isinstance(here, list) and isinstance(there, list) and len(here) == len(there):
+        pairs = enumerate(zip(here, there, strict=True))
+        return [found for i, (one, two) in pairs for found in differences(one, two, f"{path}[{i}]")]
+    if isinstance(here, float) and isinstance(there, (float, int)):
+        close = math.isclose(here, there, rel_tol=TOLERANCE, abs_tol=TOLERANCE)
+        return [] if close else [f"{path}: {here!r} here, {there!r} in the browser"]
+    return [] if here == there else [f"{path}: {here!r} here, {there!r} in the browser"]
+
+
+def cases_of(name: str) -> list[dict[str, Any]]:
+    """Requests with this Python's answers."""
+    sheet = worksheet(name)
+    cases: list[dict[str, Any]] = []
+
+    @settings(
+        max_examples=CASES,
+        database=None,
+        derandomize=True,
+        deadline=None,
+        suppress_health_check=list(HealthCheck),
+    )
+    @given(inputs=changed(sheet.inputs, dict(sheet.example)), units=st.sampled_from(["us", "si"]))
+    def collect(inputs: dict[str, Any], units: str) -> None:
+        request = {"worksheet": name, "inputs": inputs, "units": units}
+        cases.append({"request": request, "here": json.loads(answer_json(json.dumps(request)))})
+
+    collect()
+    return cases
+
+
+@pytest.mark.parametrize("name", declared_names())
+def test_browser_answers_as_python_here_does(name: str, python_page: Page) -> None:
+    cases = cases_of(name)
+    there = python_page.evaluate(
+        """async (requests) => {
+          const answers = [];
+          for (const request of requests) answers.push(JSON.stringify(await linkwright.python.answer(request)));
+          return answers;
+        }""",
+        [case["request"] for case in cases],
+    )
+    assert len(cases) >= CASES
+    answered = sum(case["here"]["ok"] for case in cases)
+    assert answered >= CASES // 10, "too few of the random inputs can be answered for a fair comparison"
+    found = [
+        f"{case['request']['inputs']}: {difference}"
+        for case, text in zip(cases, there, strict=True)
+        for difference in differences(case["here"], json.loads(text))
+    ]
+    assert found == []
