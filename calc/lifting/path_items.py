@@ -213,8 +213,6 @@ def table_rating(item: PathItem, use: Use = "lift") -> Rating:
 
     Raises NotRated (the table has no such grade or size) or Blocked (no table rates such a part).
     """
-    if item.grade in TIE_DOWN_ONLY_GRADES and use == "lift":
-        raise Blocked("stop", f"is grade {item.grade}: it ties loads down and has no lifting rating")
     finder = _FINDERS.get(item.kind)
     if finder is None or not item.size:
         raise Blocked("unknown", "has no rating given: read it from the mark, or do not use the part")

@@ -1,0 +1,266 @@
+"""load-path and the parts it is made of: ratings, blocked parts, shares, words."""
+
+from __future__ import annotations
+
+import math
+from typing import Any
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from calc.answering import answer
+from calc.lifting.load_path import WORKSHEET
+from calc.lifting.path_items import CONDITIONS, KINDS, PathItem, rate_item
+from calc.quantities import to_si
+from calc.worksheet import BadInput
+
+LB = 0.45359237
+
+
+def item(**more: Any) -> dict[str, Any]:
+    return {"kind": "other", "condition": "marked-good", **more}
+
+
+def run(*items: dict[str, Any], load: str = "1000 kg") -> dict[str, Any]:
+    return answer("load-path", {"load": load, "items": list(items)}, "si")
+
+
+def value(record: dict[str, Any], key: str) -> Any:
+    return record["results"][key]["value"]
+
+
+def texts(record: dict[str, Any]) -> str:
+    return " ".join(caution["text"] for caution in record["cautions"])
+
+
+def refused(*items: dict[str, Any]) -> dict[str, str]:
+    with pytest.raises(BadInput) as caught:
+        run(*items)
+    return {error.input: error.message for error in caught.value.errors}
+
+
+def degc(fahrenheit: float) -> float:
+    return to_si(fahrenheit, "degF", "temperature")
+
+
+def test_the_weakest_part_governs_and_parts_in_line_do_not_add() -> None:
+    found = run(item(label="top hook", rating="3 t"), item(label="second hook", rating="1300 kg"))
+    assert value(found, "capacity") == pytest.approx(1300)
+    assert value(found, "governing") == "second hook"
+    assert value(found, "share") == pytest.approx([100 / 3, 100 / 1.3])
+    assert "do not add" in texts(found)
+    assert found["verdict"] == "ok"
+
+
+def test_two_legs_share_by_their_angle_and_the_ring_carries_all() -> None:
+    found = run(
+        item(label="ring", rating="1500 kg"), item(label="legs", rating="900 kg", legs="2", angle="50")
+    )
+    allowed = 2 * 900 * math.sin(math.radians(50))
+    assert value(found, "capacity") == pytest.approx(min(1500, allowed))
+    assert value(found, "pulls")[1] == pytest.approx(500 / math.sin(math.radians(50)))
+    assert "one ring or hook above" in texts(found)
+
+
+def test_of_four_legs_two_count() -> None:
+    found = run(item(rating="700 kg", legs="4"))
+    assert value(found, "capacity") == pytest.approx(1400)
+
+
+@pytest.mark.parametrize(("load", "verdict"), [("1300 kg", "ok"), ("1300.1 kg", "stop")])
+def test_at_and_over_the_limit(load: str, verdict: str) -> None:
+    found = run(item(rating="1300 kg"), load=load)
+    assert found["verdict"] == verdict
+    assert ("Do not lift" in found["headline"]) == (verdict == "stop")
+    assert ('area hard"' in found["figure"]["svg"]) == (verdict == "stop")
+
+
+@pytest.mark.parametrize(
+    ("angle", "verdict"), [("29.9", "stop"), ("30", "caution"), ("44.9", "caution"), ("45", "ok")]
+)
+def test_low_legs(angle: str, verdict: str) -> None:
+    assert run(item(rating="9 t", legs="2", angle=angle))["verdict"] == verdict
+
+
+@pytest.mark.parametrize("condition", sorted(set(CONDITIONS) - {"marked-good"}))
+@pytest.mark.parametrize("kind", sorted(KINDS))
+def test_an_altered_part_blocks_whatever_its_rating(kind: str, condition: str) -> None:
+    found = run(
+        item(rating="9 t"), item(kind=kind, condition=condition, rating="9 t", grade="80", size="3/8")
+    )
+    assert found["verdict"] == "unknown"
+    assert value(found, "capacity") is None
+    assert value(found, "share")[1] is None
+    assert len(value(found, "blocked")) == 1
+    assert "cannot be rated" in found["headline"]
+    assert "may not be used" in found["figure"]["svg"]
+    assert not any(char.isdigit() for char in found["results"]["capacity"]["text"])
+
+
+@pytest.mark.parametrize("grade", ["30", "43", "70", "g70", "Grade 43"])
+@pytest.mark.parametrize("kind", ["chain", "hook", "ring"])
+def test_tie_down_grades_are_a_stop_even_with_a_rating(kind: str, grade: str) -> None:
+    found = run(item(kind=kind, grade=grade, size="3/8", rating="6600 lb"))
+    assert found["verdict"] == "stop"
+    assert "no lifting rating" in found["headline"]
+    assert value(found, "capacity") is None
+
+
+def test_forbidden_is_named_before_unknown() -> None:
+    found = run(item(label="a", condition="welded"), item(label="b", kind="chain", grade="70", size="3/8"))
+    assert found["verdict"] == "stop"
+    assert value(found, "governing") == "b"
+    assert "1 more may not be used" in found["headline"]
+    assert "proves only that pull" in texts(found)
+
+
+def test_chain_and_hook_by_grade_and_size() -> None:
+    # OSHA Guidance on Safe Sling Use, Table 1: grade 80, 3/8 in: 7,100 lb.
+    chain = rate_item(PathItem("c", "chain", "80", "3/8"))
+    assert chain.rating_kg == pytest.approx(7100 * LB)
+    assert not chain.from_memory
+    hook = rate_item(PathItem("h", "hook", "80", "3/8"))
+    assert hook.rating_kg == pytest.approx(7100 * LB)
+    assert hook.from_memory
+    assert run(item(kind="hook", grade="80", size="3/8"))["verdict"] == "caution"
+
+
+def test_shackles_eyebolts_and_ropes_by_size() -> None:
+    # RR-C-271 grade A, 3/4 in: 4-3/4 short tons; ASTM A489 1/2 in: 1,840 lb; 6x19, 3/4 in: 5.6 short tons. From memory.
+    assert rate_item(PathItem("s", "shackle", "A", "3/4")).rating_kg == pytest.approx(9500 * LB)
+    assert rate_item(PathItem("e", "eyebolt", "", "1/2 in")).rating_kg == pytest.approx(1840 * LB)
+    assert rate_item(PathItem("w", "wire-rope", "", "3/4")).rating_kg == pytest.approx(11200 * LB)
+
+
+def test_a_mark_governs_over_the_table() -> None:
+    assert rate_item(PathItem("c", "chain", "80", "3/8", rating_kg=1234.5)).rating_kg == 1234.5
+
+
+@pytest.mark.parametrize(
+    ("part", "words"),
+    [(PathItem("r", "ring"), "no rating given"), (PathItem("c", "chain", "80"), "no rating given"),
+     (PathItem("c", "chain", "", "3/8"), "no grade given"), (PathItem("s", "shackle", "", "3/4"), "no grade given"),
+     (PathItem("c", "chain", "90", "3/8"), "cannot be rated")],
+)  # fmt: skip
+def test_a_part_without_a_rating_is_unknown(part: PathItem, words: str) -> None:
+    rating = rate_item(part)
+    assert rating.blocked
+    assert rating.verdict == "unknown"
+    assert words in rating.reason
+
+
+@pytest.mark.parametrize(
+    ("row", "where", "words"),
+    [({"kind": "chain", "grade": "80", "size": "3/9"}, "items[0].size", "sizes are"),
+     ({"kind": "chain", "grade": "90", "size": "3/8"}, "items[0].grade", "80 and 100"),
+     ({"kind": "shackle", "grade": "C", "size": "3/4"}, "items[0].grade", "A and B"),
+     ({"kind": "eyebolt", "size": "5 mm"}, "items[0].size", "threads are"),
+     ({"kind": "eyebolt", "size": "soft"}, "items[0].size", "no number"),
+     ({"kind": "wire-rope", "size": "7 in"}, "items[0].size", "sizes are"),
+     ({"kind": "chain", "condition": "fine"}, "items[0].condition", "one of"),
+     ({"kind": "rubber band"}, "items[0].kind", "one of"),
+     ({"rating": "-1 kg"}, "items[0].rating", "too small"), ({"angle": "0"}, "items[0].angle", "too small"),
+     ({"angle": "90.1"}, "items[0].angle", "too large"), ({"legs": "5"}, "items[0].legs", "too large"),
+     ({"side_angle": "181"}, "items[0].side_angle", "too large")],
+)  # fmt: skip
+def test_refusals_name_their_box(row: dict[str, str], where: str, words: str) -> None:
+    messages = refused(item(**row))
+    assert set(messages) == {where}
+    assert words in messages[where]
+
+
+def test_a_part_of_known_kind_without_grade_is_not_refused_but_unknown() -> None:
+    assert run(item(kind="chain", size="3/8"))["verdict"] == "unknown"
+
+
+def test_side_load_on_shackles() -> None:
+    straight = PathItem("s", "shackle", rating_kg=1000.0, side_angle_deg=5.0)
+    assert rate_item(straight).rating_kg == 1000.0
+    slanted = rate_item(PathItem("s", "shackle", rating_kg=1000.0, side_angle_deg=5.1))
+    assert (slanted.rating_kg, slanted.verdict) == (None, "unknown")
+    right_angle = rate_item(PathItem("s", "shackle", rating_kg=1000.0, side_angle_deg=90.0))
+    assert right_angle.verdict == "unknown"
+    over = rate_item(PathItem("s", "shackle", rating_kg=1000.0, side_angle_deg=90.1))
+    assert over.verdict == "stop"
+
+
+def test_plain_eyebolt_takes_no_angle_at_all() -> None:
+    plain = PathItem("e", "eyebolt-plain", "", "1/2", side_angle_deg=0.1)
+    assert rate_item(plain).verdict == "stop"
+    assert rate_item(PathItem("e", "eyebolt-plain", "", "1/2")).rating_kg == pytest.approx(1840 * LB)
+    assert rate_item(PathItem("e", "eyebolt", "", "1/2", side_angle_deg=45.0)).verdict == "unknown"
+
+
+@pytest.mark.parametrize(
+    ("kind", "low_f", "high_f"),
+    [("shackle", -40, 400), ("wire-rope", -60, 200), ("fibre-rope", -20, 180), ("web-sling", -40, 176), ("ring", -40, 400)],
+)  # fmt: skip
+def test_heat_bounds_of_other_parts(kind: str, low_f: float, high_f: float) -> None:
+    # ASME B30.26 s. 26-1.6.1; 29 CFR 1910.184(f)(3), (h)(2); EN 1492-1 scope (polypropylene, 80 C = 176 F).
+    for inside in (low_f, high_f):
+        assert rate_item(PathItem("p", kind, rating_kg=7.0, temperature_degc=degc(inside))).rating_kg == 7.0
+    for outside in (low_f - 0.1, high_f + 0.1):
+        assert (
+            rate_item(PathItem("p", kind, rating_kg=7.0, temperature_degc=degc(outside))).verdict == "unknown"
+        )
+
+
+def test_heat_on_chain_takes_the_stricter_rule() -> None:
+    # EN 818-6: 90 percent from 200 to 300 C; ASME B30.9: nothing lost under 400 F, 10 percent at 400 to 500 F.
+    hot = rate_item(PathItem("c", "chain", "80", rating_kg=1000.0, temperature_degc=205.0))
+    assert 850.0 <= (hot.rating_kg or 0.0) <= 900.0
+    cool = rate_item(PathItem("c", "chain", "80", rating_kg=1000.0, temperature_degc=100.0))
+    assert cool.rating_kg == 1000.0
+    forbidden = rate_item(PathItem("c", "chain", "80", rating_kg=1000.0, temperature_degc=-60.0))
+    assert forbidden.verdict == "stop"
+    for_good = rate_item(PathItem("c", "chain", "80", rating_kg=1000.0, temperature_degc=350.0))
+    assert for_good.verdict == "stop"
+    assert "weaker for good" in for_good.reason
+    no_grade = rate_item(PathItem("c", "chain", rating_kg=1000.0, temperature_degc=100.0))
+    assert no_grade.verdict == "unknown"
+    no_rule = rate_item(PathItem("c", "chain", "120", rating_kg=1000.0, temperature_degc=100.0))
+    assert no_rule.verdict == "unknown"
+    assert "no heat rule covers" in no_rule.reason
+
+
+def test_choke_and_bend_take_their_shares() -> None:
+    rope = rate_item(PathItem("w", "wire-rope", rating_kg=1000.0, choke_angle_deg=130.0, bend_ratio=4.0))
+    assert rope.rating_kg == pytest.approx(1000 * 0.75 * 0.75)
+    assert rate_item(PathItem("w", "wire-rope", rating_kg=1000.0, bend_ratio=0.9)).verdict == "stop"
+    hook = rate_item(PathItem("h", "hook", rating_kg=1000.0, choke_angle_deg=130.0, bend_ratio=4.0))
+    assert hook.rating_kg == 1000.0
+
+
+def test_columns_reach_the_part() -> None:
+    found = run(
+        item(kind="wire-rope", rating="2 t", choke_angle="130", bend_ratio="4", temperature="20 degC")
+    )
+    assert value(found, "capacity") == pytest.approx(2000 * 0.5625)
+
+
+def test_tie_down_use_reads_the_tie_down_table() -> None:
+    # 49 CFR 393.108, grade 70, 3/8 in: 6,600 lb.
+    part = PathItem("c", "chain", "70", "3/8")
+    assert rate_item(part, "tie-down").rating_kg == pytest.approx(6600 * LB)
+    assert rate_item(part).verdict == "stop"
+
+
+@pytest.mark.parametrize("count", [0, 41])
+def test_one_to_forty_parts(count: int) -> None:
+    assert set(refused(*[item(rating="1 t")] * count)) == {"items"}
+    assert value(run(*[item(rating="2 t")] * 40), "capacity") == pytest.approx(2000)
+
+
+def test_example_and_its_words() -> None:
+    found = answer("load-path", WORKSHEET.example, "us")
+    assert found["verdict"] == "ok"
+    assert "chain hoist gives first" in found["headline"]
+    assert "65% used" in found["figure"]["caption"]
+
+
+@given(st.lists(st.floats(1, 1e5), min_size=1, max_size=8), st.floats(1, 1e4))
+def test_capacity_is_the_least_and_does_not_depend_on_the_load(ratings: list[float], load: float) -> None:
+    found = run(*(item(rating=f"{rating} kg") for rating in ratings), load=f"{load} kg")
+    assert value(found, "capacity") == pytest.approx(min(ratings))
+    assert max(value(found, "share")) == pytest.approx(100 * load / min(ratings))
