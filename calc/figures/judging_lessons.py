@@ -1,6 +1,6 @@
 """Drawings that explain pulling and judging: what a pull proves, where to stand, what a gauge can tell, what opens.
 
-The chance left open by passed pulls is the exact one-sided binomial bound; its short form 3/n is the rule of three.
+The chance left open by passed pulls is that of calc.pulling.statistics_of_few.
 """
 
 from __future__ import annotations
@@ -10,25 +10,14 @@ from collections.abc import Callable
 
 from calc.figures.drawing import Drawing, LineKind, Point
 from calc.figures.inspection import hook_figure, hook_outline, link_figure, tip_angle_deg
+from calc.pulling.statistics_of_few import LEVEL, failure_bound
 from calc.worksheet import Figure, Say
-
-CONFIDENCE = 0.95
-"""How sure the bound is meant to be [-]: nineteen times in twenty."""
 
 GAUGE_CLASS = 0.02
 """Error of the drawn gauge, as a share of its full scale [-]: an example."""
 
 
-def chance_left_open(passes: float, confidence: float = CONFIDENCE) -> float:
-    """Upper bound on the chance that the next of the same pulls fails, when `passes` pulls passed and none failed [-].
-
-    Exact binomial bound with no failure: 1 - (1 - confidence)^(1/passes). Range: passes >= 1, 0 < confidence < 1.
-    Holds only if every pull is like every other and nothing wears, cracks or cools between them.
-    """
-    return -math.expm1(math.log1p(-confidence) / passes)
-
-
-def passes_needed(chance: float, confidence: float = CONFIDENCE) -> int:
+def passes_needed(chance: float, confidence: float = LEVEL) -> int:
     """Least number of passed pulls, none failed, before the bound falls to `chance` [-]; 0 < chance < 1."""
     return math.ceil(math.log1p(-confidence) / math.log1p(-chance) - 1e-9)
 
@@ -39,8 +28,8 @@ def passes_curve(say: Say) -> Figure:
     drawing = Drawing(360, 300, 46)
     wide, tall = 3.0, 2.2
 
-    def at(passes: float) -> Point:
-        return wide * math.log10(passes) / 3.0, tall * chance_left_open(passes)
+    def at(passes: int) -> Point:
+        return wide * math.log10(passes) / 3.0, tall * failure_bound(passes)
 
     drawing.fit([(0.0, 0.0), (wide, tall)])
     drawing.line("axis", (0.0, tall), (0.0, 0.0), (wide, 0.0))
@@ -49,13 +38,15 @@ def passes_curve(say: Say) -> Figure:
         drawing.text((0.0, tall * share / 100), f"{share}%", "end", (-6, 5))
     for passes in (1, 10, 100, 1000):
         drawing.text((wide * math.log10(passes) / 3.0, 0.0), f"{passes:,}", "middle", (0, 18))
-    drawing.line("curve", *(at(10 ** (3.0 * step / 90)) for step in range(91)))
+    drawing.line(
+        "curve", *(at(passes) for passes in sorted({round(10 ** (step / 30)) for step in range(91)}))
+    )
     for passes in (1, 3, 10, 30):
         drawing.circle("pick", at(passes), 4.0, on_sheet=True)
-        drawing.text(at(passes), f"{chance_left_open(passes) * 100:.0f}%", "start", (8, -5), "strong")
+        drawing.text(at(passes), f"{failure_bound(passes) * 100:.0f}%", "start", (8, -5), "strong")
     drawing.text((wide / 2, 0.0), "pulls passed, none failed", shift=(0, 36))
     bounds = "; ".join(
-        f"{passes} pull{'' if passes == 1 else 's'}: up to {chance_left_open(passes) * 100:.0f} in 100"
+        f"{passes} pull{'' if passes == 1 else 's'}: up to {failure_bound(passes) * 100:.0f} in 100"
         for passes in (1, 3, 10, 30, 100)
     )
     caption = (
@@ -346,4 +337,4 @@ JUDGING_LESSONS: dict[str, Callable[[Say], Figure]] = {
     "measure-shackle": measure_shackle, "measure-rope": measure_rope, "measure-web-sling": measure_web_sling,
 }  # fmt: skip
 
-__all__ = ["JUDGING_LESSONS", "chance_left_open", "passes_needed"]
+__all__ = ["JUDGING_LESSONS", "passes_needed"]

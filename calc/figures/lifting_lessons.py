@@ -7,8 +7,10 @@ from __future__ import annotations
 
 import math
 from collections.abc import Callable
+from dataclasses import dataclass
 
 from calc.figures.drawing import Drawing, LineKind, Point
+from calc.lifting.hanging import Vector, resting_places
 from calc.lifting.leg_geometry import (
     CAREFUL_ANGLE_DEG,
     LOWEST_ANGLE_DEG,
@@ -16,7 +18,7 @@ from calc.lifting.leg_geometry import (
     leg_tension_n,
     side_force_n,
 )
-from calc.lifting.two_legs import TwoLegHang, two_leg_hang
+from calc.pulling.energy import drop_factor
 from calc.quantities import STANDARD_GRAVITY_M_PER_S2
 from calc.ratings import chain_lifting_leg
 from calc.worksheet import Figure, Say
@@ -214,6 +216,41 @@ def two_of_four(say: Say) -> Figure:
     return Figure(drawing.svg(caption), caption)
 
 
+@dataclass(frozen=True)
+class TwoLegHang:
+    """How a load rests on two legs in one plane: hook in the load's own axes [m], tilt [deg, positive when the left end
+    is down], pull of each leg [N] and its angle from the horizontal [deg].
+    """
+
+    hook_x_m: float
+    hook_y_m: float
+    tilt_deg: float
+    left_tension_n: float
+    right_tension_n: float
+    left_angle_deg: float
+    right_angle_deg: float
+
+
+def two_leg_hang(
+    spread_m: float, left_m: float, right_m: float, centre_x_m: float, centre_below_m: float, load_n: float
+) -> TwoLegHang:
+    """The still position of a load on two legs, by calc.lifting.hanging.
+
+    spread_m -- between the picks [m], left pick at x = 0; left_m, right_m -- leg lengths [m]
+    centre_x_m -- balance point from the left pick along the load [m]; centre_below_m -- below the line of the picks [m]
+    Both legs must carry; the drawings choose such loads.
+    """
+    picks: tuple[Vector, Vector] = ((0.0, 0.0, 0.0), (spread_m, 0.0, 0.0))
+    centre = (centre_x_m, 0.0, -centre_below_m)
+    rest = resting_places(picks, (left_m, right_m), centre)[0]
+    x, y = rest.hook[0], rest.hook[2]
+    tilt = math.atan2(x - centre_x_m, y + centre_below_m)
+    left, right = rest.tensions_n(load_n, (left_m, right_m))
+    left_angle = math.degrees(math.atan2(y, x) + tilt)
+    right_angle = math.degrees(math.atan2(y, spread_m - x) - tilt)
+    return TwoLegHang(x, y, math.degrees(tilt), left, right, left_angle, right_angle)
+
+
 def _hanging(
     drawing: Drawing, hang: TwoLegHang, spread: float, centre: Point, hook_at: Point, by_deg: float
 ) -> Point:
@@ -337,29 +374,25 @@ def drop_curve(say: Say) -> Figure:
     for mark in (0, 5, 10, 15, 20):
         drawing.text((float(mark), 0.0), f"{mark}", "middle", (0, 18))
     drawing.line(
-        "curve", *((most * step / 100, per_factor * drop_factor(most * step / 100)) for step in range(101))
+        "curve",
+        *((most * step / 100, per_factor * drop_factor(most * step / 100, 1.0)) for step in range(101)),
     )
     for ratio in (0.0, 2.5, 10.0, 20.0):
-        drawing.circle("pick", (ratio, per_factor * drop_factor(ratio)), 4.0, on_sheet=True)
+        drawing.circle("pick", (ratio, per_factor * drop_factor(ratio, 1.0)), 4.0, on_sheet=True)
         drawing.text(
-            (ratio, per_factor * drop_factor(ratio)), f"{drop_factor(ratio):.1f}", "start", (2, -10), "strong"
+            (ratio, per_factor * drop_factor(ratio, 1.0)),
+            f"{drop_factor(ratio, 1.0):.1f}",
+            "start",
+            (2, -10),
+            "strong",
         )
     drawing.text((most / 2, 0.0), "height of fall, in stretches under the quiet load", shift=(0, 36))
-    points = "; ".join(f"{drop_factor(ratio):.1f} at {ratio:g}" for ratio in (0.0, 1.0, 2.5, 10.0, 20.0))
+    points = "; ".join(f"{drop_factor(ratio, 1.0):.1f} at {ratio:g}" for ratio in (0.0, 1.0, 2.5, 10.0, 20.0))
     caption = (
         "The peak pull over the quiet load, against the height of the fall counted in stretches that the quiet load gives: "
         f"{points}. Even without a fall, a load that is let go at once pulls double."
     )
     return Figure(drawing.svg(caption), caption)
-
-
-def drop_factor(fall_over_stretch: float) -> float:
-    """Peak pull over quiet load for a fall onto a lossless, massless spring: 1 + sqrt(1 + 2 h / stretch) [-].
-
-    fall_over_stretch -- height of fall over the stretch under the quiet load [-], zero or more
-    Source: energy of a falling weight, as in Gere, Mechanics of Materials, section on impact loading.
-    """
-    return 1.0 + math.sqrt(1.0 + 2.0 * fall_over_stretch)
 
 
 LIFTING_LESSONS: dict[str, Callable[[Say], Figure]] = {
