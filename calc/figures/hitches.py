@@ -42,7 +42,7 @@ def _basket(drawing: Drawing, angle_deg: float) -> str:
     length = min(right[0] / math.cos(angle), 3.0) if angle_deg < 89.5 else 2.4
     top = (right[0] - length * math.cos(angle), right[1] + length * math.sin(angle))
     drawing.fit([(-1.3, -1.1), (1.3, top[1] + 0.1)])
-    drawing.circle("load", (0.0, 0.0), 0.98)
+    drawing.circle("area load", (0.0, 0.0), 0.98)
     wrap = _arc(90.0 + angle_deg - 360.0, 90.0 - angle_deg, 1.0)
     drawing.line("leg", (-top[0], top[1]), *wrap, top)
     for x in {round(top[0], 6), -round(top[0], 6)}:
@@ -53,7 +53,7 @@ def _basket(drawing: Drawing, angle_deg: float) -> str:
 
 def _choker(drawing: Drawing, choke_angle_deg: float) -> str:
     drawing.fit([(-1.3, -1.1), (1.3, 3.1)])
-    drawing.circle("load", (0.0, 0.0), 0.98)
+    drawing.circle("area load", (0.0, 0.0), 0.98)
     drawing.line("leg", *_arc(0.0, 360.0, 1.0))
     drawing.line("leg", (0.0, 1.0), (0.0, 3.0))
     drawing.circle("pick", (0.0, 1.0), 5.0, on_sheet=True)

@@ -82,7 +82,7 @@ def _draw_part(
     if high[0] - low[0] == 0.0:
         drawing.circle("pick", middle, 5.0, on_sheet=True)
     elif looks_round and not part.minus:
-        drawing.circle("load", middle, (high[0] - low[0]) / 2)
+        drawing.circle("area load", middle, (high[0] - low[0]) / 2)
     elif part.minus:
         drawing.line("hidden", low, (high[0], low[1]), high, (low[0], high[1]), low)
     else:

@@ -276,7 +276,7 @@ def test_figure_draws_round_parts_round_and_holes_dashed() -> None:
          "minus": "yes"},
         {"shape": "lump", "weight": "4 kg", "at": ["1 m", "0", "0"]},
     )["figure"]["svg"]  # fmt: skip
-    assert 'circle class="load"' in svg
+    assert 'circle class="area load"' in svg
     assert "line hidden" in svg
     assert 'class="pick"' in svg
 
@@ -285,7 +285,7 @@ def test_figure_of_a_flat_load_looks_from_above() -> None:
     flat = run({**PLATE, "at": ["0", "0", "0"]}, {"shape": "disc", "material": "steel", "diameter": "300 mm",
                "thickness": "20 mm", "at": ["0", "0", "15 mm"]})["figure"]  # fmt: skip
     assert "from above" in flat["caption"]
-    assert 'circle class="load"' in flat["svg"]
+    assert 'circle class="area load"' in flat["svg"]
     assert "from the front" in run({**PLATE, "along": "y", "at": ["0", "0", "0"]})["figure"]["caption"]
 
 

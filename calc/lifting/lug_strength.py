@@ -1,0 +1,146 @@
+"""How a plate lug with one hole may fail, each way by its formula.
+
+Question of the trade: does the plate tear, does the pin crush it, does it bend over, does the weld let go? Pin-hole
+formulas after ASME BTH-1, section 3-3.3, and the weld stress of its 3-3.4, both recalled and not read: a study aid.
+Bending at the foot and the weld as two lines are plain statics of bars. Every result is the load [N] at which that
+way of failing reaches its allowable; the design factor divides strength as BTH-1 does (yield / factor, or ultimate /
+(1.2 x factor)).
+"""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass
+
+
+@dataclass(frozen=True)
+class Lug:
+    """A lug, SI units: lengths [m], strengths [Pa].
+
+    side_edge_m, end_edge_m -- from the edge of the hole to the side, and to the end that the load pulls at
+    height_m -- from the weld up to the middle of the hole; round_end -- the end is a half circle about the hole
+    """
+
+    thickness_m: float
+    hole_m: float
+    pin_m: float
+    side_edge_m: float
+    end_edge_m: float
+    height_m: float
+    weld_leg_m: float
+    weld_length_m: float
+    yield_pa: float
+    tensile_pa: float
+    weld_tensile_pa: float
+    design_factor: float
+    round_end: bool = True
+
+    @property
+    def width_at_hole_m(self) -> float:
+        """Width of the plate across the hole [m]."""
+        return 2 * self.side_edge_m + self.hole_m
+
+    @property
+    def foot_width_m(self) -> float:
+        """Width that bends at the foot [m]: the smaller of plate and weld."""
+        return min(self.weld_length_m, self.width_at_hole_m)
+
+
+def net_tension_n(lug: Lug) -> float:
+    """Load at which the plate tears across the hole [N]. BTH-1, 3-3.3.1, static tension (from memory).
+
+    Only part of a wide side counts: at most four thicknesses, and less in a steel that yields early.
+    """
+    side = lug.side_edge_m
+    counted = min(
+        4 * lug.thickness_m,
+        0.6 * side * lug.tensile_pa / lug.yield_pa * math.sqrt(lug.hole_m / side),
+        side,
+    )
+    looseness = 1 - 0.275 * math.sqrt(1 - (lug.pin_m / lug.hole_m) ** 2)
+    return looseness * lug.tensile_pa / (1.2 * lug.design_factor) * 2 * lug.thickness_m * counted
+
+
+def single_plane_n(lug: Lug) -> float:
+    """Load at which the end splits along the pull [N]. BTH-1, 3-3.3.1, single plane fracture (from memory)."""
+    side = lug.side_edge_m
+    looseness = 1 - 0.275 * math.sqrt(1 - (lug.pin_m / lug.hole_m) ** 2)
+    width = 1.13 * lug.end_edge_m + 0.92 * side / (1 + side / lug.hole_m)
+    return looseness * lug.tensile_pa / (1.2 * lug.design_factor) * width * lug.thickness_m
+
+
+def double_plane_n(lug: Lug) -> float:
+    """Load at which the pin shears out along two planes [N]. BTH-1, 3-3.3.1, double plane shear (from memory).
+
+    The planes stand 55 degrees x pin / hole off the pull; under a round end each is shorter by the height of its arc.
+    """
+    off = math.radians(55 * lug.pin_m / lug.hole_m)
+    plane = lug.end_edge_m + lug.pin_m / 2 * (1 - math.cos(off))
+    if lug.round_end:
+        radius = lug.end_edge_m + lug.hole_m / 2
+        plane -= radius - math.sqrt(radius**2 - (lug.pin_m / 2 * math.sin(off)) ** 2)
+    return 0.70 * lug.tensile_pa / (1.2 * lug.design_factor) * 2 * plane * lug.thickness_m
+
+
+def tear_out_n(lug: Lug) -> float:
+    """Load at which the end gives way, splitting or shearing [N]."""
+    return min(single_plane_n(lug), double_plane_n(lug))
+
+
+def bearing_n(lug: Lug) -> float:
+    """Load at which the pin crushes the hole [N]. BTH-1, 3-3.3.4: 1.25 x yield / factor on pin x thickness (from memory)."""
+    return 1.25 * lug.yield_pa / lug.design_factor * bearing_area_m2(lug)
+
+
+def bearing_area_m2(lug: Lug) -> float:
+    """Area on which the pin bears [m2]: its diameter times the thickness."""
+    return lug.pin_m * lug.thickness_m
+
+
+@dataclass(frozen=True)
+class FootLoad:
+    """A pull of one newton at the hole: along the lug, level in its plane, level across it, all [-]."""
+
+    along: float
+    in_plane: float
+    across: float
+
+
+def foot_load(in_plane_deg: float, out_of_plane_deg: float) -> FootLoad:
+    """Split a pull that leans by these angles from the lug's own line."""
+    out = math.radians(out_of_plane_deg)
+    lean = math.radians(in_plane_deg)
+    return FootLoad(math.cos(out) * math.cos(lean), math.cos(out) * math.sin(lean), math.sin(out))
+
+
+def foot_bending_n(lug: Lug, pull: FootLoad) -> float:
+    """Load at which the foot of the plate reaches yield / factor [N], pull and both bendings added at its worst corner."""
+    width, thick = lug.foot_width_m, lug.thickness_m
+    per_newton = (
+        pull.along / (width * thick)
+        + pull.in_plane * lug.height_m * 6 / (thick * width**2)
+        + pull.across * lug.height_m * 6 / (width * thick**2)
+    )
+    return lug.yield_pa / lug.design_factor / per_newton
+
+
+def weld_n(lug: Lug, pull: FootLoad) -> float:
+    """Load at which the worst spot of two fillet runs, one on each side, reaches its allowable shear on the throat [N].
+
+    The runs are two lines of the weld's length, one plate thickness apart: area 2 L, modulus L^2 / 3 in the plane and
+    L t across it, per unit of throat. Allowable 0.60 x weld metal strength / (1.2 x factor): BTH-1, 3-3.4.2 (memory).
+    """
+    length = lug.weld_length_m
+    normal = (
+        pull.along / (2 * length)
+        + pull.in_plane * lug.height_m / (length**2 / 3)
+        + pull.across * lug.height_m / (length * lug.thickness_m)
+    )
+    shear = math.hypot(pull.in_plane, pull.across) / (2 * length)
+    allowable_pa = 0.60 * lug.weld_tensile_pa / (1.2 * lug.design_factor)
+    return allowable_pa * throat_m(lug.weld_leg_m) / math.hypot(normal, shear)
+
+
+def throat_m(leg_m: float) -> float:
+    """Throat of an even fillet [m]: leg / sqrt(2)."""
+    return leg_m / math.sqrt(2)

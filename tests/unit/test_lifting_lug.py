@@ -1,0 +1,143 @@
+"""lifting-lug: statics of the foot and the weld, monotonicity, refusals, words."""
+
+from __future__ import annotations
+
+import dataclasses
+from typing import Any
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from calc.answering import answer
+from calc.lifting.lifting_lug import WORKSHEET
+from calc.lifting.lug_strength import (
+    Lug,
+    bearing_n,
+    double_plane_n,
+    foot_bending_n,
+    foot_load,
+    net_tension_n,
+    single_plane_n,
+    tear_out_n,
+    weld_n,
+)
+from calc.worksheet import BadInput
+
+LUG = Lug(0.021, 0.027, 0.023, 0.028, 0.031, 0.062, 0.007, 0.081, 250e6, 400e6, 482e6, 3.0, round_end=False)
+
+
+def run(**more: str) -> dict[str, Any]:
+    return answer("lifting-lug", {**WORKSHEET.example, **more}, "us")
+
+
+def texts(record: dict[str, Any]) -> str:
+    return " ".join(caution["text"] for caution in record["cautions"])
+
+
+def test_straight_pull_is_stress_times_area() -> None:
+    straight = foot_load(0.0, 0.0)
+    assert foot_bending_n(LUG, straight) == pytest.approx(250e6 / 3 * 0.021 * 0.081)
+    assert weld_n(LUG, straight) == pytest.approx(0.6 * 482e6 / 3.6 * 2 * 0.081 * 0.007 / 2**0.5)
+    assert bearing_n(LUG) == pytest.approx(1.25 * 250e6 / 3 * 0.023 * 0.021)
+
+
+def test_level_pull_bends_as_a_cantilever() -> None:
+    # M / Z with Z = t w^2 / 6 in the plane and w t^2 / 6 across it.
+    in_plane = foot_bending_n(LUG, foot_load(90.0, 0.0))
+    assert in_plane == pytest.approx(250e6 / 3 * 0.021 * 0.081**2 / 6 / 0.062, rel=1e-9)
+    across = foot_bending_n(LUG, foot_load(0.0, 90.0))
+    assert across == pytest.approx(250e6 / 3 * 0.081 * 0.021**2 / 6 / 0.062, rel=1e-9)
+
+
+def test_foot_is_no_wider_than_the_plate() -> None:
+    assert dataclasses.replace(LUG, weld_length_m=0.2).foot_width_m == pytest.approx(0.083)
+
+
+def test_tight_and_loose_pin() -> None:
+    tight = dataclasses.replace(LUG, pin_m=LUG.hole_m)
+    # With no play Cr is one; the counted side is the whole 28 mm here.
+    assert net_tension_n(tight) == pytest.approx(
+        400e6 / 3.6 * 2 * 0.021 * 0.6 * 0.028 * 1.6 * (27 / 28) ** 0.5
+    )
+    assert net_tension_n(LUG) < net_tension_n(tight)
+
+
+def test_a_thin_plate_counts_four_thicknesses() -> None:
+    thin = dataclasses.replace(LUG, thickness_m=0.002, pin_m=LUG.hole_m)
+    assert net_tension_n(thin) == pytest.approx(400e6 / 3.6 * 2 * 0.002 * 0.008)
+
+
+def test_a_narrow_side_counts_whole() -> None:
+    narrow = dataclasses.replace(LUG, side_edge_m=0.01, pin_m=LUG.hole_m)
+    assert net_tension_n(narrow) == pytest.approx(400e6 / 3.6 * 2 * 0.021 * 0.01)
+
+
+def test_a_round_end_shears_out_sooner() -> None:
+    assert double_plane_n(dataclasses.replace(LUG, round_end=True)) < double_plane_n(LUG)
+    assert tear_out_n(LUG) == min(single_plane_n(LUG), double_plane_n(LUG))
+
+
+@given(
+    st.sampled_from(["thickness_m", "end_edge_m", "weld_leg_m", "weld_length_m", "tensile_pa"]),
+    st.floats(1, 3),
+)
+def test_more_steel_never_holds_less(name: str, factor: float) -> None:
+    bigger = dataclasses.replace(LUG, **{name: getattr(LUG, name) * factor})
+    pull = foot_load(20.0, 10.0)
+    for way in (net_tension_n, single_plane_n, double_plane_n, bearing_n):
+        assert way(bigger) >= way(LUG) * (1 - 1e-12)
+    assert foot_bending_n(bigger, pull) >= foot_bending_n(LUG, pull) * (1 - 1e-12)
+    assert weld_n(bigger, pull) >= weld_n(LUG, pull) * (1 - 1e-12)
+
+
+@given(st.floats(1, 3))
+def test_the_factor_divides_everything(ratio: float) -> None:
+    safer = dataclasses.replace(LUG, design_factor=3.0 * ratio)
+    pull = foot_load(20.0, 10.0)
+    for one, other in (
+        (tear_out_n(LUG), tear_out_n(safer)), (weld_n(LUG, pull), weld_n(safer, pull)),
+        (foot_bending_n(LUG, pull), foot_bending_n(safer, pull)),
+    ):  # fmt: skip
+        assert one == pytest.approx(other * ratio)
+
+
+def test_the_weakest_way_is_named_and_never_green() -> None:
+    found = run()
+    ways = [
+        found["results"][way]["value"]
+        for way in ("net_tension", "tear_out", "bearing", "out_of_plane", "weld")
+    ]
+    assert found["results"]["capacity_estimate"]["value"] == min(ways)
+    assert found["verdict"] == "caution"
+    assert "not a rating" in found["headline"]
+    assert "qualified person" in texts(found)
+    over = run(load="6000 lb")
+    assert over["verdict"] == "stop"
+    assert "Too much" in over["headline"]
+
+
+def test_cautions_fit() -> None:
+    assert "across its plane" in texts(run(angle_out_of_plane="5"))
+    assert "loose in the hole" in texts(run(pin="3/4 in"))
+    assert "factor under 3" in texts(run(design_factor="2.5"))
+    plain = texts(run())
+    assert not any(words in plain for words in ("across its plane", "loose in the hole", "factor under 3"))
+
+
+def test_square_end_is_drawn_square() -> None:
+    assert run(end_shape="square")["figure"]["svg"] != run()["figure"]["svg"]
+
+
+@pytest.mark.parametrize(
+    ("change", "where"),
+    [({"pin": "1 in"}, "pin"), ({"yield_strength": "60000 psi"}, "yield_strength"), ({"height": "0.4 in"}, "height"),
+     ({"thickness": "0"}, "thickness"), ({"hole": "5 lb"}, "hole"), ({"design_factor": "1.9"}, "design_factor"),
+     ({"design_factor": "10.1"}, "design_factor"), ({"angle_in_plane": "91"}, "angle_in_plane"),
+     ({"angle_out_of_plane": "-1"}, "angle_out_of_plane"), ({"load": ""}, "load"), ({"weld_leg": "text"}, "weld_leg"),
+     ({"weld_length": "201 in"}, "weld_length")],
+)  # fmt: skip
+def test_refusals_name_their_box(change: dict[str, str], where: str) -> None:
+    with pytest.raises(BadInput) as caught:
+        run(**change)
+    assert [error.input for error in caught.value.errors] == [where]
