@@ -12,7 +12,7 @@ from calc.figures.drawing import Drawing, Point
 from calc.heating.moving_heat import Isotherm
 from calc.worksheet import Figure, Say
 
-_HATCHES = (
+HATCHES = (
     '<defs><pattern id="weld-hard" width="5" height="5" patternUnits="userSpaceOnUse">'
     '<path d="M0 5L5 0M0 0L5 5" stroke="currentColor" stroke-width="1.1"/></pattern>'
     '<pattern id="weld-soft" width="6" height="6" patternUnits="userSpaceOnUse">'
@@ -45,11 +45,11 @@ def heat_map_figure(bands: Sequence[HeatBand], thickness_m: float, say: Say) -> 
     depth = 1.35 * deepest if cut else thickness_m
     half = 1.18 * reach
     drawing = Drawing(400, 330, 20)
-    drawing.parts.append(_HATCHES)
+    drawing.parts.append(HATCHES)
     label_room = 0.62 * max(half, 0.6 * depth)
     drawing.fit([(-half, 0.12 * reach), (half, -depth - label_room)])
     for band in reversed(bands):
-        _fill(drawing, band)
+        fill_band(drawing, band)
     edges = [(-half, 0.0), (half, 0.0)]
     drawing.line("outline", *edges)
     drawing.line("hidden" if cut else "outline", (-half, -depth), (half, -depth))
@@ -64,7 +64,8 @@ def heat_map_figure(bands: Sequence[HeatBand], thickness_m: float, say: Say) -> 
     return Figure(drawing.svg(caption), caption)
 
 
-def _fill(drawing: Drawing, band: HeatBand) -> None:
+def fill_band(drawing: Drawing, band: HeatBand) -> None:
+    """Fill a band of the section on both sides of the bead."""
     right: list[Point] = [(aside, -deep) for aside, deep in band.line.points]
     left: list[Point] = [(-aside, down) for aside, down in reversed(right)]
     placed = [drawing.place(point) for point in (*right, *left)]
@@ -94,4 +95,4 @@ def _caption(bands: Sequence[HeatBand], thickness_m: float, say: Say) -> str:
     )
 
 
-__all__ = ["HeatBand", "heat_map_figure"]
+__all__ = ["HATCHES", "HeatBand", "fill_band", "heat_map_figure"]

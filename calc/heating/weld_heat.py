@@ -90,7 +90,8 @@ def efficiencies(process: str) -> tuple[float, float, float]:
     return code, min(code, *found), max(code, *found)
 
 
-def _weld(given: Given) -> _Weld:
+def weld_of(given: Given) -> _Weld:
+    """The weld that the inputs describe."""
     volts, amps = given.si("volts"), given.si("amps")
     travel, thickness, start = given.si("speed"), given.si("thickness"), given.si("preheat")
     code, low, high = efficiencies(given.text("process"))
@@ -175,12 +176,12 @@ def _hardening(steels: tuple[Steel, ...], cooling_s: float | None) -> _Hardening
 def compute(given: Given, say: Say) -> Answer:
     """Work the sheet out; see WORKSHEET for inputs and results."""
     chosen = _checked_temperatures(given, say)
-    weld = _weld(given)
+    weld = weld_of(given)
     thin_factor, thick_factor = _SHAPE_FACTORS[given.text("joint")]
     in_range = LEAST_HEAT_J_PER_M * (1 - 1e-9) <= weld.heat_j_per_m <= MOST_HEAT_J_PER_M * (1 + 1e-9)
     cooling = cooling_time_s(weld.heat_j_per_m, weld.thickness_m, weld.start_degc, thin_factor, thick_factor) if in_range else None  # fmt: skip
     hardening = _hardening(_steels(given), cooling)
-    bands = _bands(weld, chosen, say)
+    bands = bands_of(weld, chosen, say)
     edge = {band.name: band.line.points[0][0] for band in bands}
     melted = edge["melted"]
     to_chosen = sorted(
@@ -230,12 +231,12 @@ def _bulk(given: Given, weld: _Weld) -> float | None:
     return rise if weld.start_degc + rise <= HOTTEST_PART_DEGC else None
 
 
-def _bands(weld: _Weld, chosen_degc: float, say: Say) -> list[HeatBand]:
+def bands_of(weld: _Weld, chosen_degc: float, say: Say) -> list[HeatBand]:
     """The bands of the map, from the melt out; those no hotter than the start are left out."""
     temper = _temper(chosen_degc)
     names = (
         ("melted", "melted", MELTING_DEGC),
-        ("hard", f"hard and brittle: over {whole_degrees(say, HARDENS_ABOVE_DEGC)}", HARDENS_ABOVE_DEGC),
+        ("hard", f"hard zone: over {whole_degrees(say, HARDENS_ABOVE_DEGC)}", HARDENS_ABOVE_DEGC),
         ("softened", f"softened: over {whole_degrees(say, temper)}", temper),
         ("tinted", f"tinted: over {whole_degrees(say, _first_tint_degc())}", _first_tint_degc()),
     )
@@ -255,6 +256,8 @@ def _hard_words(hardening: _Hardening) -> str:
     if hardening.zone_hv is None:
         return hardening.why_not
     low, high = (round(value / 10) * 10 for value in hardening.zone_hv)
+    if low == high:
+        return f"about {low:.0f} HV ({_rockwell_words(hardening.zone_hv[1])} HRC)"
     return f"{low:.0f} to {high:.0f} HV ({_rockwell_words(hardening.zone_hv[0])} to {_rockwell_words(hardening.zone_hv[1])} HRC)"
 
 

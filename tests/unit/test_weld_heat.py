@@ -264,3 +264,11 @@ def test_rockwell_outside_the_table() -> None:
     assert rockwell_c(653.0) == pytest.approx(58.0)
     assert between([(1.0, 2.0), (3.0, 6.0)], 2.0) == pytest.approx(4.0)
     assert "under 20" in ask(steel="composition", carbon="0.1 %")["results"]["hard_zone"]["value"]
+
+
+def test_a_soft_zone_is_written_once() -> None:
+    """Plain low-carbon steel hardly hardens: least and greatest round to the same figure."""
+    text = ask(steel="composition", carbon="0.16 %", manganese="0.9 %", silicon="0.2 %", speed="1.5 mm/s")[
+        "results"
+    ]["hard_zone"]["text"]
+    assert text.startswith("about ")

@@ -1,0 +1,148 @@
+"""Drawings that explain heat and welding, computed from the same field as the worksheet weld-heat."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from itertools import pairwise
+
+from calc.figures.drawing import Drawing, Point
+from calc.figures.heat_colour import whole_degrees
+from calc.figures.heat_map import HATCHES, fill_band
+from calc.heating.hot_work_derate import asme_rule, en_rule
+from calc.heating.weld_heat import WORKSHEET, bands_of, weld_of
+from calc.quantities import to_si
+from calc.tables import number, table
+from calc.worksheet import Figure, Say, read_inputs
+
+
+def bead_anatomy(say: Say) -> Figure:
+    """The bead of the worksheet's example: its bands, the notch at each toe, the pull of shrinkage, where a crack starts."""
+    given = read_inputs(WORKSHEET.inputs, WORKSHEET.example, "us")
+    bands = bands_of(weld_of(given), given.si("peak_temperature"), say)[:3]
+    melted, hard, soft = (band.line for band in bands)
+    toe, reach = melted.points[0][0], soft.points[0][0]
+    deep = soft.points[-1][1]
+    drawing = Drawing(420, 300, 16)
+    drawing.parts.append(HATCHES)
+    drawing.fit([(-1.75 * reach, 0.75 * reach), (1.75 * reach, -1.5 * deep)])
+    for band in reversed(bands):
+        fill_band(drawing, band)
+    drawing.line("outline", (-1.7 * reach, 0.0), (-toe, 0.0))
+    drawing.line("outline", (toe, 0.0), (1.7 * reach, 0.0))
+    cap = [(toe * step / 8, 0.28 * toe * (1 - (step / 8) ** 2)) for step in range(-8, 9)]
+    drawing.area("steel", *cap)
+    crack = [
+        (toe * 1.02, 0.0),
+        (toe * 1.12, -0.18 * deep),
+        (toe * 1.08, -0.30 * deep),
+        (toe * 1.18, -0.46 * deep),
+    ]
+    drawing.line("leg-careful", *crack)
+    drawing.text((toe * 1.02, 0.0), "notch: a crack", "start", (8, -24), "strong")
+    drawing.text((toe * 1.02, 0.0), "starts here", "start", (8, -7), "strong")
+    for side in (-1.0, 1.0):
+        drawing.arrow((side * 1.7 * reach, -0.32 * deep), (side * 1.12 * reach, -0.32 * deep))
+    drawing.text((-1.7 * reach, -0.32 * deep), "shrinkage", "start", (0, -10), "small")
+    drawing.text((-1.7 * reach, -0.32 * deep), "pulls", "start", (0, 18), "small")
+    for words, line in (("melted", melted), ("hard rim, hydrogen in it", hard), ("soft band", soft)):
+        bottom = line.points[-1][1]
+        height = -deep * (1.12 + 0.16 * _row(words))
+        aside = reach * (0.75 - 0.18 * _row(words))
+        drawing.line("dimension", (0.0, -0.9 * bottom), (aside, height))
+        drawing.text((aside, height), words, "start", (4, 4), "small")
+    caption = (
+        f"One bead, to scale: melted to {say.length(toe)} from its middle, a hard rim to {say.length(hard.points[0][0])}, a soft "
+        f"band to {say.length(reach)} at most. A crack starts at the notch of the toe, in the hard rim, where shrinkage pulls."
+    )
+    return Figure(drawing.svg(caption), caption)
+
+
+def _row(words: str) -> int:
+    """The line on which a label stands."""
+    return ("melted", "hard rim, hydrogen in it", "soft band").index(words)
+
+
+def _degree_axes(hottest_degc: float, say: Say) -> tuple[Drawing, Callable[[float, float], Point]]:
+    """Axes for shares of 0 to 100 percent over a temperature, and where a (deg C, share) stands on them."""
+
+    def at(degc: float, share: float) -> Point:
+        return 1.4 * degc / hottest_degc, share
+
+    drawing = Drawing(420, 320, 48)
+    drawing.fit([(0.0, 0.0), (1.4, 1.0)])
+    drawing.line("axis", (0.0, 1.0), (0.0, 0.0), (1.4, 0.0))
+    for percent in (25, 50, 75, 100):
+        drawing.line("thin", (0.0, percent / 100), (1.4, percent / 100))
+        drawing.text((0.0, percent / 100), f"{percent}%", "end", (-6, 4), "small")
+    unit, word, step = ("degF", "°F", 200) if say.units == "us" else ("degC", "°C", 100)
+    for mark in range(step, 2000, step):
+        degc = to_si(mark, unit, "temperature")
+        if degc <= hottest_degc * 1.001:
+            drawing.line("thin", at(degc, 0.0), at(degc, -0.02))
+            drawing.text(at(degc, 0.0), f"{mark:,}", shift=(0, 20), kind="small")
+    drawing.text((1.4, 0.0), word, "end", (0, 38), "small")
+    return drawing, at
+
+
+def steel_while_hot(say: Say) -> Figure:
+    """Yield and stiffness of structural steel while it is hot (EN 1993-1-2, table 3.1), from the table."""
+    hottest = 700.0
+    drawing, at = _degree_axes(hottest, say)
+    ends: list[float] = []
+    for quantity, kind, words in (
+        ("yield_factor", "curve", "yield"),
+        ("modulus_factor", "curve-second", "stiffness"),
+    ):
+        rows = table("steel-hot-strength").where(quantity=quantity)
+        pairs = [(number({**row, "value": row["temperature_degC"]}), number(row)) for row in rows]
+        line = [at(degc, share) for degc, share in pairs if degc <= hottest]
+        drawing.line(kind, *line)  # type: ignore[arg-type]  # both are kinds of line
+        middle = line[len(line) // 2]
+        drawing.text(
+            middle,
+            words,
+            "start" if quantity == "yield_factor" else "end",
+            (8, -8) if quantity == "yield_factor" else (-8, 16),
+            "strong",
+        )
+        ends.append(pairs[[degc for degc, _ in pairs].index(600.0)][1])
+    caption = (
+        f"Structural steel while it is hot, as a share of cold: at {whole_degrees(say, 600.0)} it yields at {ends[0]:.0%} and is "
+        f"{ends[1]:.0%} as stiff. The share is for design against fire; hardened steel loses faster."
+    )
+    return Figure(drawing.svg(caption), caption)
+
+
+def chain_rules_in_heat(say: Say) -> Figure:
+    """Share of a grade 80 chain's rating left while hot: ASME B30.9 in steps, EN 818-6 beside it."""
+    hottest = 560.0
+    drawing, at = _degree_axes(hottest, say)
+    for rule, kind, words, place in (
+        (asme_rule, "curve", "ASME B30.9", 430.0), (en_rule, "curve-second", "EN 818-6", 305.0),
+    ):  # fmt: skip
+        steps = [
+            (degc, found)
+            for degc in range(21, round(hottest))
+            if (found := rule("80", float(degc)).hot) is not None
+        ]
+        line = [at(*steps[0])]
+        for (_, before), (degc, share) in pairwise(steps):
+            if share != before:
+                line += [at(degc, before), at(degc, share)]
+        line += [at(*steps[-1]), at(steps[-1][0], 0.0)]
+        drawing.line(kind, *line)  # type: ignore[arg-type]  # both are kinds of line
+        share = rule("80", place).hot or 0.0
+        drawing.text(at(place, share), words, "start", (6, -8), "strong")
+    caption = (
+        "Share of its rating that a sound grade 80 chain keeps while it is hot: full line ASME B30.9, dashed line EN 818-6. "
+        "Where a line drops to nothing, the rule allows no use."
+    )
+    return Figure(drawing.svg(caption), caption)
+
+
+HEAT_LESSONS: dict[str, Callable[[Say], Figure]] = {
+    "bead-anatomy": bead_anatomy, "steel-while-hot": steel_while_hot, "chain-rules-in-heat": chain_rules_in_heat,
+}  # fmt: skip
+"""Drawings of the pages on heat, by name."""
+
+__all__ = ["HEAT_LESSONS", "bead_anatomy", "chain_rules_in_heat", "steel_while_hot"]
