@@ -20,14 +20,24 @@ def round_ticks(low: float, high: float, wanted: int = 5) -> tuple[float, ...]:
     return tuple(number * step for number in range(first, last + 1))
 
 
+def _tick_text(tick: float) -> str:
+    return number_text(tick, 3) if abs(tick) >= 1 or tick == 0 else f"{tick:.3g}".replace("-", "−")
+
+
 class Graph:
     """A graph under way. Values are given in the reader's own units; both axes are scaled to the sheet."""
 
     def __init__(
-        self, x_range: tuple[float, float], y_range: tuple[float, float], x_words: str, y_words: str
-    ) -> None:
-        self.drawing = Drawing(400, 320, 56)
-        self.drawing.fit([(0.0, 0.0), (1.4, 1.0)])
+        self, x_range: tuple[float, float], y_range: tuple[float, float], x_words: str, y_words: str,
+        above: Graph | None = None, stacked: bool = False,
+    ) -> None:  # fmt: skip
+        """`stacked` leaves room below for a second graph, which is made with `above` set to the first."""
+        self.base = -1.5 if above is not None else 0.0
+        self.drawing: Drawing = (
+            above.drawing if above is not None else Drawing(400, 630 if stacked else 320, 56)
+        )
+        if above is None:
+            self.drawing.fit([(0.0, -1.5 if stacked else 0.0), (1.4, 1.0)])
         self.x_low, self.x_high = x_range[0], max(x_range[1], x_range[0] + 1e-12)
         self.y_low, self.y_high = y_range[0], max(y_range[1], y_range[0] + 1e-12)
         self._axes(x_words, y_words)
@@ -36,7 +46,7 @@ class Graph:
         """A value pair as a place on the board."""
         return (
             1.4 * (x - self.x_low) / (self.x_high - self.x_low),
-            (y - self.y_low) / (self.y_high - self.y_low),
+            self.base + (y - self.y_low) / (self.y_high - self.y_low),
         )
 
     def _axes(self, x_words: str, y_words: str) -> None:
@@ -50,13 +60,13 @@ class Graph:
         for tick in round_ticks(self.x_low, self.x_high):
             place = self.at(tick, self.y_low)
             draw.line("thin", place, (place[0], place[1] - 0.02))
-            draw.text(place, number_text(tick, 3), "middle", (0, 20), "small")
+            draw.text(place, _tick_text(tick), "middle", (0, 20), "small")
         for tick in round_ticks(self.y_low, self.y_high):
             place = self.at(self.x_low, tick)
             draw.line("thin", place, (place[0] - 0.02, place[1]))
-            draw.text(place, number_text(tick, 3), "end", (-8, 4), "small")
-        draw.text((0.7, 0.0), x_words, "middle", (0, 40), "small")
-        draw.text((0.0, 1.0), y_words, "start", (-40, -16), "small")
+            draw.text(place, _tick_text(tick), "end", (-8, 4), "small")
+        draw.text((0.7, self.base), x_words, "middle", (0, 40), "small")
+        draw.text((0.0, self.base + 1.0), y_words, "start", (-40, -16), "small")
 
     def curve(self, points: Sequence[tuple[float, float]], kind: LineKind = "curve") -> None:
         """A line through value pairs."""

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from calc.figures.drawing import Drawing
+from calc.figures.drawing import Drawing, LineKind
 from calc.figures.graph import Graph
 from calc.quantities import STANDARD_GRAVITY_M_PER_S2, from_si
 from calc.worksheet import Figure, Say
@@ -125,7 +125,7 @@ def limits_figure(
     blocked: Sequence[str],
     say: Say,
 ) -> Figure:
-    """Every limit on the pull as a bar to scale, with the target as an upright line; blocked parts are named."""
+    """Every limit on the pull as a bar to scale, with the target marked on each; blocked parts are named."""
     tallest = max([force for _, force in limits] + [target_n])
     rows = len(limits)
     drawing = Drawing(400, 90 + 44 * rows, 48)
@@ -138,9 +138,9 @@ def limits_figure(
         lowest = ceiling_n is not None and force <= ceiling_n * (1 + 1e-12)
         drawing.line("leg-careful" if lowest else "leg", (0.0, y), (end, y))
         drawing.text((0.0, y), f"{name}: {say.force(force, 'down')}", "start", (0, 18), "small")
+        mark: LineKind = "leg-stop" if target_n > force * (1 + 1e-12) else "force"
+        drawing.line(mark, (target_n / tallest, y + 0.2 * step), (target_n / tallest, y - 0.2 * step))
     place = target_n / tallest
-    over = ceiling_n is None or target_n > ceiling_n * (1 + 1e-12)
-    drawing.line("leg-stop" if over else "force", (place, 0.4 * step), (place, -(rows - 0.6) * step))
     drawing.text(
         (place, 0.4 * step), f"your pull {say.one(target_n, 'force', digits=3)}", "end" if place > 0.6 else "start",
         (0, -8), "strong",
@@ -151,3 +151,56 @@ def limits_figure(
         else f"No pull: {'; '.join(blocked)}."
     )
     return Figure(drawing.svg(caption), caption)
+
+
+def log_figure(
+    pulls: Sequence[tuple[float, float]], times: Sequence[tuple[float, float]], line: tuple[float, float],
+    departure: tuple[float | None, float | None, float | None], say: Say,
+) -> Figure:  # fmt: skip
+    """Force against opening with the straight line and the break, and below it force against time where it was noted.
+
+    pulls -- (force [N], gap [m]); times -- (time [s], force [N]); line -- gap = offset [m] + compliance [m/N] x force
+    """
+    us = say.units == "us"
+    offset, compliance = line
+    top = max(force for force, _ in pulls)
+
+    def opening(gap_m: float) -> float:
+        return from_si(gap_m - offset, "in" if us else "mm", "length")
+
+    def pull(force_n: float) -> float:
+        return from_si(force_n, "lbf" if us else "kN", "force")
+
+    pull_words = "force, lb" if us else "force, kN"
+    widest = max(opening(gap) for _, gap in pulls)
+    least = min(0.0, *(opening(gap) for _, gap in pulls))
+    stacked = len({time for time, _ in times}) > 1
+    graph = Graph(
+        (least, widest * 1.1),
+        (0.0, pull(top) * 1.1),
+        f"opening, {'in' if us else 'mm'}",
+        pull_words,
+        stacked=stacked,
+    )
+    straight_to = min(top, (widest * 1.1 * (0.0254 if us else 0.001)) / compliance)
+    graph.curve([(0.0, 0.0), (opening(offset + compliance * straight_to), pull(straight_to))], "hidden")
+    graph.curve([(opening(gap), pull(force)) for force, gap in pulls], "curve")
+    graph.dots([(opening(gap), pull(force)) for force, gap in pulls])
+    at, low, high = departure
+    caption = f"Force against opening; dashed, the straight part carried on to {say.force(straight_to)}. "
+    if at is not None and low is not None and high is not None:
+        place = opening(offset + compliance * at)
+        graph.bar(place, pull(low), pull(high))
+        graph.dots([(place, pull(at))], "hook")
+        graph.note(place, pull(at), "leaves the line", "strong")
+        caption += f"The readings leave it at {say.force(at)}, between {say.force(low, 'down')} and {say.force(high, 'up')}."
+    else:
+        caption += "The readings stay on it."
+    if stacked:
+        minutes = [(time / 60.0, pull(force)) for time, force in times]
+        first, last = min(time for time, _ in minutes), max(time for time, _ in minutes)
+        second = Graph((first, last), (0.0, pull(top) * 1.1), "time, min", pull_words, above=graph)
+        second.curve(minutes, "curve-second")
+        second.dots(minutes)
+        caption += f" Below it, force against time over {last - first:.3g} min."
+    return Figure(graph.drawing.svg(caption), caption)

@@ -1,0 +1,126 @@
+"""Reads the log of a pull as a person keeps it: pasted from a spreadsheet, units in the headings, gaps, odd columns.
+
+A heading names its column (force, load, pull; gap, opening, stretch; throat; time) and may carry a unit: `Force (lb)`,
+`gap, mm`, `time [min]`. Without headings the columns are force, gap, throat, time. Times may read 2:30.
+"""
+
+from __future__ import annotations
+
+import csv
+import re
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from calc.quantities import NotReadable, find_unit, read_quantity
+
+COLUMNS: dict[str, tuple[str, str, tuple[str, ...]]] = {
+    # name: dimension, unit of a bare number, beginnings of headings
+    "force": ("force", "lbf", ("force", "load", "pull", "tension", "kraft")),
+    "gap": ("length", "in", ("gap", "open", "stretch", "length", "displacement", "extension", "deflection")),
+    "throat": ("length", "in", ("throat", "mouth")),
+    "time": ("time", "s", ("time", "clock", "elapsed")),
+}  # fmt: skip
+_SI_UNIT = {"force": "kN", "gap": "mm", "throat": "mm", "time": "s"}
+MOST_ROWS = 5000
+
+
+@dataclass(frozen=True)
+class Reading:
+    """One line of the log, SI: force [N], gap [m], throat [m], time [s]; None where nothing was written."""
+
+    force_n: float
+    gap_m: float | None
+    throat_m: float | None
+    time_s: float | None
+
+
+class NotALog(ValueError):
+    """The text is no log; the message says which line and what would do."""
+
+
+def decode(data: bytes) -> str:
+    """Text of a file from a spreadsheet, whether UTF-8, UTF-16 or the old Western encoding."""
+    for encoding in ("utf-8-sig", "utf-16") if data[:2] not in (b"\xff\xfe", b"\xfe\xff") else ("utf-16",):
+        try:
+            return data.decode(encoding)
+        except UnicodeDecodeError:
+            continue
+    return data.decode("latin-1")
+
+
+def _cells(line: str) -> list[str]:
+    """Cells of one line: by tab, semicolon or comma, quotes respected; else by spaces before a number."""
+    for separator in ("\t", ";", ","):
+        if separator in line:
+            return [
+                cell.strip() for cell in next(csv.reader([line], delimiter=separator, skipinitialspace=True))
+            ]
+    return [cell.strip() for cell in re.split(r"\s{2,}|\s(?=[\d.+-])", line.strip())]
+
+
+def _heading(cells: Sequence[str]) -> dict[int, tuple[str, str]] | None:
+    """Column number to (name, unit or nothing); None if the line is no heading."""
+    found: dict[int, tuple[str, str]] = {}
+    for number, cell in enumerate(cells):
+        words = cell.lower()
+        name = next((key for key, (_, _, starts) in COLUMNS.items() if any(s in words for s in starts)), None)
+        if name is None or name in (known for known, _ in found.values()):
+            continue
+        written = re.search(r"[(\[]\s*([^)\]]+?)\s*[)\]]|[,/]\s*([A-Za-z]+)\s*$", cell)
+        unit = find_unit(written[1] or written[2], COLUMNS[name][0]) if written else None
+        if written and unit is None and COLUMNS[name][0] == "force":
+            unit = find_unit(written[1] or written[2], "weight")
+        found[number] = (name, unit or "")
+    return found if "force" in (name for name, _ in found.values()) else None
+
+
+def _value(text: str, name: str, unit: str, line: int) -> float | None:
+    if text.strip().lower() in ("", "-", "–", "—", "n/a", "na", "none", "?"):
+        return None
+    if name == "time" and (clock := re.fullmatch(r"(?:(\d+):)?(\d{1,3}):(\d{2}(?:\.\d+)?)", text.strip())):
+        return int(clock[1] or 0) * 3600 + int(clock[2]) * 60 + float(clock[3])
+    try:
+        return read_quantity(text, COLUMNS[name][0], unit).value_si
+    except NotReadable as reason:
+        raise NotALog(f"line {line}, {name}: “{text}” {reason}") from reason
+
+
+def _reading(
+    cells: Sequence[str], columns: dict[int, tuple[str, str]], line: int, si: bool
+) -> Reading | None:  # fmt: skip
+    """One line as a reading; None for a note or a missed reading, which has no force."""
+    found: dict[str, float | None] = dict.fromkeys(COLUMNS)
+    for place, (name, unit) in sorted(columns.items(), key=lambda column: column[1][0] != "force"):
+        if place < len(cells):
+            bare = unit or (_SI_UNIT[name] if si else COLUMNS[name][1])
+            found[name] = _value(cells[place], name, bare, line)
+        if found["force"] is None:
+            return None
+    if found["force"] is not None and found["force"] < 0:
+        raise NotALog(f"line {line}: the force is below zero")
+    return Reading(found["force"] or 0.0, found["gap"], found["throat"], found["time"])
+
+
+def read_log(text: str, si: bool) -> tuple[Reading, ...]:
+    """The readings of a pasted log. `si` says what a bare number means where the heading has no unit.
+
+    Raises NotALog with the line that cannot be read.
+    """
+    lines = [(number, line) for number, line in enumerate(text.splitlines(), 1) if line.strip()]
+    if len(lines) > MOST_ROWS:
+        raise NotALog(f"has {len(lines):,} lines; give at most {MOST_ROWS:,}")
+    columns: dict[int, tuple[str, str]] | None = None
+    readings: list[Reading] = []
+    for number, line in lines:
+        cells = _cells(line)
+        if columns is None:
+            columns = _heading(cells)
+            if columns is not None:
+                continue
+            if not re.search(r"\d", line):
+                continue  # a title above the table
+            columns = {place: (name, "") for place, name in enumerate(COLUMNS)}
+        reading = _reading(cells, columns, number, si)
+        if reading is not None:
+            readings.append(reading)
+    return tuple(readings)

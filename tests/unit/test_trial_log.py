@@ -1,0 +1,240 @@
+"""trial-log: straight, bent, set, bleed, throat; messy logs; refusals."""
+
+import base64
+from collections.abc import Sequence
+from typing import Any
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from calc.answering import answer, worksheet
+from calc.pulling.departure import find_departure, standing_out
+from calc.pulling.log_reading import NotALog, decode, read_log
+from calc.worksheet import BadInput
+
+STRAIGHT: list[tuple[float, float]] = [
+    (force, 50.0 + 0.0213 * force) for force in (0, 1.7, 3.1, 4.9, 6.4, 8.2, 9.7, 11.3, 12.9)
+]
+
+
+def rows(pairs: Sequence[tuple[float, float | None]], **last: str) -> list[dict[str, str]]:
+    found = [{"force": f"{force} kN"} | ({} if gap is None else {"gap": f"{gap} mm"}) for force, gap in pairs]
+    found[-1].update(last)
+    return found
+
+
+def ask(readings: Any = None, **changes: Any) -> dict[str, Any]:
+    raw = {} if readings is None else {"readings": readings}
+    return answer("trial-log", {**raw, **changes}, "si")
+
+
+def pasted(text: str | bytes, units: Any = "si") -> dict[str, Any]:
+    data = text.encode() if isinstance(text, str) else text
+    return answer("trial-log", {"file": base64.b64encode(data).decode()}, units)
+
+
+def value(record: dict[str, Any], name: str) -> Any:
+    return record["results"][name]["value"]
+
+
+def refusal(**raw: Any) -> str:
+    with pytest.raises(BadInput) as caught:
+        answer("trial-log", raw, "si")
+    return " | ".join(f"{error.input}: {error.message}" for error in caught.value.errors)
+
+
+def test_straight_up_and_back() -> None:
+    record = ask(rows([*STRAIGHT, (0.2, 50.004)]))
+    assert record["verdict"] == "ok"
+    assert value(record, "stiffness") == pytest.approx(1000 / 0.0213)
+    assert value(record, "departs_at") is None
+    assert value(record, "permanent_set") == pytest.approx(0.004 - 0.0213 * 0.2, abs=1e-9)
+    assert value(record, "bleed_down") is None
+    assert "No pull in a shop" in record["cautions"][-1]["text"]
+
+
+def test_nothing_after_letting_off_is_careful() -> None:
+    record = ask(rows(STRAIGHT))
+    assert record["verdict"] == "caution"
+    assert "set is not known" in record["headline"]
+    assert ask(rows([*STRAIGHT, (0.1, None)]))["verdict"] == "caution"
+
+
+def test_a_bend_is_found_and_stops() -> None:
+    forces = [force for force, _ in STRAIGHT] + [14.1, 15.2]
+    bent = [(force, 50.0 + 0.0213 * force + 0.09 * max(0.0, force - 8.0)) for force in forces]
+    record = ask(rows(bent))
+    assert record["verdict"] == "stop"
+    assert value(record, "departs_low") <= 8.0 <= value(record, "departs_high")
+    assert value(record, "departs_at") == pytest.approx(8.0, abs=0.05)
+    assert "left the straight line" in record["headline"]
+    assert "leave it at" in record["figure"]["caption"]
+    assert value(record, "stiffness") == pytest.approx(1000 / 0.0213, rel=1e-3)
+    assert record["big"]["key"] == "departs_at"
+
+
+def test_permanent_set_stops() -> None:
+    record = ask(rows([*STRAIGHT, (0.0, 50.11)]))
+    assert record["verdict"] == "stop"
+    assert "stayed open by" in record["headline"]
+    assert value(record, "permanent_set") == pytest.approx(0.11)
+
+
+def test_throat_change() -> None:
+    def throat(now: str) -> dict[str, Any]:
+        readings = rows([*STRAIGHT, (0.0, 50.0)], throat=now)
+        readings[0]["throat"] = "31.0 mm"
+        return ask(readings)
+
+    assert value(throat("31.4 mm"), "throat_change_percent") == pytest.approx(100 * 0.4 / 31)
+    assert throat("31.4 mm")["verdict"] == "ok"
+    assert throat("31.9 mm")["verdict"] == "caution"
+    assert throat("32.6 mm")["verdict"] == "stop"
+    assert "throat opened 5.17%" in throat("32.6 mm")["headline"]
+
+
+def test_bleed_down() -> None:
+    def hold(last_force: str) -> dict[str, Any]:
+        readings = rows([*STRAIGHT, (12.8, 50.27), (12.7, 50.27), (0.0, 50.0)])
+        for number, reading in enumerate(readings):
+            reading["time"] = f"{number} min"
+        readings[-2]["force"] = last_force
+        return ask(readings)
+
+    record = hold("12.7 kN")
+    assert value(record, "bleed_down") == pytest.approx(0.1)
+    assert "force against time" in record["figure"]["caption"]
+    assert not any("creeps" in caution["text"] for caution in record["cautions"])
+    assert any("creeps" in caution["text"] for caution in hold("12.0 kN")["cautions"])
+
+
+def test_a_slip_of_reading_is_set_aside_and_told() -> None:
+    pairs = [(0.7 * i, 50 + 0.0213 * 0.7 * i) for i in range(20)]
+    pairs[9] = (pairs[9][0], pairs[9][1] + 0.2)
+    record = ask(rows([*pairs, (0.0, 50.0)]))
+    assert value(record, "readings_aside") == 1
+    assert value(record, "departs_at") is None
+    assert any("slips of reading" in caution["text"] for caution in record["cautions"])
+
+
+def test_a_true_bend_is_never_set_aside() -> None:
+    force = [0.7 * i for i in range(20)]
+    gap = [0.02 * f + 0.3 * max(0.0, f - 9.0) for f in force]
+    assert standing_out(force, gap) == ()
+
+
+def test_equal_forces_do_not_upset_the_chord() -> None:
+    assert (
+        standing_out(
+            [1.0, 2.0, 2.0, 2.0, 3.0, 4.0, 5.0, 6.0, 7.0, 8.0],
+            [0.1, 0.2, 0.2, 0.2, 0.3, 0.4, 0.5, 0.6, 0.7, 0.8],
+        )
+        == ()
+    )
+
+
+def test_a_bend_that_starts_at_once_and_doubled_ends() -> None:
+    found = find_departure([1.0, 1.0, 1.1, 2.0, 3.0, 4.0, 4.0], [0.1, 0.1, 0.11, 0.2, 0.9, 1.6, 1.6])
+    assert found.departs_at_n == pytest.approx(2.0, abs=0.02)
+    flat = find_departure([1.0, 1.0, 1.0, 2.0, 3.0, 4.0], [0.1, 0.1, 0.1, 2.0, 3.9, 5.8])
+    assert flat.departs_at_n is None
+
+
+# ------------------------------------------------------------------------------------------ messy logs
+
+MESSY = "Trial of the bollard hook\nTime [min]\tForce (lb)\tNote\tGap, mm\n" + "\n".join(
+    f"{minute}:00\t{force:,}\t{'ok' if minute % 2 else ''}\t{50 + 0.00011 * force:.4f}".replace("\t1,480\t", '\t"1,480"\t')
+    for minute, force in enumerate((0, 290, 610, 890, 1210, 1480, 1790, 2110, 2390))
+)  # fmt: skip
+
+
+def test_a_spreadsheet_paste() -> None:
+    record = pasted(MESSY + "\nbroke for coffee\t\t\t\n12:30\t0\t\t50.0001\n")
+    assert record["verdict"] == "ok"
+    assert value(record, "stiffness") == pytest.approx(4.4482216 / 0.00011, rel=1e-3)
+    assert value(record, "top_force") == pytest.approx(2390 * 4.4482216 / 1000)
+
+
+@pytest.mark.parametrize(
+    ("text", "force_n", "gap_m", "time_s"),
+    [
+        ("force (kN); gap (mm); time (s)\n1,7; 50,02; 3", 1700, 0.05002, 3), ("load,opening,time\n1.7,50.02,1:02:03", 1700, 0.05002, 3723),
+        ("1.7 50.02", 1700, 0.05002, None), ("pull [t]\tgap [in]\n2\t1 1/2", 19613.3, 0.0381, None),
+        ('Force (lb),Gap (in)\n"1,200","2.001"', 1200 * 4.4482216152605, 2.001 * 0.0254, None),
+        ("Force/kN,Gap/mm\n1.7 kN,-", 1700, None, None), ("force (barleycorns)\n1.7", 1700, None, None),
+    ],
+)  # fmt: skip
+def test_headings_units_and_separators(
+    text: str, force_n: float, gap_m: float | None, time_s: float | None
+) -> None:
+    (reading,) = read_log(text, si=True)
+    assert reading.force_n == pytest.approx(force_n)
+    assert reading.gap_m == (None if gap_m is None else pytest.approx(gap_m))
+    assert reading.time_s == time_s
+
+
+def test_us_bare_numbers_and_encodings() -> None:
+    (reading,) = read_log("100\t2.5", si=False)
+    assert reading.force_n == pytest.approx(444.822, abs=1e-3)
+    assert reading.gap_m == pytest.approx(0.0635)
+    assert decode("é".encode("utf-16")) == "é"
+    assert decode("é".encode("latin-1")) == "é"
+    assert decode("é".encode()) == "é"
+
+
+def test_logs_that_cannot_be_read() -> None:
+    with pytest.raises(NotALog, match="line 2, force"):
+        read_log("force\tgap\nmuch\t3", si=True)
+    with pytest.raises(NotALog, match="below zero"):
+        read_log("force\tgap\n-3\t3", si=True)
+    with pytest.raises(NotALog, match="at most 5,000"):
+        read_log("1\t2\n" * 5001, si=True)
+
+
+@pytest.mark.parametrize(
+    ("message", "raw"),
+    [
+        ("readings: is missing", {}), ("has 1 useful", {"readings": rows([(3.0, 50.0)])}),
+        ("has 4 useful", {"readings": rows([(1.0, 50.1), (1.0, 50.1), (2.0, 50.2), (3.0, 50.3)])}),
+        ("at four different", {"readings": rows([*[(1.0, 50.1)] * 6, (2.0, 50.2), (3.0, 50.3)])}),
+        ("no gap that grows", {"readings": rows([(f, 60 - g / 10) for f, g in STRAIGHT])}),
+        ("no force over zero", {"readings": rows([(0.0, 50.0)])}),
+        ("readings[1].force: is too small", {"readings": [{"force": "1 kN"}, {"force": "-1 kN"}]}),
+        ("readings[0].gap", {"readings": [{"force": "1 kN", "gap": "wide"}]}),
+        ("file: line 2", {"file": base64.b64encode(b"force\tgap\nx\t1").decode()}),
+        ("file: has 1 useful", {"file": base64.b64encode(b"force\tgap\n1\t1").decode()}),
+        ("no force over zero", {"file": base64.b64encode(b"some words\n").decode()}),
+        ("readings", {"readings": []}),
+    ],
+)  # fmt: skip
+def test_bad_input(message: str, raw: dict[str, Any]) -> None:
+    assert message in refusal(**raw)
+
+
+def test_a_thousand_points_falling_loads_and_doubled_times() -> None:
+    lines = ["force (kN)\tgap (mm)\ttime (s)"]
+    for i in range(1000):
+        force = 12.0 * i / 999 - (0.3 if i % 97 == 5 else 0.0)
+        lines.append(f"{max(0.0, force):.4f}\t{50 + 0.0213 * max(0.0, force):.5f}\t{i // 2}")
+    record = pasted("\n".join(lines))
+    assert record["verdict"] == "caution"
+    assert value(record, "stiffness") == pytest.approx(1000 / 0.0213, rel=1e-3)
+
+
+@given(
+    comp=st.floats(0.002, 0.4), top=st.floats(1.0, 200.0), n=st.integers(7, 25), share=st.floats(0.3, 0.75),
+    ratio=st.floats(3.0, 8.0),
+)  # fmt: skip
+def test_a_clean_bend_is_never_passed(comp: float, top: float, n: int, share: float, ratio: float) -> None:
+    forces = [top * i / n for i in range(n + 1)]
+    pairs: list[tuple[float, float | None]] = [
+        (f, 50 + comp * f + comp * (ratio - 1) * max(0.0, f - share * top)) for f in forces
+    ]
+    assert ask(rows(pairs))["verdict"] == "stop"
+
+
+def test_example_and_us_figure() -> None:
+    record = answer("trial-log", worksheet("trial-log").example)
+    assert record["verdict"] == "ok"
+    assert "stay on it" in record["figure"]["caption"]
