@@ -118,7 +118,7 @@ def hanging_figure(
         drawing.circle("hook", at(hook), 6.0, on_sheet=True)
         low = min(at(p)[1] for p in known)
         drawing.line("centre", at(hook), (offset, low))
-        drawing.circle("balance", at(centre), 5.0, on_sheet=True)
+        drawing.circle("pick", at(centre), 5.0, on_sheet=True)
         drawing.text((offset, min(z for _, z in placed)), title, shift=(0, 24), kind="note")
     caption = _caption(legs, tilt_deg, lean, say)
     return Figure(drawing.svg(caption), caption)

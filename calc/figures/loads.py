@@ -93,7 +93,7 @@ def _balance_point(drawing: Drawing, point: tuple[float, float], top: float, wor
     arm = 14.0 / drawing.scale
     drawing.line("centre", (point[0] - arm, point[1]), (point[0] + arm, point[1]))
     drawing.line("centre", (point[0], point[1] - arm), (point[0], top + 1.4 * arm))
-    drawing.circle("balance", point, 6.0, on_sheet=True)
+    drawing.circle("pick", point, 6.0, on_sheet=True)
     drawing.text((point[0], top), words, shift=(0, -26), kind="strong")
 
 

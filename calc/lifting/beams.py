@@ -1,0 +1,126 @@
+"""Bending and sag of a straight beam under one load and its own weight.
+
+Question of the trade: how hard does the beam bend, how far does it sag? Closed forms for a point load anywhere and an
+even load, for three ways of holding the ends (elastic line of Euler and Bernoulli; any strength-of-materials text,
+Gere's among them; the built-in forms from memory and held by a finite-element library). Downward is positive.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Callable
+from dataclasses import dataclass
+
+
+@dataclass(frozen=True)
+class Section:
+    """A section: second moment of area [m4], and from its middle to its outer fibre [m]."""
+
+    second_moment_m4: float
+    outer_fibre_m: float
+
+
+def rectangle(width_m: float, depth_m: float) -> Section:
+    """Width x depth, bent about its level axis."""
+    return Section(width_m * depth_m**3 / 12, depth_m / 2)
+
+
+def round_bar(diameter_m: float) -> Section:
+    """A full round."""
+    return Section(math.pi / 64 * diameter_m**4, diameter_m / 2)
+
+
+def round_tube(diameter_m: float, wall_m: float) -> Section:
+    """A pipe."""
+    inside = diameter_m - 2 * wall_m
+    return Section(math.pi / 64 * (diameter_m**4 - inside**4), diameter_m / 2)
+
+
+def box_tube(width_m: float, depth_m: float, wall_m: float) -> Section:
+    """A rectangular tube with sharp corners."""
+    inside = (width_m - 2 * wall_m) * (depth_m - 2 * wall_m) ** 3
+    return Section((width_m * depth_m**3 - inside) / 12, depth_m / 2)
+
+
+def i_section(depth_m: float, flange_width_m: float, web_m: float, flange_m: float) -> Section:
+    """An I without its fillets, bent the strong way."""
+    hollow = (flange_width_m - web_m) * (depth_m - 2 * flange_m) ** 3
+    return Section((flange_width_m * depth_m**3 - hollow) / 12, depth_m / 2)
+
+
+@dataclass(frozen=True)
+class Beam:
+    """A beam, SI units. ends is simple, fixed (both built in) or cantilever (built in at the left).
+
+    load_n at position_m from the left end; even_n_per_m along all of it; stiffness_nm2 is E x I.
+    """
+
+    span_m: float
+    ends: str
+    load_n: float
+    position_m: float
+    even_n_per_m: float
+    stiffness_nm2: float
+
+    def moment_nm(self, x: float) -> float:
+        """Bending moment at x [N m], sagging positive."""
+        length, a, w = self.span_m, self.position_m, self.even_n_per_m
+        b = length - a
+        over = max(0.0, x - a)
+        if self.ends == "simple":
+            return self.load_n * (b / length * x - over) + w * x * (length - x) / 2
+        if self.ends == "fixed":
+            left = b**2 * (3 * a + b) / length**3
+            point = self.load_n * (left * x - a * b**2 / length**2 - over)
+            return point + w * (6 * length * x - length**2 - 6 * x**2) / 12
+        return -self.load_n * max(0.0, a - x) - w * (length - x) ** 2 / 2
+
+    def sag_m(self, x: float) -> float:
+        """Sag at x [m]."""
+        length, w = self.span_m, self.even_n_per_m
+        point = self.load_n * _point_sag(self.ends, length, self.position_m, x)
+        if self.ends == "simple":
+            even = w * x * (length**3 - 2 * length * x**2 + x**3) / 24
+        elif self.ends == "fixed":
+            even = w * x**2 * (length - x) ** 2 / 24
+        else:
+            even = w * x**2 * (6 * length**2 - 4 * length * x + x**2) / 24
+        return (point + even) / self.stiffness_nm2
+
+    def greatest_moment(self) -> tuple[float, float]:
+        """Where the beam bends hardest [m], and the moment there without its sign [N m]."""
+        return _greatest(lambda x: abs(self.moment_nm(x)), self.span_m, self.position_m)
+
+    def greatest_sag(self) -> tuple[float, float]:
+        """Where the beam sags most [m], and how far [m]."""
+        return _greatest(self.sag_m, self.span_m, self.position_m)
+
+
+def _point_sag(ends: str, length: float, a: float, x: float) -> float:
+    """Sag at x under a load of one newton at a, times E I [m3]."""
+    if ends == "cantilever":
+        near, far = min(x, a), max(x, a)
+        return near**2 * (3 * far - near) / 6
+    if x > a:
+        x, a = length - x, length - a
+    b = length - a
+    if ends == "simple":
+        return b * x * (length**2 - b**2 - x**2) / (6 * length)
+    return b**2 * x**2 * (3 * a * length - 3 * a * x - b * x) / (6 * length**3)
+
+
+def _greatest(value: Callable[[float], float], length: float, kink: float) -> tuple[float, float]:
+    """The greatest of a function that is smooth but for one kink: a grid, then golden sections about its best point."""
+    steps = 240
+    grid = sorted({length * i / steps for i in range(steps + 1)} | {kink})
+    best = max(range(len(grid)), key=lambda i: value(grid[i]))
+    low, high = grid[max(best - 1, 0)], grid[min(best + 1, len(grid) - 1)]
+    golden = (math.sqrt(5) - 1) / 2
+    for _ in range(60):
+        one, other = high - golden * (high - low), low + golden * (high - low)
+        if value(one) < value(other):
+            low = one
+        else:
+            high = other
+    found = max((grid[best], (low + high) / 2), key=value)
+    return found, value(found)
