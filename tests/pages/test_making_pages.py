@@ -128,6 +128,8 @@ def test_keys_read_as_the_trade_says_them() -> None:
         ("Shackles ½ inch", ["shackle", "1/2"]),
         ("tie-down 3/8", ["tiedown", "3/8"]),
         ("45 degrees", ["45deg"]),
+        ("grade 43 1/2", ["g43", "1/2"]),
+        ("grade 8 1/2", ["g8", "1/2"]),
     ],
 )
 def test_what_is_typed_boils_down(typed: str, boiled: list[str]) -> None:

@@ -3,6 +3,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Callable
 from pathlib import Path
 
@@ -143,11 +144,11 @@ def test_turning_pages_keeps_scripts_and_addresses_right(served: str, page: Page
     page.click(".index-list a[href='chain-tie-down.html']")
     page.wait_for_url("**/look-up/chain-tie-down.html")
     expect(page.locator(".doors a[aria-current]")).to_have_text("Look up")
-    assert "What may chain hold" in page.title()
+    expect(page).to_have_title(re.compile("What may chain hold"))
     page.click(".doors a >> nth=1")
     page.wait_for_url("**/work-out/index.html")
     page.go_back()
-    expect(page.locator("article h1")).to_have_text("What may chain hold on a truck?")
+    expect(page.locator("article h1")).to_contain_text("What may chain hold on a truck?")
     assert page.evaluate("window.keptMark") == 1
     assert broken == []
 
