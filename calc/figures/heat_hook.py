@@ -56,7 +56,7 @@ def hook_stress_figure(
         drawing.circle("molten", at, 7.0, on_sheet=True)
         stress = _at(stresses, bead_radius_m)
         drawing.circle("molten", (bead_radius_m, plot_zero + tall * stress), 4.0, on_sheet=True)
-        bead = f" The bead sits where the stress is {say.of(stress, 'pressure', reading=('ksi', 'MPa'))}, before its own notch and shrinkage."
+        bead = f" The bead sits where the stress is {say.of(stress, 'pressure', 'up' if stress > 0 else 'nearest', reading=('ksi', 'MPa'))}, before its own notch and shrinkage."
     caption = (
         f"The section of the hook with its load side on the left, and under it the stress along the bar: {first} at the "
         f"inside, zero at the dotted line, {last} at the outside.{bead}"

@@ -82,7 +82,7 @@ def _label(drawing: Drawing, band: HeatBand, row: int, rows: int, depth: float, 
     height = -depth - step * (row + 1) + 0.25 * step
     aside = band.line.points[0][0]
     drawing.line("dimension", (aside, 0.0), (aside, height))
-    drawing.text((aside, height), band.words, "end", (-4, 2), "small")
+    drawing.text((aside, height), band.words, "end", (-4, 2), "note")
 
 
 def _caption(bands: Sequence[HeatBand], thickness_m: float, say: Say) -> str:

@@ -17,8 +17,8 @@ from dataclasses import dataclass
 from calc.heating.bessel import k0_scaled, k1_scaled
 
 _MOST_TRIES = 80
-_NEGLIGIBLE = 20.0
-"""A term smaller than its nearest one by exp(-20), 2e-9, is left out."""
+_NEGLIGIBLE = 17.0
+"""A term smaller than its nearest one by exp(-17), 4e-8, is left out."""
 
 
 @dataclass(frozen=True)
@@ -109,11 +109,11 @@ def _by_cosines(arc: MovingArc, along: float, aside: float, deep: float) -> _Loc
 
 
 def _local(arc: MovingArc, along: float, aside: float, deep: float) -> _Local:
-    """The field by whichever sum is shorter here; about 20 / (drag x thickness) images stand against 7 thickness / distance
+    """The field by whichever sum is shorter here; about 17 / (drag x thickness) images stand against 6 thickness / distance
     cosines.
     """
     thickness = arc.thickness_m
-    if 20.0 * thickness < math.hypot(along, aside) * (1.0 + 20.0 / (arc.drag_per_m * thickness)):
+    if 20.0 * thickness < math.hypot(along, aside) * (1.0 + 17.0 / (arc.drag_per_m * thickness)):
         return _by_cosines(arc, along, aside, deep)
     return _by_images(arc, along, aside, deep)
 
@@ -195,26 +195,24 @@ def peak(arc: MovingArc, aside_m: float, deep_m: float, guess_behind_m: float | 
     later, so the summit lies behind the thick-body one. Newton's rule on the slope, kept inside a bracket.
     """
     front = -_thick_lag(arc, math.hypot(aside_m, deep_m))
-    back = 2 * front - 1e-9
-    while _local(arc, back, aside_m, deep_m).along < 0:
-        front, back = back, 2 * back
-    along = back if guess_behind_m is None or not back < -guess_behind_m < front else -guess_behind_m
-    place = _local(arc, along, aside_m, deep_m)
+    back = -math.inf
+    along = 1.2 * front - 1e-9 if guess_behind_m is None or -guess_behind_m >= front else -guess_behind_m
     tries, settled = 0, False
     while not settled and tries < _MOST_TRIES:
+        place = _local(arc, along, aside_m, deep_m)
         if place.along > 0:
             back = along
         else:
             front = along
         # the slope of the logarithm is nearly straight, so Newton's rule works on that
-        bend = place.along_twice / place.rise - (place.along / place.rise) ** 2
-        step = -(place.along / place.rise) / bend if bend < 0 else 0.0
-        new = along + step
-        if bend >= 0 or not back < new < front:
-            new = (back + front) / 2
-        settled = abs(new - along) < 1e-5 * abs(new)
+        slope = place.along / place.rise
+        bend = place.along_twice / place.rise - slope * slope
+        new = along - slope / bend if bend < 0 else math.inf
+        if not back < new <= front:
+            new = (back + front) / 2 if math.isfinite(back) else 2 * along
+        # the rise is flat at its summit: a last step of 1e-4 moves it by some 1e-8
+        settled = abs(new - along) < 1e-4 * abs(new)
         along, tries = new, tries + 1
-        place = _local(arc, along, aside_m, deep_m)
     return Peak(place.rise, -along, place.aside, place.deep)
 
 
