@@ -3,14 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from itertools import pairwise
 
-from calc.figures.drawing import Drawing, Point
+from calc.figures.drawing import Drawing
 from calc.figures.heat_colour import whole_degrees
 from calc.figures.heat_map import HATCHES, fill_band
-from calc.heating.hot_work_derate import asme_rule, en_rule
+from calc.figures.heat_rules import degree_axes, heat_rules_figure
+from calc.heating.hot_work_derate import asme_bands, en_bands
 from calc.heating.weld_heat import WORKSHEET, bands_of, weld_of
-from calc.quantities import to_si
 from calc.tables import number, table
 from calc.worksheet import Figure, Say, read_inputs
 
@@ -62,32 +61,10 @@ def _row(words: str) -> int:
     return ("melted", "hard rim, hydrogen in it", "soft band").index(words)
 
 
-def _degree_axes(hottest_degc: float, say: Say) -> tuple[Drawing, Callable[[float, float], Point]]:
-    """Axes for shares of 0 to 100 percent over a temperature, and where a (deg C, share) stands on them."""
-
-    def at(degc: float, share: float) -> Point:
-        return 1.4 * degc / hottest_degc, share
-
-    drawing = Drawing(420, 320, 48)
-    drawing.fit([(0.0, 0.0), (1.4, 1.0)])
-    drawing.line("axis", (0.0, 1.0), (0.0, 0.0), (1.4, 0.0))
-    for percent in (25, 50, 75, 100):
-        drawing.line("thin", (0.0, percent / 100), (1.4, percent / 100))
-        drawing.text((0.0, percent / 100), f"{percent}%", "end", (-6, 4), "small")
-    unit, word, step = ("degF", "°F", 200) if say.units == "us" else ("degC", "°C", 100)
-    for mark in range(step, 2000, step):
-        degc = to_si(mark, unit, "temperature")
-        if degc <= hottest_degc * 1.001:
-            drawing.line("thin", at(degc, 0.0), at(degc, -0.02))
-            drawing.text(at(degc, 0.0), f"{mark:,}", shift=(0, 20), kind="small")
-    drawing.text((1.4, 0.0), word, "end", (0, 38), "small")
-    return drawing, at
-
-
 def steel_while_hot(say: Say) -> Figure:
     """Yield and stiffness of structural steel while it is hot (EN 1993-1-2, table 3.1), from the table."""
     hottest = 700.0
-    drawing, at = _degree_axes(hottest, say)
+    drawing, at = degree_axes(hottest, say)
     ends: list[float] = []
     for quantity, kind, words in (
         ("yield_factor", "curve", "yield"),
@@ -115,29 +92,7 @@ def steel_while_hot(say: Say) -> Figure:
 
 def chain_rules_in_heat(say: Say) -> Figure:
     """Share of a grade 80 chain's rating left while hot: ASME B30.9 in steps, EN 818-6 beside it."""
-    hottest = 560.0
-    drawing, at = _degree_axes(hottest, say)
-    for rule, kind, words, place in (
-        (asme_rule, "curve", "ASME B30.9", 430.0), (en_rule, "curve-second", "EN 818-6", 305.0),
-    ):  # fmt: skip
-        steps = [
-            (degc, found)
-            for degc in range(21, round(hottest))
-            if (found := rule("80", float(degc)).hot) is not None
-        ]
-        line = [at(*steps[0])]
-        for (_, before), (degc, share) in pairwise(steps):
-            if share != before:
-                line += [at(degc, before), at(degc, share)]
-        line += [at(*steps[-1]), at(steps[-1][0], 0.0)]
-        drawing.line(kind, *line)  # type: ignore[arg-type]  # both are kinds of line
-        share = rule("80", place).hot or 0.0
-        drawing.text(at(place, share), words, "start", (6, -8), "strong")
-    caption = (
-        "Share of its rating that a sound grade 80 chain keeps while it is hot: full line ASME B30.9, dashed line EN 818-6. "
-        "Where a line drops to nothing, the rule allows no use."
-    )
-    return Figure(drawing.svg(caption), caption)
+    return heat_rules_figure(asme_bands("80"), en_bands("80"), None, say)
 
 
 HEAT_LESSONS: dict[str, Callable[[Say], Figure]] = {

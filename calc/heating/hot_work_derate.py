@@ -8,8 +8,11 @@ Chain that a torch, a fire or a weld reached is another matter: it cannot be rat
 
 from __future__ import annotations
 
+import functools
 from dataclasses import dataclass
+from itertools import pairwise
 
+from calc.figures.heat_rules import Band, heat_rules_figure
 from calc.quantities import number_text, show, to_si
 from calc.tables import Row, number, table, value_si
 from calc.worksheet import (
@@ -94,6 +97,36 @@ def en_rule(grade: str, temperature_degc: float) -> RuleAnswer:
     )
 
 
+@functools.cache
+def asme_bands(grade: str) -> tuple[Band, ...]:
+    """The bands of ASME B30.9 as (from, to [deg C], share left while hot); none for a grade it does not print."""
+    if grade not in _ASME_GRADES:
+        return ()
+    ends = [
+        to_si(number_of(row, "temperature_degF"), "degF", "temperature")
+        for row in table("chain-heat-asme").where(grade=grade, quantity="reduction_while_hot")
+    ]
+    bands: list[Band] = [(to_si(-40.0, "degF", "temperature"), ends[0], 1.0)]
+    for low, high in pairwise(ends):
+        bands.append((low, high, asme_rule(grade, high).hot or 0.0))
+    return tuple(bands)
+
+
+@functools.cache
+def en_bands(grade: str) -> tuple[Band, ...]:
+    """The bands of EN 818-6 as (from, to [deg C], share left while hot); none for a grade it does not print."""
+    if grade not in _EN_GRADE:
+        return ()
+    return tuple(
+        (
+            number_of(row, "temperature_from_degC"),
+            number_of(row, "temperature_to_degC"),
+            value_si(row, "fraction"),
+        )
+        for row in table("chain-heat-en").where(grade=_EN_GRADE[grade])
+    )
+
+
 def number_of(row: Row, column: str) -> float:
     """A key column of a row as a number."""
     return number({**row, "value": row[column]})
@@ -155,6 +188,7 @@ def compute(given: Given, say: Say) -> Answer:
         },
         steps=_steps(say, rating, asme, en),
         cautions=_cautions(harmed),
+        figure=heat_rules_figure(asme_bands(grade), en_bands(grade), temperature, say),
         citations=tuple(rule.citation for rule in (asme, en) if rule.citation),
     )
 

@@ -9,7 +9,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from calc.answering import answer
-from calc.heating.hot_work_derate import asme_rule, en_rule
+from calc.heating.hot_work_derate import asme_bands, asme_rule, en_bands, en_rule
 from calc.quantities import to_si
 from calc.worksheet import BadInput
 
@@ -98,3 +98,23 @@ def test_more_heat_never_leaves_more(grade: str, cool: float, more: float) -> No
             if high is not None:
                 assert low is not None
                 assert high <= low
+
+
+@pytest.mark.parametrize(
+    ("grade", "names"), [("80", ("ASME", "EN 818")), ("100", ("ASME",)), ("4", ("EN 818",))]
+)
+def test_the_drawing_has_the_rules_that_print_the_grade(grade: str, names: tuple[str, ...]) -> None:
+    caption = ask(grade=grade, temperature="350 F")["figure"]["caption"]
+    assert all((name in caption) == (name in names) for name in ("ASME", "EN 818"))
+    assert "350 °F" in caption
+
+
+def test_a_frost_is_off_the_drawing_but_answered() -> None:
+    assert "upright" not in ask(temperature="-20 C")["figure"]["caption"]
+
+
+@pytest.mark.parametrize(("bands", "rule"), [(asme_bands, asme_rule), (en_bands, en_rule)])
+@pytest.mark.parametrize("grade", ["80", "100", "5", "4"])
+def test_drawn_bands_are_the_rule(bands: Any, rule: Any, grade: str) -> None:
+    for low, high, share in bands(grade):
+        assert rule(grade, (low + high) / 2).hot == pytest.approx(share)
