@@ -89,7 +89,11 @@ def edition(root: Path = ROOT) -> str:
     """Date and commit of the sources, as the foot of each page prints it; "working copy" outside a checkout."""
     try:
         done = subprocess.run(
-            ["git", "log", "-1", "--format=%cs, commit %h"], cwd=root, capture_output=True, text=True, check=True
+            ["git", "log", "-1", "--format=%cs, commit %h"],
+            cwd=root,
+            capture_output=True,
+            text=True,
+            check=True,
         )
     except (OSError, subprocess.CalledProcessError):
         return "working copy"
@@ -182,7 +186,9 @@ class Book:
         if name not in lessons.LESSONS:
             raise PageError(f"there is no drawing {name}; there are {', '.join(lessons.LESSONS)}")
         drawn = lessons.LESSONS[name](Say(units))
-        return tight(f'<figure class="book-figure">{drawn.svg}<figcaption>{rich(drawn.caption)}</figcaption></figure>')
+        return tight(
+            f'<figure class="book-figure">{drawn.svg}<figcaption>{rich(drawn.caption)}</figcaption></figure>'
+        )
 
     def source(self, root: str, key: str, locator: str = "") -> str:
         """A link to the card of a source."""
@@ -202,7 +208,12 @@ class Book:
 
     def _table(self, seen: View, mark: str = "") -> str:
         return self.templates.get_template("table.html").render(
-            view=seen, mark=mark, ring=seen_ring, rich=rich, sift_keys={sift.key for sift in seen.sifts}, mixed=len(seen.counts) > 1
+            view=seen,
+            mark=mark,
+            ring=seen_ring,
+            rich=rich,
+            sift_keys={sift.key for sift in seen.sifts},
+            mixed=len(seen.counts) > 1,
         )
 
     def _claims(self, root: str, seen: View, mark: str = "") -> str:
@@ -222,12 +233,19 @@ class Book:
             raise PageError(f"the example of worksheet {name} is refused: {refused}") from refused
         for result in record["results"].values():
             value = result["value"]
-            result["value_text"] = json.dumps(value) if isinstance(value, (list, dict)) else _script_text(value)
+            result["value_text"] = (
+                json.dumps(value) if isinstance(value, (list, dict)) else _script_text(value)
+            )
         return tight(
             self.templates.get_template("sheet.html").render(
-                sheet=declared, inputs=form_inputs(declared), answer=record, root=root, rich=rich,
-                unit=unit_name, verdict_words=json.dumps(VERDICT_WORDS),
-            )  # fmt: skip
+                sheet=declared,
+                inputs=form_inputs(declared),
+                answer=record,
+                root=root,
+                rich=rich,
+                unit=unit_name,
+                verdict_words=json.dumps(VERDICT_WORDS),
+            )
         )
 
 
@@ -236,6 +254,8 @@ def short_citation(title: str, place: str) -> str:
 
     A title that opens with a number of law or standard is cited by that number, which is not said twice; any other in full.
     """
+    if place.casefold() in title.casefold():
+        return title
     match = re.match(r"(?:[A-Z0-9][A-Z0-9./-]*(?: |$))+", title)
     code = match.group(0).strip() if match else ""
     if not re.search(r"\d", code) or not re.search(r"[ /-]", code):
@@ -268,7 +288,12 @@ def tight(html: str) -> str:
 
 def tight_blocks(text: str) -> str:
     """Markdown in which each block of HTML (from its tag at the margin to its end at the margin) has no blank line."""
-    return re.sub(r"^<(div|section)\b.*?^</\1>$", lambda block: tight(block.group(0)), text, flags=re.DOTALL | re.MULTILINE)
+    return re.sub(
+        r"^<(div|section)\b.*?^</\1>$",
+        lambda block: tight(block.group(0)),
+        text,
+        flags=re.DOTALL | re.MULTILINE,
+    )
 
 
 # ---------------------------------------------------------------------------------------------- the pages
@@ -306,7 +331,9 @@ class _Writer:
         own, body = split_front_matter(text)
         meta = {"edition": self.edition, **meta, **own}
         meta.setdefault("title", _first_heading(body) or words(Path(name).stem))
-        lines = "\n".join(f"{key}: {json.dumps(value, ensure_ascii=False)}" for key, value in meta.items() if value)
+        lines = "\n".join(
+            f"{key}: {json.dumps(value, ensure_ascii=False)}" for key, value in meta.items() if value
+        )
         path = self.out / name
         path.parent.mkdir(parents=True, exist_ok=True)
         path.write_text(f"---\n{lines}\n---\n{body}", encoding="utf-8")
@@ -401,16 +428,24 @@ class _Writer:
         cards = []
         for row in table("sources").rows:
             uses = [
-                {"name": name, "title": titles[name], "said": _said_counts(seen)} for name, seen in used[row["key"]].items()
+                {"name": name, "title": titles[name], "said": _said_counts(seen)}
+                for name, seen in used[row["key"]].items()
             ]
             sheets = cited.get(row["key"], [])
-            cards.append({**row, "uses": uses, "cited_by": "Worksheets: " + ", ".join(sheets) if sheets else ""})
+            cards.append(
+                {**row, "uses": uses, "cited_by": "Worksheets: " + ", ".join(sheets) if sheets else ""}
+            )
         _, intro = split_front_matter(self.render(self.own_words(page), page))
         text = self.jinja.get_template("sources_page.md").render(
             sources=cards, total=total.total(), counts={k: total[k] for k in ("text", "copy", "memory")}, rich=rich,
             ring=seen_ring, root="../", intro=intro,
         )  # fmt: skip
-        self.write(page, tight_blocks(text), kind="list", description="Every source, what was taken from it and how it was read.")
+        self.write(
+            page,
+            tight_blocks(text),
+            kind="list",
+            description="Every source, what was taken from it and how it was read.",
+        )
 
     def ratings(self) -> None:
         """The index behind the ratings box, and the same as a plain page for when scripts are off."""
@@ -422,7 +457,9 @@ class _Writer:
         for entry in made:
             grouped[entry.table].append(entry)
         parts = ["# Every rating in one list", ""]
-        parts.append('<p class="lede">Each line leads to its cell, with its source. The mark or tag on your part governs.</p>\n')
+        parts.append(
+            '<p class="lede">Each line leads to its cell, with its source. The mark or tag on your part governs.</p>\n'
+        )
         for name, lines in grouped.items():
             parts.append(f"## {view(name).title}\n")
             parts.append('<ul class="every" data-search-exclude>')
@@ -447,7 +484,9 @@ class _Writer:
                 (self.out / page).parent.mkdir(parents=True, exist_ok=True)
                 shutil.copyfile(path, self.out / page)
                 continue
-            self.write(page, self.render(path.read_text(encoding="utf-8"), page), description=self._lede(page))
+            self.write(
+                page, self.render(path.read_text(encoding="utf-8"), page), description=self._lede(page)
+            )
 
     def _lede(self, page: str) -> str:
         return ""
@@ -456,10 +495,19 @@ class _Writer:
         """The index of each part, where docs/ has none of its own; a part with no page says where to go instead."""
         parts: dict[str, tuple[str, str]] = {
             "look-up": ("Look something up", "Ratings, limits and sizes, each with its source."),
-            "work-out": ("Work something out", "Put in what you measured. See the answer, the drawing and the working."),
-            "judge": ("Judge a part", "Is it still fit for use? What to look for, what to measure, when to stop."),
+            "work-out": (
+                "Work something out",
+                "Put in what you measured. See the answer, the drawing and the working.",
+            ),
+            "judge": (
+                "Judge a part",
+                "Is it still fit for use? What to look for, what to measure, when to stop.",
+            ),
             "understand": ("Understand", "Why it is so, with drawings and numbers you can check."),
-            "about": ("How far to trust this book", "What it rests on, what it cannot know, and what governs over it."),
+            "about": (
+                "How far to trust this book",
+                "What it rests on, what it cannot know, and what governs over it.",
+            ),
         }
         for part, (title, lede) in parts.items():
             page = f"{part}/index.md"
@@ -474,7 +522,9 @@ class _Writer:
                         grouped["Worksheets that judge"].append((f"../{name}", meta))
             if not grouped and own is None:
                 continue
-            body = [] if own is None else [split_front_matter((self.out / page).read_text(encoding="utf-8"))[1]]
+            body = (
+                [] if own is None else [split_front_matter((self.out / page).read_text(encoding="utf-8"))[1]]
+            )
             if own is None:
                 body += [f"# {title}", "", f'<p class="lede">{lede}</p>', ""]
                 if part == "look-up":
@@ -494,7 +544,11 @@ class _Writer:
 
 
 def _forbids(text: str) -> bool:
-    return bool(re.search(r"\b(never|do not|not a lifting|no lifting|has no rating|out of use)\b", text, re.IGNORECASE))
+    return bool(
+        re.search(
+            r"\b(never|do not|not a lifting|no lifting|has no rating|out of use)\b", text, re.IGNORECASE
+        )
+    )
 
 
 def _said_counts(seen: Counter[str]) -> str:
@@ -573,8 +627,12 @@ def _frame_plain_tables(html: str) -> str:
 
 
 def _frame_table(found: re.Match[str]) -> str:
-    text = re.sub(r"<th(?=[ >])", '<th scope="col"', found.group(0)).replace("<table>", '<table class="plain">')
-    heads = [re.sub(r"<[^>]+>", "", head).strip() for head in re.findall(r"<th[^>]*>(.*?)</th>", text, re.DOTALL)]
+    text = re.sub(r"<th(?=[ >])", '<th scope="col"', found.group(0)).replace(
+        "<table>", '<table class="plain">'
+    )
+    heads = [
+        re.sub(r"<[^>]+>", "", head).strip() for head in re.findall(r"<th[^>]*>(.*?)</th>", text, re.DOTALL)
+    ]
     label = ", ".join(head for head in heads if head).replace('"', "")
     return f'<div class="table-frame" role="region" aria-label="Table: {label}">{text}</div>'
 

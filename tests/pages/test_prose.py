@@ -223,6 +223,7 @@ def test_a_reprint_and_a_recalled_row_say_so():
         ("DOE-STD-1090-96 Hoisting and rigging", "s. 15.4.6", "DOE-STD-1090-96, s. 15.4.6"),
         ("0027/ND Guidelines for marine lifting", "s. 7.8", "0027/ND, s. 7.8"),
         ("4WD Operation", "para 4.25", "4WD Operation, para 4.25"),
+        ("Slinging module", "Slinging module", "Slinging module"),
         ("Guidance on Safe Sling Use", "Table 1", "Guidance on Safe Sling Use, Table 1"),
         ("General working range", "Common practice, no source", "General working range, Common practice, no source"),
     ],
