@@ -38,14 +38,14 @@ def tempering_figure(
     for mark in fahrenheit:
         degc = max(low_degc, to_si(mark, unit, "temperature"))
         drawing.line("thin", at(degc, floor), at(degc, floor - 0.02 * most))
-        drawing.text(at(degc, floor), f"{mark:,}", shift=(0, 20), kind="small")
+        drawing.text(at(degc, floor), f"{mark:,}", shift=(0, 20), kind="note")
     drawing.text(
         at((low_degc + high_degc) / 2, floor), f"tempered for an hour at, {word}", shift=(0, 38), kind="small"
     )
     for mark in (100, 150, 200, 250) if say.units == "us" else (750, 1000, 1250, 1500, 1750):
         strength = to_si(mark, "ksi" if say.units == "us" else "MPa", "pressure")
         drawing.line("thin", at(low_degc, strength), at(high_degc, strength))
-        drawing.text(at(low_degc, strength), f"{mark:,}", "end", (-6, 4), "small")
+        drawing.text(at(low_degc, strength), f"{mark:,}", "end", (-6, 4), "note")
     drawing.text(at(low_degc, most), "ksi" if say.units == "us" else "MPa", "end", (-6, -12), "small")
     drawing.line("curve", *(at(degc, strength) for degc, strength in pieces))
     for degc, strength in pieces:

@@ -24,14 +24,14 @@ def degree_axes(hottest_degc: float, say: Say) -> tuple[Drawing, Callable[[float
     drawing.line("axis", (0.0, 1.0), (0.0, 0.0), (1.4, 0.0))
     for percent in (25, 50, 75, 100):
         drawing.line("thin", (0.0, percent / 100), (1.4, percent / 100))
-        drawing.text((0.0, percent / 100), f"{percent}%", "end", (-6, 4), "small")
+        drawing.text((0.0, percent / 100), f"{percent}%", "end", (-6, 4), "note")
     unit, word, step = ("degF", "°F", 200) if say.units == "us" else ("degC", "°C", 100)
     for mark in range(step, 2000, step):
         degc = to_si(mark, unit, "temperature")
         if degc <= hottest_degc * 1.001:
             drawing.line("thin", at(degc, 0.0), at(degc, -0.02))
-            drawing.text(at(degc, 0.0), f"{mark:,}", shift=(0, 20), kind="small")
-    drawing.text((1.4, 0.0), word, "end", (0, 38), "small")
+            drawing.text(at(degc, 0.0), f"{mark:,}", shift=(0, 20), kind="note")
+    drawing.text((1.4, 0.0), word, "end", (0, 38), "note")
     return drawing, at
 
 
