@@ -74,24 +74,25 @@ def chart(name: str) -> str:
         x0, y0 = place(low_x, step * count)
         kind = "axis" if count == 0 else "hair"
         parts.append(f'<path class="{kind}" d="M{x0:.0f} {y0:.1f}H{_WIDTH - _RIGHT}"/>')
-        parts.append(f'<text class="soft" x="{_LEFT - 8}" y="{y0 + 5:.1f}" text-anchor="end">{step * count:,.4g}</text>'
-                     if step * count < 1000 else
-                     f'<text class="soft" x="{_LEFT - 8}" y="{y0 + 5:.1f}" text-anchor="end">{step * count:,.0f}</text>')
+        words = f"{step * count:,.0f}" if step * count >= 1000 else f"{step * count:.4g}"
+        parts.append(f'<text class="soft" x="{_LEFT - 8}" y="{y0 + 5:.1f}" text-anchor="end">{words}</text>')
     ticks: dict[float, str] = {p[0]: p[2] for s in lines.values() for p in s}
     last = -100.0
     for x, text in sorted(ticks.items()):
         px, py = place(x, 0)
         parts.append(f'<path class="axis" d="M{px:.1f} {py:.1f}v6"/>')
         if px - last > 34:
-            parts.append(f'<text class="soft" x="{px:.1f}" y="{py + 22:.1f}" text-anchor="middle">{escape(text)}</text>')
+            parts.append(
+                f'<text class="soft" x="{px:.1f}" y="{py + 22:.1f}" text-anchor="middle">{escape(text)}</text>'
+            )
             last = px
     ends: list[float] = []
     for place_in, (key, points) in enumerate(sorted(lines.items(), key=lambda item: -item[1][-1][1])):
         path = "M" + "L".join(f"{px:.1f} {py:.1f}" for px, py in (place(x, y) for x, y, _ in points))
-        kind = place_in % 6
-        parts.append(f'<path class="line line-{kind}" d="{path}"/>')
+        stroke = place_in % 6
+        parts.append(f'<path class="line line-{stroke}" d="{path}"/>')
         parts.extend(
-            f'<circle class="dot dot-{kind}" cx="{px:.1f}" cy="{py:.1f}" r="4"/>'
+            f'<circle class="dot dot-{stroke}" cx="{px:.1f}" cy="{py:.1f}" r="4"/>'
             for px, py in (place(x, y) for x, y, _ in points)
         )
         end_x, end_y = place(points[-1][0], points[-1][1])

@@ -66,6 +66,17 @@ GROUPS = {
     "rules": "Rules", "inspection": "Judging a part", "heat": "Heat", "weights": "Weights and materials",
     "materials": "Weights and materials", "tie-down": "Tie-down", "sources": "Sources", "proof": "Proof and design factors",
 }  # fmt: skip
+PARTS: dict[str, tuple[str, str]] = {
+    "look-up": ("Look something up", "Ratings, limits and sizes, each with its source."),
+    "work-out": (
+        "Work something out", "Put in what you measured. See the answer, the drawing and the working.",
+    ),
+    "judge": ("Judge a part", "Is it still fit for use? What to look for, what to measure, when to stop."),
+    "understand": ("Understand", "Why it is so, with drawings and numbers you can check."),
+    "about": (
+        "How far to trust this book", "What it rests on, what it cannot know, and what governs over it.",
+    ),
+}  # fmt: skip
 ROOM_NAMES = {
     "lifting": "Lifting", "pulling": "Pulling and proving", "inspecting": "Judging a part", "heating": "Heat",
     "hauling": "Hauling", "recording": "Records and units",
@@ -319,7 +330,7 @@ class _Writer:
     def __init__(self, out: Path, root: Path) -> None:
         self.out, self.root = out, root
         loader = jinja2.FileSystemLoader([root / "build_scripts" / "templates", root / "docs"])
-        self.jinja = jinja2.Environment(
+        self.jinja = jinja2.Environment(  # noqa: S701 - the templates are ours and write HTML and Markdown themselves
             loader=loader, undefined=jinja2.StrictUndefined, trim_blocks=False, keep_trailing_newline=True
         )
         self.book = Book(self.jinja)
@@ -484,63 +495,51 @@ class _Writer:
                 (self.out / page).parent.mkdir(parents=True, exist_ok=True)
                 shutil.copyfile(path, self.out / page)
                 continue
-            self.write(
-                page, self.render(path.read_text(encoding="utf-8"), page), description=self._lede(page)
-            )
-
-    def _lede(self, page: str) -> str:
-        return ""
+            self.write(page, self.render(path.read_text(encoding="utf-8"), page))
 
     def indexes(self) -> None:
-        """The index of each part, where docs/ has none of its own; a part with no page says where to go instead."""
-        parts: dict[str, tuple[str, str]] = {
-            "look-up": ("Look something up", "Ratings, limits and sizes, each with its source."),
-            "work-out": (
-                "Work something out",
-                "Put in what you measured. See the answer, the drawing and the working.",
-            ),
-            "judge": (
-                "Judge a part",
-                "Is it still fit for use? What to look for, what to measure, when to stop.",
-            ),
-            "understand": ("Understand", "Why it is so, with drawings and numbers you can check."),
-            "about": (
-                "How far to trust this book",
-                "What it rests on, what it cannot know, and what governs over it.",
-            ),
-        }
-        for part, (title, lede) in parts.items():
+        """The index of each part: what docs/ says of it, else title and one sentence, then its pages by group."""
+        for part, (title, lede) in PARTS.items():
             page = f"{part}/index.md"
             own = self.written.pop(page, None)
-            grouped: dict[str, list[tuple[str, dict[str, str]]]] = defaultdict(list)
-            for name, meta in sorted(self.written.items()):
-                if name.startswith(f"{part}/"):
-                    grouped[meta.get("group", "")].append((name, meta))
-            if part == "judge":
-                for name, meta in sorted(self.written.items()):
-                    if name.startswith("work-out/") and meta.get("group") == ROOM_NAMES["inspecting"]:
-                        grouped["Worksheets that judge"].append((f"../{name}", meta))
+            grouped = self._grouped(part)
             if not grouped and own is None:
                 continue
-            body = (
-                [] if own is None else [split_front_matter((self.out / page).read_text(encoding="utf-8"))[1]]
-            )
             if own is None:
-                body += [f"# {title}", "", f'<p class="lede">{lede}</p>', ""]
+                body = [f"# {title}", "", f'<p class="lede">{lede}</p>', ""]
                 if part == "look-up":
                     body += [self.jinja.get_template("ask.html").render(root="../", box="ask-box"), ""]
+            else:
+                body = [split_front_matter((self.out / page).read_text(encoding="utf-8"))[1]]
             order = list(dict.fromkeys([*GROUPS.values(), *ROOM_NAMES.values()]))
             for group in sorted(grouped, key=lambda g: (g == "", order.index(g) if g in order else 99, g)):
-                if group:
-                    body.append(f"## {group}\n")
-                body.append('<ul class="index-list">')
-                for name, meta in grouped[group]:
-                    link = name.removeprefix(f"{part}/").removesuffix(".md") + ".html"
-                    said = f"<span>{rich(meta['description'])}</span>" if meta.get("description") else ""
-                    body.append(f'<li><a href="{link}"><b>{rich(meta["title"])}</b>{said}</a></li>')
-                body.append("</ul>\n")
+                body += _index_group(part, group, grouped[group])
             meta = own or {"title": title, "description": lede}
             self.write(page, "\n".join(body), **{**meta, "kind": "list"})
+
+    def _grouped(self, part: str) -> dict[str, list[tuple[str, dict[str, str]]]]:
+        """The pages of a part by group; judging has its worksheets too."""
+        grouped: dict[str, list[tuple[str, dict[str, str]]]] = defaultdict(list)
+        for name, meta in sorted(self.written.items()):
+            if name.startswith(f"{part}/"):
+                grouped[meta.get("group", "")].append((name, meta))
+            elif (
+                part == "judge"
+                and name.startswith("work-out/")
+                and meta.get("group") == ROOM_NAMES["inspecting"]
+            ):
+                grouped["Worksheets that judge"].append((f"../{name}", meta))
+        return grouped
+
+
+def _index_group(part: str, group: str, pages: list[tuple[str, dict[str, str]]]) -> list[str]:
+    lines = [f"## {group}\n"] if group else []
+    lines.append('<ul class="index-list">')
+    for name, meta in pages:
+        link = name.removeprefix(f"{part}/").removesuffix(".md") + ".html"
+        said = f"<span>{rich(meta['description'])}</span>" if meta.get("description") else ""
+        lines.append(f'<li><a href="{link}"><b>{rich(meta["title"])}</b>{said}</a></li>')
+    return [*lines, "</ul>\n"]
 
 
 def _forbids(text: str) -> bool:

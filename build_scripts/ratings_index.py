@@ -36,7 +36,24 @@ RULES: tuple[tuple[str, str], ...] = (
     (r"\b(eyebolts?|eye bolts?)\b", "eyebolt"), (r"\bturnbuckles?\b", "turnbuckle"),
     (r"[,;:()]", " "),
 )  # fmt: skip
-DROPPED = ("in", "inch", "a", "the", "for", "of", "on", "my", "what", "is", "rating", "rated", "wll", "limit", "and", "to")
+DROPPED = (
+    "in",
+    "inch",
+    "a",
+    "the",
+    "for",
+    "of",
+    "on",
+    "my",
+    "what",
+    "is",
+    "rating",
+    "rated",
+    "wll",
+    "limit",
+    "and",
+    "to",
+)
 """Words that say nothing about which rating is meant."""
 
 
@@ -64,7 +81,11 @@ def boil(text: str) -> list[str]:
 def _tokens(name: str, row: Row) -> tuple[tuple[str, ...], tuple[str, ...]]:
     """The words a rating answers to, and those it answers to only when nothing nearer does (8 for grade 80)."""
     named = {key: value for key, value in row.items() if key not in ("pin_in", "grade_name")}
-    found = boil(f"{row_text(name, named)} {resource(name)['title']} {name}".replace("_", " ").replace("-sling", " sling"))
+    found = boil(
+        f"{row_text(name, named)} {resource(name)['title']} {name}".replace("_", " ").replace(
+            "-sling", " sling"
+        )
+    )
     found += boil(name.replace("-", " "))
     near: list[str] = []
     grade = row.get("grade", "").lower()
@@ -73,7 +94,11 @@ def _tokens(name: str, row: Row) -> tuple[tuple[str, ...], tuple[str, ...]]:
         near += [f"g{grade[:-1]}"] if len(grade) > 1 and grade.endswith("0") else []
         near += [f"g{grade}0"] if grade.isdigit() and len(grade) == 1 else []
     size = size_number(row.get("size_in", "") or row.get("thread", ""))
-    found += [row.get("size_in", "").lower(), row.get("thread", "").lower(), "" if size is None else f"{size:g}"]
+    found += [
+        row.get("size_in", "").lower(),
+        row.get("thread", "").lower(),
+        "" if size is None else f"{size:g}",
+    ]
     for key, value in row.items():
         if key.endswith("_mm") and value:
             (near if row.get("size_in") else found).append(f"{value}mm")
@@ -105,12 +130,16 @@ def entries() -> tuple[Entry, ...]:
             if label in merged:
                 first = made[merged[label]]
                 made[merged[label]] = Entry(
-                    first.label, f"{first.answer} ({answer})", first.use, first.address, name, first.tokens, first.near
+                    first.label,
+                    f"{first.answer} ({answer})",
+                    first.use,
+                    first.address,
+                    name,
+                    first.tokens,
+                    first.near,
                 )
                 continue
-            has_pair = any(
-                other["unit"] != row["unit"] and _same_but_unit(other, row) for other in data.rows
-            )
+            has_pair = any(other["unit"] != row["unit"] and _same_but_unit(other, row) for other in data.rows)
             beside = "" if has_pair else "; ".join(f"≈ {m.text}" for m in companions(row)[-1:])
             use = resource(name)["linkwright"].get("use", "")
             merged[label] = len(made)
@@ -128,7 +157,12 @@ def _same_but_unit(one: Row, other: Row) -> bool:
     return all(one[key] == other[key] for key in one if key not in beside)
 
 
-_USE_SHORT = {"lift": "lifting", "tie_down": "tying down only, never lifting", "mixed": "read the row", "neither": "not a rating"}
+_USE_SHORT = {
+    "lift": "lifting",
+    "tie_down": "tying down only, never lifting",
+    "mixed": "read the row",
+    "neither": "not a rating",
+}
 
 
 def script(made: tuple[Entry, ...]) -> str:

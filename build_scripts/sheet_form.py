@@ -64,7 +64,9 @@ def _steering(inputs: Sequence[Input]) -> set[str]:
     return names.union(*(_steering(one.columns) for one in inputs if one.columns)) if inputs else names
 
 
-def _boxes(inputs: Sequence[Input], given: Mapping[str, Any], prefix: str, steering: set[str]) -> tuple[Box, ...]:
+def _boxes(
+    inputs: Sequence[Input], given: Mapping[str, Any], prefix: str, steering: set[str]
+) -> tuple[Box, ...]:
     held = {one.name: _text(given.get(one.name, one.default)) for one in inputs}
     return tuple(_box(one, given.get(one.name, one.default), held, prefix, steering) for one in inputs)
 
@@ -97,7 +99,8 @@ def _box(one: Input, given: Any, held: Mapping[str, str], prefix: str, steering:
     if one.kind == "rows":
         listed = json.loads(given) if isinstance(given, str) else (given or [])
         rows = tuple(
-            Row(str(n + 1), _boxes(one.columns, row, f"{path}[{n}].", steering)) for n, row in enumerate(listed)
+            Row(str(n + 1), _boxes(one.columns, row, f"{path}[{n}].", steering))
+            for n, row in enumerate(listed)
         )
         blank = Row("", _boxes(one.columns, {}, f"{path}[__].", steering))
     return Box(
@@ -126,5 +129,5 @@ def _axes(one: Input, given: Any, path: str, box_id: str) -> tuple[Box, ...]:
 
 def _row_name(label: str) -> str:
     """What one row is called: `Parts` gives `Part`."""
-    first = label.split(",")[0].split("(")[0].strip()
+    first = label.split(",", maxsplit=1)[0].split("(", maxsplit=1)[0].strip()
     return first[:-1] if first.endswith("s") and not first.endswith("ss") else first

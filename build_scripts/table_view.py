@@ -11,9 +11,9 @@ from collections import defaultdict
 from dataclasses import dataclass, field
 from typing import Any
 
+from build_scripts.markup import rich, unit_name, words
 from calc.quantities import from_si, show_in, to_si
 from calc.tables import NoSuchRow, Row, Table, number, package, table
-from build_scripts.markup import rich, unit_name, words
 
 USE_WORDS = {
     "lift": "For lifting",
@@ -52,7 +52,8 @@ class Made:
 @dataclass(frozen=True)
 class Shown:
     """One printed value in a cell: the row's number in the file, its text and unit, and computed companions. A range
-    stands for two rows."""
+    stands for two rows.
+    """
 
     number: int
     claim: str
@@ -187,7 +188,7 @@ def key_text(name: str, key: str, value: str) -> str:
         return source_short(value)
     if value.replace(".", "").isdigit():
         return f"{field_title(name, key)} {value}"
-    if "_" in value or "-" not in value and value.islower():
+    if "_" in value or ("-" not in value and value.islower()):
         return words(value)
     return value[0].upper() + value[1:] if value[1:2].islower() else value
 
@@ -254,7 +255,7 @@ def view(name: str, **conditions: str) -> View:
     if not rows:
         raise NoSuchRow(f"table {name} has no row for {conditions}")
     claims, claim_of = _claims(rows)
-    row_keys = [k for k in layout["rows"]]
+    row_keys = list(layout["rows"])
     column_keys = [k for k in layout["columns"] if k != "unit"]
     if len({row.get("quantity", "") for _, row in rows}) == 1:
         row_keys = [k for k in row_keys if k != "quantity"]
@@ -333,7 +334,9 @@ def _sifts(name: str, data: Table, keys: list[str], rows: list[tuple[int, Row]])
 def _in_order(values: list[str]) -> list[str]:
     numbers = [size_number(value) for value in values]
     if all(n is not None for n in numbers):
-        return [value for _, value in sorted(zip(numbers, values, strict=True), key=lambda pair: pair[0] or 0.0)]
+        return [
+            value for _, value in sorted(zip(numbers, values, strict=True), key=lambda pair: pair[0] or 0.0)
+        ]
     return values
 
 
@@ -352,8 +355,9 @@ def _wides(
     rank = {k: _in_order(list(dict.fromkeys(row[k] for _, row in rows))) for k in column_keys}
     columns.sort(key=lambda keys: [rank[k].index(v) for k, v in keys])
     if len(columns) > _MANY_COLUMNS and len(column_keys) > 1 and 1 < len(rank[column_keys[0]]) <= _MOST_PARTS:
-        parts = [
-            (((column_keys[0], value),), [c for c in columns if c[0][1] == value]) for value in rank[column_keys[0]]
+        parts: list[tuple[tuple[tuple[str, str], ...], list[tuple[tuple[str, str], ...]]]] = [
+            (((column_keys[0], value),), [c for c in columns if c[0][1] == value])
+            for value in rank[column_keys[0]]
         ]
     else:
         parts = [((), columns)]
@@ -366,7 +370,8 @@ def _wides(
 
 def _with_range_end(row: Row, rows: list[tuple[int, Row]]) -> Row:
     """The row with the two ends of a range under one quantity, so that they stand in one cell; `range_end` says which
-    end it is."""
+    end it is.
+    """
     quantity = row.get("quantity", "")
     names = {other.get("quantity", "") for _, other in rows}
     for low, high in _RANGE_ENDS:
@@ -389,7 +394,9 @@ def _one_wide(
     lines_of: dict[tuple[str, ...], dict[tuple[tuple[str, str], ...], list[tuple[int, Row]]]] = {}
     for index, row in rows:
         line = lines_of.setdefault(tuple(row[k] for k in row_keys), {})
-        line.setdefault(tuple((k, row[k]) for k, _ in columns[0]) if columns[0] else (), []).append((index, row))
+        line.setdefault(tuple((k, row[k]) for k, _ in columns[0]) if columns[0] else (), []).append(
+            (index, row)
+        )
     ordered = list(lines_of)
     if row_keys and all(size_number(keys[0]) is not None for keys in ordered):
         ordered.sort(key=lambda keys: size_number(keys[0]) or 0.0)
@@ -419,19 +426,24 @@ def _one_wide(
 def _value_heading(name: str, rows: list[tuple[int, Row]]) -> str:
     quantities = {row.get("quantity", "") for _, row in rows}
     if all(row["unit"] == "text" for _, row in rows):
-        return "What it says" if any(len(row["value"]) > _SHORT_TEXT for _, row in rows) else words(quantities.pop())
+        return (
+            "What it says"
+            if any(len(row["value"]) > _SHORT_TEXT for _, row in rows)
+            else words(quantities.pop())
+        )
     return words(quantities.pop()) if len(quantities) == 1 else field_title(name, "value")
 
 
 def _heads(name: str, row_keys: list[str]) -> tuple[Any, tuple[str, ...]]:
     """How the row keys are written, and their headings. An inch size takes its metric twin beside it, and the two ends
-    of a range stand together."""
+    of a range stand together.
+    """
     groups: list[tuple[str, ...]] = []
     for key in [key for place, key in enumerate(row_keys) if key != "source" or not place]:
         before = groups[-1] if groups else ()
-        if before == ("size_in",) and key in ("size_mm", "size"):
-            groups[-1] = (*before, key)
-        elif len(before) == 1 and "_from" in before[0] and key == before[0].replace("_from", "_to"):
+        if (before == ("size_in",) and key in ("size_mm", "size")) or (
+            len(before) == 1 and "_from" in before[0] and key == before[0].replace("_from", "_to")
+        ):
             groups[-1] = (*before, key)
         else:
             groups.append((key,))
@@ -452,7 +464,9 @@ def _head(name: str, group: tuple[str, ...], held: dict[str, str]) -> str:
     if group[0] == "size_in":
         metric = f"{second} mm" if size_number(second) is not None or " x " in second else second
         return f"{rich(first)} in <small>{rich(metric)}</small>" if first else rich(metric)
-    unit = {"C": " °C", "F": " °F"}.get(group[0][-1] if "_deg" in group[0] else "", "°" if "angle" in group[0] else "")
+    unit = {"C": " °C", "F": " °F"}.get(
+        group[0][-1] if "_deg" in group[0] else "", "°" if "angle" in group[0] else ""
+    )
     if first and second:
         return rich(f"{first} to {second}{unit}")
     return rich(f"from {first}{unit}" if first else f"up to {second}{unit}")
@@ -471,12 +485,19 @@ def _cell(rows: list[tuple[int, Row]], claim_of: dict[int, str], printed_pairs: 
             shown.append(_range(low[0], high[0], claim_of, paired))
             same_unit = [pair for pair in same_unit if not pair[1]["range_end"]]
         for index, row in same_unit:
-            value = {"from": f"from {row['value']}", "to": f"up to {row['value']}"}.get(row["range_end"], row["value"])
+            value = {"from": f"from {row['value']}", "to": f"up to {row['value']}"}.get(
+                row["range_end"], row["value"]
+            )
             shown.append(
                 Shown(
-                    index, claim_of[index], value, unit_name(row["unit"]), row["checked"],
-                    () if paired else companions(row), row["unit"] == "text" and len(row["value"]) > _SHORT_TEXT,
-                )  # fmt: skip
+                    index,
+                    claim_of[index],
+                    value,
+                    unit_name(row["unit"]),
+                    row["checked"],
+                    () if paired else companions(row),
+                    row["unit"] == "text" and len(row["value"]) > _SHORT_TEXT,
+                )
             )
     return tuple(shown)
 
@@ -487,5 +508,9 @@ def _range(low: tuple[int, Row], high: tuple[int, Row], claim_of: dict[int, str]
     value = first["value"] if same else f"{first['value']} to {last['value']}"
     made = () if paired else companions(first)
     if made and not same:
-        made = tuple(Made(f"{a.text.split(' ')[0]} to {b.text}") for a, b in zip(made, companions(last), strict=True))
-    return Shown(index, claim_of[index], value, unit_name(first["unit"]), first["checked"], made, False, rows=2)
+        made = tuple(
+            Made(f"{a.text.split(' ')[0]} to {b.text}") for a, b in zip(made, companions(last), strict=True)
+        )
+    return Shown(
+        index, claim_of[index], value, unit_name(first["unit"]), first["checked"], made, False, rows=2
+    )

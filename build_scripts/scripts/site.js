@@ -80,7 +80,7 @@
    * @param {URL} url
    * @param {number | null} scroll */
   async function turnTo(url, scroll) {
-    const answer = await fetch(url.href.split("#")[0]);
+    const answer = await fetch(url.href.replace(/#.*$/, ""));
     if (!answer.ok || !(answer.headers.get("content-type") || "").includes("text/html")) throw new Error("not a page");
     const next = new DOMParser().parseFromString(await answer.text(), "text/html");
     const fresh = next.querySelector("[data-md-component=container]");

@@ -52,7 +52,11 @@ class Reader(HTMLParser):
         self.wrong.extend(f"<{tag} {key}>" for key in held if key.startswith("on"))
         if tag == "label" and "for" in held:
             self.labels.add(held["for"])
-        if tag in ("input", "select", "textarea") and held.get("type") not in ("radio", "checkbox") and "hidden" not in held:
+        if (
+            tag in ("input", "select", "textarea")
+            and held.get("type") not in ("radio", "checkbox")
+            and "hidden" not in held
+        ):
             self.boxes.append((held.get("id", ""), "label" in self._open or "aria-label" in held))
         if tag == "th" and "scope" not in held:
             self.wrong.append("a th without scope")
@@ -95,7 +99,13 @@ def test_every_table_and_worksheet_has_its_page(site: Path, read_pages: dict[str
 
     wanted = {f"look-up/{name}.html" for name in table_names() if name != "sources"}
     wanted |= {f"work-out/{name}.html" for name in declared_names()}
-    wanted |= {"index.html", "look-up/index.html", "work-out/index.html", "about/sources.html", "look-up/every-rating.html"}
+    wanted |= {
+        "index.html",
+        "look-up/index.html",
+        "work-out/index.html",
+        "about/sources.html",
+        "look-up/every-rating.html",
+    }
     assert wanted - set(read_pages) == set()
     for name in (name for name in table_names() if name != "sources"):
         assert (site / "look-up" / f"{name}.csv").read_bytes() == (
@@ -110,13 +120,17 @@ def test_no_script_or_style_stands_in_a_page_and_tags_nest(read_pages: dict[str,
 
 
 def test_ids_are_unique_and_each_page_has_one_h1(read_pages: dict[str, Reader]) -> None:
-    doubled = {name: [i for i, n in Counter(page.ids).items() if n > 1][:5] for name, page in read_pages.items()}
+    doubled = {
+        name: [i for i, n in Counter(page.ids).items() if n > 1][:5] for name, page in read_pages.items()
+    }
     assert {name: ids for name, ids in doubled.items() if ids} == {}
     assert {name: page.tags["h1"] for name, page in read_pages.items() if page.tags["h1"] != 1} == {}
 
 
 def test_every_box_has_a_label(read_pages: dict[str, Reader]) -> None:
-    bare = {n: [i for i, inside in p.boxes if not inside and i not in p.labels] for n, p in read_pages.items()}
+    bare = {
+        n: [i for i, inside in p.boxes if not inside and i not in p.labels] for n, p in read_pages.items()
+    }
     assert {name: ids for name, ids in bare.items() if ids} == {}
 
 
@@ -166,7 +180,9 @@ def test_type_keeps_its_weight(site: Path) -> None:
     assert 0 < sum(font.stat().st_size for font in fonts) < MOST_FONT_BYTES
 
 
-def test_each_page_says_its_edition_and_what_the_book_is_not(site: Path, read_pages: dict[str, Reader]) -> None:
+def test_each_page_says_its_edition_and_what_the_book_is_not(
+    site: Path, read_pages: dict[str, Reader]
+) -> None:
     for name in read_pages:
         text = (site / name).read_text(encoding="utf-8")
         assert "data-edition>" in text, name
@@ -175,7 +191,8 @@ def test_each_page_says_its_edition_and_what_the_book_is_not(site: Path, read_pa
 
 def test_titles_are_told_apart(site: Path, read_pages: dict[str, Reader]) -> None:
     titles = Counter(
-        (site / name).read_text(encoding="utf-8").split("<title>")[1].split("</title>")[0] for name in read_pages
+        (site / name).read_text(encoding="utf-8").split("<title>")[1].split("</title>")[0]
+        for name in read_pages
     )
     assert [title for title, count in titles.items() if count > 1] == []
 

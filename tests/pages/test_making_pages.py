@@ -27,7 +27,9 @@ MM_PER_IN = Decimal("25.4")
 @pytest.fixture(scope="module")
 def book() -> Book:
     """The functions of a page."""
-    return Book(jinja2.Environment(loader=jinja2.FileSystemLoader(TEMPLATES), undefined=jinja2.StrictUndefined))
+    return Book(
+        jinja2.Environment(loader=jinja2.FileSystemLoader(TEMPLATES), undefined=jinja2.StrictUndefined)
+    )
 
 
 def test_a_cell_is_the_printed_one(book: Book) -> None:
@@ -89,7 +91,9 @@ def test_a_rating_is_never_rounded_up_when_converted() -> None:
     for name in table_names():
         for row in table(name).rows:
             if row.get("quantity") == "working_load_limit" and row["unit"] in ("lb", "kg"):
-                exact = _value(row["value"]) * (Fraction(KG_PER_LB) if row["unit"] == "lb" else 1 / Fraction(KG_PER_LB))
+                exact = _value(row["value"]) * (
+                    Fraction(KG_PER_LB) if row["unit"] == "lb" else 1 / Fraction(KG_PER_LB)
+                )
                 (made,) = companions(row)
                 shown = Fraction(made.text.split(" ")[0].replace(",", ""))
                 assert shown <= exact < shown * Fraction(101, 100), (name, row)
@@ -157,6 +161,9 @@ def test_a_form_has_every_input_of_its_worksheet_by_path() -> None:
 
 
 def test_front_matter_and_blocks() -> None:
-    assert split_front_matter("---\ntitle: A: b\ngroup: \"x\"\n---\nrest") == ({"title": "A: b", "group": "x"}, "rest")
+    assert split_front_matter('---\ntitle: A: b\ngroup: "x"\n---\nrest') == (
+        {"title": "A: b", "group": "x"},
+        "rest",
+    )
     assert split_front_matter("rest") == ({}, "rest")
     assert tight_blocks("a\n\n<div>\n\nb\n</div>\n\nc") == "a\n\n<div>\nb\n</div>\n\nc"
