@@ -38,6 +38,11 @@ class Limit:
     note: str = ""
 
     @property
+    def only_over(self) -> bool:
+        """Whether the source rejects only what is over the limit, not what is at it."""
+        return "more than this" in self.note.lower()
+
+    @property
     def citation(self) -> Citation:
         """The source and the place in it."""
         return Citation(self.source, self.locator)
@@ -87,18 +92,26 @@ def _grouped(found: Sequence[Limit]) -> list[tuple[Limit, tuple[Citation, ...]]]
     return list(groups.values())
 
 
+def _past(limit: Limit, reading_si: float) -> bool:
+    """Whether a reading is out: at the limit too, unless its source says more than this."""
+    if limit.only_over:
+        return reading_si > limit.value_si * (1 + 1e-9)
+    return reading_si >= limit.value_si * (1 - 1e-9) and reading_si > 0
+
+
 def measured(
     criterion: str, found: Sequence[Limit], reading_si: float | None, reading_words: str
 ) -> tuple[Finding, ...]:
     """One finding for each different limit on a reading that grows worse as it grows; the strictest decides.
 
-    `found` comes strictest first. A reading at its limit is out. None: not measured.
+    `found` comes strictest first. A reading at its limit is out, unless the source says more than this. None: not
+    measured.
     """
     findings = []
     for position, (limit, citations) in enumerate(_grouped(found)):
         if reading_si is None:
             outcome: Outcome = "not looked at"
-        elif reading_si >= limit.value_si * (1 - 1e-9) and reading_si > 0:
+        elif _past(limit, reading_si):
             outcome = "fail"
         elif reading_si > limit.value_si * NEAR_LIMIT:
             outcome = "near"

@@ -54,8 +54,10 @@ def test_worn_to_each_limit() -> None:
     assert any("0.443 in" in line and line.endswith("near") for line in lines)
 
 
-def test_stretch_at_three_percent_is_out() -> None:
-    assert ask(reach_new="800 mm", reach_now="824 mm")["verdict"] == "stop"
+def test_stretch_over_three_percent_is_out() -> None:
+    """The strictest source rejects what has grown by more than 3 percent; 3 percent itself is near."""
+    assert ask(reach_new="800 mm", reach_now="824.1 mm")["verdict"] == "stop"
+    assert ask(reach_new="800 mm", reach_now="824 mm")["verdict"] == "caution"
     assert ask(reach_new="800 mm", reach_now="823 mm")["verdict"] == "caution"
     assert ask(reach_new="800 mm", reach_now="797 mm")["verdict"] == "ok"
 

@@ -1,0 +1,146 @@
+"""sling-check: wire rope and web; limits, faults, heat, refusals."""
+
+from typing import Any
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from calc.answering import answer, worksheet
+from calc.worksheet import BadInput
+
+ROPE: dict[str, Any] = {
+    "kind": "wire-rope", "broken_in_lay": "2", "broken_in_strand": "1", "outer_wire_wear": "7 %", "core": "steel",
+    "shape_damage": "no", "corrosion": "no", "heat": "no", "fitting_damage": "no", "tag_readable": "yes", "altered": "no",
+    "rating": "1990 kg",
+}  # fmt: skip
+STRAP: dict[str, Any] = {
+    "kind": "web", "cut_share": "0", "chemical": "no", "stitch_damage": "no", "heat": "no", "fitting_damage": "no",
+    "tag_readable": "yes", "altered": "no", "rating": "2000 kg", "material": "nylon-or-polyester",
+}  # fmt: skip
+
+
+def rope(**changes: Any) -> dict[str, Any]:
+    return answer("sling-check", {**ROPE, **changes}, "si")
+
+
+def strap(**changes: Any) -> dict[str, Any]:
+    return answer("sling-check", {**STRAP, **changes}, "si")
+
+
+def value(record: dict[str, Any], name: str) -> Any:
+    return record["results"][name]["value"]
+
+
+def test_sound() -> None:
+    assert rope()["verdict"] == "ok"
+    assert strap()["verdict"] == "ok"
+    assert value(rope(), "rating_if_sound") == pytest.approx(1990)
+    assert value(strap(), "worst_share") == "7 of 7 criteria passed"
+    assert rope(rating="")["results"]["rating_if_sound"]["text"] == "no tag rating given"
+
+
+@pytest.mark.parametrize(
+    ("changes", "verdict"),
+    [
+        ({"broken_in_lay": "9"}, "caution"), ({"broken_in_lay": "10"}, "stop"), ({"broken_in_lay": "5", "broken_in_strand": "5"}, "stop"),
+        ({"broken_in_lay": "4", "broken_in_strand": "4"}, "caution"), ({"outer_wire_wear": "33 %"}, "caution"),
+        ({"outer_wire_wear": "33.4 %"}, "stop"), ({"broken_at_fitting": "1"}, "caution"), ({"broken_at_fitting": "2"}, "stop"),
+        ({"broken_at_fitting": "0"}, "ok"),
+        ({"broken_in_eight_diameters": "12", "wires_in_rope": "114"}, "stop"),
+        ({"broken_in_eight_diameters": "11", "wires_in_rope": "114"}, "caution"), ({"broken_in_eight_diameters": "40"}, "ok"),
+        ({"diameter_new": "12.7 mm", "diameter_now": "11.95 mm"}, "caution"),
+        ({"diameter_new": "12.7 mm", "diameter_now": "11.8 mm"}, "stop"),
+        ({"diameter_new": "7.9 mm", "diameter_now": "7.45 mm"}, "stop"), ({"diameter_new": "44 mm", "diameter_now": "40.8 mm"}, "stop"),
+        ({"diameter_new": "44 mm", "diameter_now": "43.1 mm"}, "ok"), ({"diameter_new": "44 mm"}, "ok"),
+        ({"core": "fibre", "hottest": "94 °C"}, "stop"), ({"core": "fibre", "hottest": "92 °C"}, "ok"),
+        ({"core": "steel", "hottest": "203 °C"}, "ok"), ({"core": "steel", "hottest": "206 °C"}, "stop"),
+    ],
+)  # fmt: skip
+def test_rope_limits(changes: dict[str, str], verdict: str) -> None:
+    assert rope(**changes)["verdict"] == verdict
+
+
+@pytest.mark.parametrize(
+    ("changes", "verdict"),
+    [
+        ({"cut_share": "1 %"}, "stop"), ({"hottest": "81 °C"}, "ok"), ({"hottest": "83 °C"}, "stop"),
+        ({"hottest": "81 °C", "material": "polypropylene"}, "stop"), ({"hottest": "79 °C", "material": "polypropylene"}, "ok"),
+    ],
+)  # fmt: skip
+def test_web_limits(changes: dict[str, str], verdict: str) -> None:
+    assert strap(**changes)["verdict"] == verdict
+
+
+def test_both_cut_limits_are_shown() -> None:
+    lines = [line for line in value(strap(cut_share="4 %"), "criteria") if line.startswith("Cut")]
+    assert [line.split("; ")[-1] for line in lines] == ["fail", "pass"]
+
+
+ROPE_FAULTS = [
+    {"shape_damage": "yes"},
+    {"corrosion": "yes"},
+    {"heat": "yes"},
+    {"fitting_damage": "yes"},
+    {"tag_readable": "no"},
+    {"altered": "yes"},
+]
+WEB_FAULTS = [
+    {"chemical": "yes"},
+    {"stitch_damage": "yes"},
+    {"heat": "yes"},
+    {"fitting_damage": "yes"},
+    {"tag_readable": "no"},
+    {"altered": "yes"},
+]
+
+
+@pytest.mark.parametrize("fault", ROPE_FAULTS)
+def test_a_fault_of_the_rope_stops(fault: dict[str, str]) -> None:
+    record = rope(**fault)
+    assert record["verdict"] == "stop"
+    assert value(record, "rating_if_sound") is None
+
+
+@pytest.mark.parametrize("fault", WEB_FAULTS)
+def test_a_fault_of_the_web_stops(fault: dict[str, str]) -> None:
+    assert strap(**fault)["verdict"] == "stop"
+
+
+@pytest.mark.parametrize("name", [name for name in ROPE if name not in ("kind", "core", "rating")])
+def test_rope_not_looked_at(name: str) -> None:
+    assert rope(**{name: ""})["verdict"] == "unknown"
+
+
+@pytest.mark.parametrize("name", [name for name in STRAP if name not in ("kind", "material", "rating")])
+def test_web_not_looked_at(name: str) -> None:
+    assert strap(**{name: ""})["verdict"] == "unknown"
+
+
+@pytest.mark.parametrize(
+    ("message", "changes"),
+    [
+        ("broken_in_strand: is more than", {"broken_in_strand": "3"}), ("diameter_now: is thicker", {"diameter_new": "12 mm", "diameter_now": "13.2 mm"}),
+        ("more than all the wires", {"broken_in_eight_diameters": "20", "wires_in_rope": "19"}), ("not a whole number", {"broken_in_lay": "1.5"}),
+        ("broken_in_lay: is too small", {"broken_in_lay": "-1"}), ("outer_wire_wear: is too large", {"outer_wire_wear": "101 %"}),
+        ("one of: wire-rope, web", {"kind": "string"}), ("unit of length", {"hottest": "3 mm"}),
+    ],
+)  # fmt: skip
+def test_bad_input(message: str, changes: dict[str, str]) -> None:
+    with pytest.raises(BadInput) as caught:
+        rope(**changes)
+    assert message in " | ".join(f"{error.input}: {error.message}" for error in caught.value.errors)
+
+
+@given(broken=st.integers(0, 30), wear=st.floats(0, 100), fault=st.sampled_from(ROPE_FAULTS))
+def test_an_altered_rope_never_passes(broken: int, wear: float, fault: dict[str, str]) -> None:
+    record = rope(broken_in_lay=str(broken), broken_in_strand="0", outer_wire_wear=f"{wear} %", **fault)
+    assert record["verdict"] in ("stop", "unknown")
+
+
+def test_examples_and_figures() -> None:
+    record = answer("sling-check", worksheet("sling-check").example)
+    assert record["verdict"] == "ok"
+    assert "One lay" in record["figure"]["caption"]
+    assert "web sling laid flat" in strap()["figure"]["caption"]
+    assert answer("sling-check", {})["verdict"] == "unknown"
