@@ -175,24 +175,24 @@ def shackle_figure(body_m: float, pin_m: float, jaw_m: float | None, say: Say, k
     jaw = jaw_m if jaw_m is not None else 1.6 * body_m
     half, bow = jaw / 2, max(0.85 * jaw, 0.6 * jaw + 0.3 * body_m)
     rise = 1.9 * jaw
-    drawing = Drawing(360, 340, 54)
+    drawing = Drawing(360, 340, 62)
     drawing.fit([(-bow - body_m, -1.3 * pin_m), (bow + body_m, rise + bow + body_m)])
     for extra in (0.0, body_m):
         arc = _arc((0.0, rise), bow + extra, -28.0, 208.0, 36)
-        drawing.line("outline", (half + extra, 0.7 * pin_m), *arc, (-half - extra, 0.7 * pin_m))
+        drawing.line("outline", (half + extra, 0.95 * pin_m), *arc, (-half - extra, 0.95 * pin_m))
     for side in (-1.0, 1.0):
-        ear = (side * (half + body_m / 2), 0.0)
-        drawing.line("outline", *_arc(ear, 0.85 * max(pin_m, body_m), 0.0, 360.0))
+        near, far, tall = side * half, side * (half + body_m), 0.95 * pin_m
+        drawing.line("outline", (near, tall), (near, -tall), (far, -tall), (far, tall), (near, tall))
     for edge in (-pin_m / 2, pin_m / 2):
         drawing.line("outline", (-half - 1.5 * body_m, edge), (half + 1.5 * body_m, edge))
     drawing.line("centre", (-half - 2 * body_m, 0.0), (half + 2 * body_m, 0.0))
     top = rise + bow
     drawing.dimension((0.0, top + body_m), (0.0, top), say.one(body_m, "length") if known else "bow", 30)
-    drawing.dimension(
-        (0.12 * jaw, pin_m / 2), (0.12 * jaw, -pin_m / 2), say.one(pin_m, "length") if known else "pin", 14
-    )
+    end = half + 1.5 * body_m
+    pin_words = say.one(pin_m, "length") if known else "pin"
+    drawing.dimension((end, pin_m / 2), (end, -pin_m / 2), pin_words, 14)
     jaw_words = say.one(jaw, "length") if jaw_m is not None else "jaw"
-    drawing.dimension((half, -0.9 * pin_m), (-half, -0.9 * pin_m), jaw_words, 14)
+    drawing.dimension((half, -0.95 * pin_m), (-half, -0.95 * pin_m), jaw_words, 14)
     caption = (
         "A shackle seen flat. Measure the bow at its crown where the load bears, the pin at its middle, and the jaw "
         "between the ears. "
@@ -209,7 +209,7 @@ def rope_figure(diameter_m: float | None, say: Say) -> Figure:
     """A piece of six-strand rope, one lay long and more: where a lay begins and ends, how the caliper sits."""
     d = diameter_m if diameter_m is not None else 0.0127
     lay, length = LAY_OVER_DIAMETER * d, 9.0 * d
-    drawing = Drawing(400, 220, 44)
+    drawing = Drawing(400, 200, 84)
     drawing.fit([(0.0, -d), (length, d)])
     for edge in (-d / 2, d / 2):
         drawing.line("outline", (0.0, edge), (length, edge))
@@ -237,13 +237,16 @@ def web_figure() -> Figure:
     """A web sling laid flat: eyes, load stitching, tag; the places where it fails first."""
     drawing = Drawing(400, 200, 30)
     drawing.fit([(0.0, -1.0), (9.0, 1.0)])
-    drawing.line("outline", (1.2, 0.5), (7.8, 0.5))
-    drawing.line("outline", (1.2, -0.5), (7.8, -0.5))
+    drawing.line("outline", (0.9, 0.5), (8.1, 0.5))
+    drawing.line("outline", (0.9, -0.5), (8.1, -0.5))
     for side, centre in ((1.0, 7.8), (-1.0, 1.2)):
         for radius in (0.5, 0.18):
             drawing.line("outline", *_arc((centre + side * 0.3, 0.0), radius, -90.0, 90.0) if side > 0 else _arc((centre - 0.3, 0.0), radius, 90.0, 270.0))  # fmt: skip
+        drawing.line(
+            "outline", (centre + side * 0.3, 0.18), (centre - side * 0.2, 0.0), (centre + side * 0.3, -0.18)
+        )
         for seam in range(4):
-            x = centre - side * (0.3 + 0.35 * seam)
+            x = centre - side * (0.4 + 0.35 * seam)
             drawing.line("hidden", (x, -0.45), (x - side * 0.3, 0.45))
         drawing.text((centre + side * 0.4, -0.5), "bearing", "middle", (0, 18), "small")
         drawing.text((centre - side * 0.9, 0.5), "load stitching", "middle", (0, -8), "small")
