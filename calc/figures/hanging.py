@@ -97,7 +97,10 @@ def hanging_figure(
     known = [*(leg.pick for leg in legs), centre, hook, *corners]
     widths = [[view(p)[0] for p in known] for view in (front, side)]
     gap = 0.25 * max(max(w) - min(w) for w in widths)
-    shift = max(widths[0]) - min(widths[1]) + gap
+    heights = [front(p)[1] for p in known]
+    tall = max(heights) - min(heights)
+    # The titles under the views need room too: they stand under the hook, a good third of the height apart.
+    shift = max(max(widths[0]) - min(widths[1]) + gap, 0.42 * tall)
     drawing = Drawing(420, 330, 34)
     placed = [front(p) for p in known] + [(x + shift, z) for x, z in (side(p) for p in known)]
     drawing.fit(placed)

@@ -269,16 +269,21 @@ def _names(names: list[str]) -> str:
 
 
 def _headline(say: Say, load: _Load, found: _Found, use: tuple[float, ...] | None) -> str:
-    tight = [name for name, tension in zip(load.names, found.tensions_n, strict=True) if tension > 0]
-    slack = [name for name, tension in zip(load.names, found.tensions_n, strict=True) if tension <= 0]
+    legs = range(len(load.names))
+    tight = [load.names[leg] for leg in legs if found.tensions_n[leg] > 0]
+    slack = [leg for leg in legs if found.tensions_n[leg] <= 0]
+    straight = [load.names[leg] for leg in slack if leg in found.rest.touching]
+    loose = [load.names[leg] for leg in slack if leg not in found.rest.touching]
     hardest = max(found.tensions_n)
     who = load.names[found.tensions_n.index(hardest)]
     pull = f"leg {who} pulls hardest, {say.force(hardest, 'up')}"
     first = f"{_names(tight)} {'carries' if len(tight) == 1 else 'carry'} it: {pull}."
     tips = f"It tips {found.tilt_deg:.1f}°, {found.lean} low." if found.lean else "It hangs level."
     words = [first, tips]
-    if slack:
-        words.append(f"{_names(slack)} {'does' if len(slack) == 1 else 'do'} nothing.")
+    if straight:
+        words.append(f"{_names(straight)} may take a share or none: count on none.")
+    if loose:
+        words.append(f"{_names(loose)} {'does' if len(loose) == 1 else 'do'} nothing.")
     if found.lowest_angle_deg < LOWEST_ANGLE_DEG - 1e-9:
         words.append("A leg lies under 30° from the horizontal: do not lift like this.")
     elif use and max(use) > 1.0 + 1e-12:

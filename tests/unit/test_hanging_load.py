@@ -57,6 +57,8 @@ def test_four_even_legs_count_two_and_say_so() -> None:
     found = run(SQUARE, [2.3] * 4, (0.0, 0.0, -0.4))
     assert sorted(value(found, "taut")) == [False, False, True, True]
     assert "worst way to share" in texts(found)
+    assert "count on none" in found["headline"]
+    assert "nothing" not in found["headline"]
     assert value(found, "springy_tensions") == pytest.approx(
         [value(found, "springy_tensions")[0]] * 4, rel=1e-6
     )
@@ -258,6 +260,9 @@ def test_views_of_a_load_on_its_end() -> None:
 
 def test_springs_that_do_not_settle_say_nothing() -> None:
     assert springy_rest([(0.0, 0.0, 0.0)], [1.0], (0.0, 0.0, -1.0), 1e9, [1e-9], (0.0, 0.0, 1.0)) is None
+    # So stiff that rounding alone is a pull: no step goes down any more.
+    picks = [(0.7, 0.1, 0.0), (-0.9, 0.0, 0.1)]
+    assert springy_rest(picks, [1.3, 1.7], (0.1, 0.3, -1.0), 1.0, [1e22, 1e22], (0.2, -0.3, 1.0)) is None
 
 
 # ------------------------------------------------------------------------------------------------ properties
