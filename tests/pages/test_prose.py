@@ -196,22 +196,22 @@ def test_every_lesson_drawing_is_on_a_page():
 
 
 def test_a_page_that_asks_for_what_is_not_there_stops_the_build():
-    book = pages.Book(None)
+    calls = pages.Book(None).functions("judge/inspect-a-hook.md")
     with pytest.raises(pages.PageError, match="no drawing elephant"):
-        book.drawing("elephant")
+        calls["drawing"]("elephant")
     with pytest.raises(pages.PageError, match="hook-limits"):
-        book.cited("../", "hook-limits", item="anvil")
+        calls["cited"]("hook-limits", item="anvil")
     with pytest.raises(pages.PageError):
-        book.cell("hook-limits", item="hook")
+        calls["cell"]("hook-limits", item="hook")
 
 
 def test_a_reprint_and_a_recalled_row_say_so():
-    book = pages.Book(None)
-    assert "read in a reprint" in book.cited("", "chain-tie-down", grade="70", size_in="3/8", unit="lb")
+    cited = pages.Book(None).functions("about/how-far-to-trust.md")["cited"]
+    assert "read in a reprint" in cited("chain-tie-down", grade="70", size_in="3/8", unit="lb")
     assert "not seen in text" in book.cited(
         "", "shackles", grade="A", size_in="1/2", quantity="working_load_limit"
     )
-    assert "not seen" not in book.cited("", "chain-lifting", grade="80", size_in="3/8", legs="1", unit="lb")
+    assert "not seen" not in cited("chain-lifting", grade="80", size_in="3/8", legs="1", unit="lb")
 
 
 @pytest.mark.parametrize(
