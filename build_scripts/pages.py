@@ -125,8 +125,8 @@ class Book:
         """The names a template of `page` (such as `understand/angle.md`) sees."""
         root = "../" * page.count("/")
         return {
-            "sheet": partial(self.sheet, root), "answer": self.answer, "said": self.said, "figure": self.figure,
-            "cell": self.cell, "cited": partial(self.cited, root), "rows": self.rows, "drawing": self.drawing, "there": self.there,
+            "sheet": partial(self.sheet, root), "answer": self.answer, "said": self.said, "figure": partial(self.figure, page=page),
+            "cell": self.cell, "cited": partial(self.cited, root), "rows": self.rows, "drawing": partial(self.drawing, page=page), "there": self.there,
             "table_view": partial(self.table_html, root, page), "chart": charts.chart,
             "source": partial(self.source, root), "caution": caution, "show": show, "fraction": rich, "root": root,
             "root_slash": root or "./",
@@ -143,12 +143,19 @@ class Book:
         """The headline of an answer."""
         return rich(self._record(name, units, inputs)["headline"])
 
-    def figure(self, name: str, units: UnitSystem = "us", **inputs: Any) -> str:
+    def figure(self, name: str, units: UnitSystem = "us", *, page: str = "", **inputs: Any) -> str:
         """The drawing of an answer with its caption."""
         drawn = self._record(name, units, inputs)["figure"]
         if drawn is None:
             raise PageError(f"worksheet {name} draws nothing for these inputs")
-        return f'<figure class="book-figure">{drawn["svg"]}<figcaption>{rich(drawn["caption"])}</figcaption></figure>'
+        return self._figure(page, drawn["svg"], drawn["caption"])
+
+    def _figure(self, page: str, svg: str, caption: str) -> str:
+        """A drawing with its caption; its inner names are made its own, since a page may hold several."""
+        self._embedded[page] += 1
+        mark = f"d{self._embedded[page]}-"
+        svg = re.sub(r'(\bid="|url\(#|href="#)', lambda name: name.group(1) + mark, svg)
+        return tight(f'<figure class="book-figure">{svg}<figcaption>{rich(caption)}</figcaption></figure>')
 
     def _record(self, name: str, units: UnitSystem, inputs: Mapping[str, Any]) -> dict[str, Any]:
         try:
@@ -192,14 +199,12 @@ class Book:
             return name in answering.declared_names()
         return (ROOT / "docs" / page).is_file() or (part == "look-up" and name in table_names())
 
-    def drawing(self, name: str, units: UnitSystem = "us") -> str:
+    def drawing(self, name: str, units: UnitSystem = "us", *, page: str = "") -> str:
         """A drawing made for an explanation, with its caption."""
         if name not in lessons.LESSONS:
             raise PageError(f"there is no drawing {name}; there are {', '.join(lessons.LESSONS)}")
         drawn = lessons.LESSONS[name](Say(units))
-        return tight(
-            f'<figure class="book-figure">{drawn.svg}<figcaption>{rich(drawn.caption)}</figcaption></figure>'
-        )
+        return self._figure(page, drawn.svg, drawn.caption)
 
     def source(self, root: str, key: str, locator: str = "") -> str:
         """A link to the card of a source."""
