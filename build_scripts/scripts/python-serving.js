@@ -5,6 +5,9 @@
  */
 import { bringParts, keptSnapshot, whyNoWebAssembly } from "./python-parts.js";
 
+/** How often a starting worker says that it has nothing to do; python.js has the same. */
+const BEAT_MS = 250;
+
 /**
  * Installs the message listener of a worker.
  * @param {(plan: import("./python-parts.js").Plan) => Promise<typeof import("./python-engine.js")>} bringEngine
@@ -20,6 +23,8 @@ export function serve(bringEngine) {
       postMessage({ kind: "failed", reason: refused, final: true });
       return;
     }
+    // A start that hangs leaves this worker idle, and the beats go on; a slow device is busy, and they stop.
+    const beating = setInterval(() => postMessage({ kind: "beat" }), BEAT_MS);
     try {
       const begun = performance.now();
       /** @type {import("./python-parts.js").Report} */
@@ -34,6 +39,8 @@ export function serve(bringEngine) {
       postMessage({ kind: "ready", road: best, stages: engine.stages });
     } catch (error) {
       postMessage({ kind: "failed", reason: error instanceof Error ? error.message : String(error), final: false });
+    } finally {
+      clearInterval(beating);
     }
   }
 

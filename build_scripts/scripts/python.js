@@ -2,7 +2,7 @@
 /**
  * Starts Python for the page and keeps it for the whole visit: one worker, which outlives moves between pages.
  *
- * Roads are tried in order, each dropped when it reports a fault or says nothing for STALL_MS:
+ * Roads are tried in order, each dropped when it reports a fault or stands idle for STALL_MS:
  *   served:    memory image if this device keeps it, else trimmed library; trimmed library; the ordinary runtime
  *   from disk: memory image; trimmed library (parts are script files, because nothing can be fetched there)
  * A browser that refuses the worker runs Python in the page. When no road is left the state is "failed", with a reason.
@@ -10,8 +10,12 @@
 
 /** Put before this file by the build. @typedef {{edition: string, runtime: string}} Build */
 
-/** How long a road may go without reporting progress. */
-const STALL_MS = 5000;
+/** How long a road may stand idle without progress: it hangs. */
+const STALL_MS = 6000;
+/** How often an idle worker says so; python-serving.js has the same. */
+const BEAT_MS = 250;
+/** How long a worker may be busy without a word: an old phone compiles slowly, and must not be cut off. */
+const SILENT_MS = 45_000;
 
 /** The root of the site, found from this script's own address (runtime/linkwright.js). */
 const siteRoot = new URL("..", /** @type {HTMLScriptElement} */ (document.currentScript).src).href;
@@ -170,9 +174,10 @@ class PythonHost extends EventTarget {
         worker.terminate();
         resolve(outcome);
       };
+      let idle_ms = 0;
       const watch = () => {
         clearTimeout(stall);
-        stall = setTimeout(() => give_up(fault("it did not start in time")), STALL_MS);
+        stall = setTimeout(() => give_up(fault("it did not start in time")), SILENT_MS);
       };
       watch();
       worker.onerror = (event) => {
@@ -183,6 +188,8 @@ class PythonHost extends EventTarget {
         const message = event.data;
         heard = true;
         watch();
+        idle_ms = message.kind === "beat" ? idle_ms + BEAT_MS : 0;
+        if (idle_ms >= STALL_MS) give_up(fault("it did not start in time"));
         if (message.kind === "progress" && message.road) taken = message.road;
         if (message.kind === "failed") give_up(fault(message.reason, message.final));
         if (message.kind === "ready") {
@@ -266,29 +273,24 @@ function loadScript(address) {
 }
 
 /**
- * Runs a start and gives up when it reports no progress for STALL_MS.
+ * Runs a start in the page and gives up when it reports no progress while the page stood idle for STALL_MS.
  * @param {(progress: () => void) => Promise<any>} begin
  * @returns {Promise<any>}
  */
 function stalling(begin) {
   return new Promise((resolve, reject) => {
-    /** @type {ReturnType<typeof setTimeout> | undefined} */
-    let stall;
-    const watch = () => {
-      clearTimeout(stall);
-      stall = setTimeout(() => reject(new Error("it did not start in time")), STALL_MS);
-    };
-    watch();
-    begin(watch).then(
-      (value) => {
-        clearTimeout(stall);
-        resolve(value);
-      },
-      (error) => {
-        clearTimeout(stall);
-        reject(error);
-      },
-    );
+    let idle_ms = 0;
+    const beating = setInterval(() => {
+      idle_ms += BEAT_MS;
+      if (idle_ms < STALL_MS) return;
+      clearInterval(beating);
+      reject(new Error("it did not start in time"));
+    }, BEAT_MS);
+    begin(() => {
+      idle_ms = 0;
+    })
+      .finally(() => clearInterval(beating))
+      .then(resolve, reject);
   });
 }
 
