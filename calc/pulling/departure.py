@@ -129,8 +129,7 @@ def find_departure(force_n: Sequence[float], gap_m: Sequence[float]) -> Departur
     if bent:
         at, low, high = _profile(f, straight, floor, (different[1], different[-2]))
     below = [(x, y) for x, y in zip(f, g, strict=True) if at is None or x <= at]
-    thin = below[:: max(1, len(below) // 300)]
-    offset, compliance = theil_sen([x for x, _ in thin], [y for _, y in thin])
+    offset, compliance = theil_sen([x for x, _ in below], [y for _, y in below])
     off = [y - offset - compliance * x for x, y in below]
     scatter = max(1.4826 * median([abs(value) for value in off]), math.sqrt(floor))
     return Departure(offset, compliance, scatter, at, low, high, best_t, chance, len(candidates))

@@ -113,18 +113,22 @@ def median(values: Sequence[float]) -> float:
     return ordered[half] if len(ordered) % 2 else (ordered[half - 1] + ordered[half]) / 2
 
 
+MOST_IN_PAIRS = 300
+"""Above this many points the pairs are taken from an even choice among the points in order of x."""
+
+
 def theil_sen(x: Sequence[float], y: Sequence[float]) -> tuple[float, float]:
     """Robust line through points: the median of all slopes between pairs (Theil 1950, Sen 1968), then the median of
     what is left as offset. Returns offset, slope. Needs two different x.
     """
+    points = sorted(zip(x, y, strict=True))
+    if len(points) > MOST_IN_PAIRS:
+        points = [points[round(i * (len(points) - 1) / (MOST_IN_PAIRS - 1))] for i in range(MOST_IN_PAIRS)]
     slopes = [
-        (y[j] - y[i]) / (x[j] - x[i])
-        for i in range(len(x))
-        for j in range(i + 1, len(x))
-        if x[j] != x[i]
-    ]  # fmt: skip
+        (yj - yi) / (xj - xi) for i, (xi, yi) in enumerate(points) for xj, yj in points[i + 1 :] if xj != xi
+    ]
     slope = median(slopes)
-    return median([yi - slope * xi for xi, yi in zip(x, y, strict=True)]), slope
+    return median([yi - slope * xi for xi, yi in points]), slope
 
 
 def failure_bound(survived: int, level: float = LEVEL) -> float:

@@ -56,7 +56,7 @@ class _Branches:
 
 def _readings(given: Given, say: Say) -> tuple[Reading, ...]:
     """The readings, typed as rows or pasted as a file."""
-    if given.has("file") and given.data("file"):
+    if _where(given) == "file":
         try:
             return read_log(decode(given.data("file")), say.units == "si")
         except NotALog as reason:
@@ -86,9 +86,13 @@ def _branches(readings: Sequence[Reading]) -> _Branches:
     return _Branches(tuple(readings[: first_top + 1]), tuple(readings[first_top : hold_end + 1]), off, top)
 
 
+def _where(given: Given) -> str:
+    return "file" if given.has("file") and given.data("file") else "readings"
+
+
 def _useful(given: Given, up: Sequence[Reading]) -> tuple[list[float], list[float]]:
     """Forces and gaps of the way up; refuses too few or useless readings with what is needed."""
-    where = "file" if given.has("file") and given.data("file") else "readings"
+    where = _where(given)
     pairs = [(reading.force_n, reading.gap_m) for reading in up if reading.gap_m is not None]
     if len(pairs) < FEWEST or len({force for force, _ in pairs}) < 4:
         raise given.refuse(
@@ -97,7 +101,7 @@ def _useful(given: Given, up: Sequence[Reading]) -> tuple[list[float], list[floa
             "forces or more; ten are better.",
         )
     force, gap = [pair[0] for pair in pairs], [pair[1] for pair in pairs]
-    if theil_sen(force[:: max(1, len(force) // 300)], gap[:: max(1, len(gap) // 300)])[1] <= 0:
+    if theil_sen(force, gap)[1] <= 0:
         raise given.refuse(
             where, "shows no gap that grows with the force. Check which column is which, and the dial's sign."
         )
@@ -131,9 +135,7 @@ def _bleed_n_per_s(hold: Sequence[Reading]) -> float | None:
     timed = [(reading.time_s, reading.force_n) for reading in hold if reading.time_s is not None]
     if len({time for time, _ in timed}) < 2:
         return None
-    thin = timed[:: max(1, len(timed) // 300)]
-    times, forces = [float(time) for time, _ in thin], [force for _, force in thin]
-    return -theil_sen(times, forces)[1]
+    return -theil_sen([time for time, _ in timed], [force for _, force in timed])[1]
 
 
 def _throat_change(readings: Sequence[Reading]) -> float | None:
@@ -146,12 +148,17 @@ def compute(given: Given, say: Say) -> Answer:
     """Work the sheet out; see WORKSHEET for inputs and results."""
     readings = _readings(given, say)
     if not readings or max(reading.force_n for reading in readings) <= 0:
-        raise given.refuse("readings", "has no force over zero. Give the pull as it rose.")
+        raise given.refuse(_where(given), "has no force over zero. Give the pull as it rose.")
     parts = _branches(readings)
     force, gap = _useful(given, parts.up)
     aside = standing_out(force, gap)
     kept = [i for i in range(len(force)) if i not in aside]
     fit = find_departure([force[i] for i in kept], [gap[i] for i in kept])
+    if fit.compliance_m_per_n <= 0:
+        raise given.refuse(
+            _where(given), "shows no gap that grows with the force before it bends. Was the dial stuck, or was slack "
+            "taken up? Leave the slack readings out, free the dial, and read again."
+        )  # fmt: skip
     lasting = _permanent_set(fit, parts.off)
     bleed = _bleed_n_per_s(parts.hold)
     throat = _throat_change(readings)

@@ -199,6 +199,7 @@ def test_logs_that_cannot_be_read() -> None:
         ("has 4 useful", {"readings": rows([(1.0, 50.1), (1.0, 50.1), (2.0, 50.2), (3.0, 50.3)])}),
         ("at four different", {"readings": rows([*[(1.0, 50.1)] * 6, (2.0, 50.2), (3.0, 50.3)])}),
         ("no gap that grows", {"readings": rows([(f, 60 - g / 10) for f, g in STRAIGHT])}),
+        ("Was the dial stuck", {"readings": rows([(1.0 + i, 50.0 if i < 5 else 50.0 + (i - 4) * 0.4) for i in range(11)])}),
         ("no force over zero", {"readings": rows([(0.0, 50.0)])}),
         ("readings[1].force: is too small", {"readings": [{"force": "1 kN"}, {"force": "-1 kN"}]}),
         ("readings[0].gap", {"readings": [{"force": "1 kN", "gap": "wide"}]}),
