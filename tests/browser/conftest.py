@@ -9,17 +9,18 @@ from __future__ import annotations
 import os
 import shutil
 from collections.abc import Callable, Iterator
-from contextlib import AbstractContextManager, contextmanager
+from contextlib import contextmanager
 from pathlib import Path
 from typing import Any
 
 import pytest
-from playwright.sync_api import Browser, BrowserContext, Page, Playwright, Route, sync_playwright
+from playwright.sync_api import Browser, BrowserContext, Page, Playwright, Route, expect, sync_playwright
 
 from build_scripts import serve
 from build_scripts.build import SITE, build
 
-Serving = Callable[..., AbstractContextManager[str]]
+# A busy machine may be slow; no test here is about time.
+expect.set_options(timeout=60_000)
 
 LIVE = 'calc-sheet[data-state="live"]'
 ANSWERED = f'{LIVE}[data-answer-state="answered"]'
@@ -122,6 +123,7 @@ def new_context(browser: Browser, watch: Watch) -> Iterator[Callable[..., Browse
 
     def make(**options: Any) -> BrowserContext:
         context = browser.new_context(**options)
+        context.set_default_timeout(60_000)
         watch.follow(context)
         made.append(context)
         return context

@@ -16,7 +16,6 @@ from tests.browser.conftest import ANSWERED, Watch, hold, serving
 
 SLING = "work-out/sling-legs.html"
 KEPT = 'html[data-offline="kept"]'
-SLOW = 40_000
 NewContext = Callable[..., BrowserContext]
 
 
@@ -40,7 +39,7 @@ def dropped(page: Page) -> list[str]:
 
 def expect_answers(page: Page) -> None:
     """The page answers, and the answer is that of calc itself."""
-    expect(page.locator(ANSWERED)).to_be_attached(timeout=SLOW)
+    expect(page.locator(ANSWERED)).to_be_attached()
     page.fill('[name="load"]', "9,137 lb")
     page.locator('[data-headline]:has-text("5,2")').wait_for()
     given = {"legs": "2", "known_by": "leg_length_and_spread", "leg_length": "6 ft", "spread": "5 ft 9 in"}
@@ -51,7 +50,7 @@ def expect_answers(page: Page) -> None:
 
 def expect_failed(page: Page, reason: str) -> None:
     """The page says why it cannot answer, keeps the example's answer and never passes it off as the reader's."""
-    expect(page.locator('calc-sheet[data-state="failed"]')).to_be_attached(timeout=SLOW)
+    expect(page.locator('calc-sheet[data-state="failed"]')).to_be_attached()
     note = page.locator("[data-state-note]")
     expect(note).to_be_visible()
     expect(note).to_contain_text(reason)
@@ -65,8 +64,8 @@ def expect_failed(page: Page, reason: str) -> None:
 def keep_offline(page: Page, address: str) -> None:
     """Visit until the whole edition is kept on the device."""
     page.goto(address + SLING)
-    expect(page.locator(ANSWERED)).to_be_attached(timeout=SLOW)
-    page.locator(KEPT).wait_for(state="attached", timeout=SLOW)
+    expect(page.locator(ANSWERED)).to_be_attached()
+    page.locator(KEPT).wait_for(state="attached")
 
 
 # ---- faults of the runtime's parts
@@ -226,7 +225,7 @@ def test_after_one_visit_the_whole_book_works_without_a_network(
         keep_offline(page, address)
         asked = [url for url in watch.requests if "/runtime/" in url]
         page.reload()
-        expect(page.locator(ANSWERED)).to_be_attached(timeout=SLOW)
+        expect(page.locator(ANSWERED)).to_be_attached()
         assert road(page) == "snapshot in worker"
         assert asked
     # The server is gone, which no setting of a browser can soften.
@@ -260,13 +259,13 @@ def test_a_new_edition_waits_until_the_reader_takes_it_and_keeps_his_numbers(
     with serving(own_site) as address:
         keep_offline(page, address)
         page.goto(address + SLING)
-        expect(page.locator(ANSWERED)).to_be_attached(timeout=SLOW)
+        expect(page.locator(ANSWERED)).to_be_attached()
         page.fill('[name="load"]', "4,321 lb")
         expect(page.locator(ANSWERED)).to_be_attached()
         make_next_edition(own_site)
         page.evaluate("navigator.serviceWorker.getRegistration().then((found) => found.update())")
         notice = page.locator(".edition-notice")
-        expect(notice).to_be_visible(timeout=SLOW)
+        expect(notice).to_be_visible()
         # Until then the old edition stands, on a new page too.
         assert page.locator("[data-next-edition]").count() == 0
         other = page.context.new_page()
@@ -275,8 +274,8 @@ def test_a_new_edition_waits_until_the_reader_takes_it_and_keeps_his_numbers(
         other.close()
         with page.expect_navigation():
             notice.get_by_role("button", name="Reload").click()
-        expect(page.locator("[data-next-edition]")).to_be_attached(timeout=SLOW)
-        expect(page.locator(ANSWERED)).to_be_attached(timeout=SLOW)
+        expect(page.locator("[data-next-edition]")).to_be_attached()
+        expect(page.locator(ANSWERED)).to_be_attached()
         assert page.input_value('[name="load"]') == "4,321 lb"
         assert page.locator(".edition-notice").count() == 0
 

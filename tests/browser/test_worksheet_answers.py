@@ -62,7 +62,7 @@ def test_every_page_is_complete_before_any_script_and_says_the_same_live(
     assert [text for text in built if text.strip() == ""] == []
     live = new_context().new_page()
     live.goto(f"{served}work-out/{name}.html")
-    expect(live.locator(ANSWERED)).to_be_attached(timeout=20_000)
+    expect(live.locator(ANSWERED)).to_be_attached()
     assert live.evaluate(words) == built
 
 
@@ -196,7 +196,7 @@ def test_edit_while_starting_never_shows_the_old_number(page: Page, served: str)
     page.wait_for_timeout(300)
     for route in held:
         route.continue_()
-    expect(page.locator(ANSWERED)).to_be_attached(timeout=20_000)
+    expect(page.locator(ANSWERED)).to_be_attached()
     wanted = answer("sling-legs", page_inputs(page), "us")["results"]["leg_tension"]["value"]
     assert pull(page) == pytest.approx(wanted, rel=1e-12)
 
@@ -224,7 +224,7 @@ def test_from_disk_it_answers_with_no_server(
 ) -> None:
     page = new_context(offline=True).new_page()
     page.goto((site / SLING).as_uri())
-    expect(page.locator(ANSWERED)).to_be_attached(timeout=20_000)
+    expect(page.locator(ANSWERED)).to_be_attached()
     assert (started(page)["road"], started(page)["place"], started(page)["dropped"]) == (
         "snapshot",
         "worker",
