@@ -169,7 +169,7 @@ def _rating(given: Given, size: ChainSize) -> tuple[Rating | None, str, Verdict]
                 "the law's table has no limit for this grade and size: the maker's mark governs",
                 "unknown",
             )
-        return ratings[0], "", "ok"
+        return ratings[0], "", "caution" if grade == UNMARKED else "ok"
     if grade == UNMARKED or may_lift(grade) is False:
         return None, f"no lifting use: {grade if grade == UNMARKED else f'grade {grade}'}", "stop"
     ratings = lifting_ratings(grade, size)

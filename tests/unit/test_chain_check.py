@@ -87,7 +87,8 @@ def test_uses() -> None:
     assert "no lifting use" in ask(grade="70")["headline"]
     assert ask(grade="unmarked")["verdict"] == "stop"
     tied = ask(grade="unmarked", use="tie_down", tag_readable="")
-    assert tied["verdict"] == "ok"
+    assert tied["verdict"] == "caution"
+    assert ask(grade="43", use="tie_down", tag_readable="")["verdict"] == "ok"
     assert value(tied, "rating_if_sound") == pytest.approx(4500 * 0.45359237)
     assert value(ask(grade="70", use="tie_down"), "rating_if_sound") == pytest.approx(11300 * 0.45359237)
     assert ask(grade="8", use="tie_down")["verdict"] == "unknown"
