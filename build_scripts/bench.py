@@ -152,7 +152,9 @@ def profile(playwright: Playwright, folder: Path) -> Iterator[BrowserContext]:
 
 def chromium() -> str | None:
     """The Chromium on PATH, or None for the driver's own."""
-    return shutil.which("chromium") or shutil.which("chromium-browser")
+    return (
+        os.environ.get("LINKWRIGHT_CHROMIUM") or shutil.which("chromium") or shutil.which("chromium-browser")
+    )
 
 
 def answered_after_s(page: Page, address: str, timeout_s: float = 90) -> float:
