@@ -95,6 +95,23 @@ def test_what_was_not_looked_at_leaves_it_unknown(name: str) -> None:
     assert "cannot be passed yet" in record["headline"]
 
 
+@pytest.mark.parametrize(
+    ("changes", "crushed", "tagged", "soon"),
+    [
+        ({}, 0, 0, 0),
+        ({"twist": "3"}, 1, 0, 0),
+        ({"twist": ""}, 0, 1, 0),
+        ({"throat_now": "32.9 mm"}, 0, 0, 1),
+    ],
+)
+def test_cautions_fit_the_verdict(changes: dict[str, str], crushed: int, tagged: int, soon: int) -> None:
+    texts = " ".join(caution["text"] for caution in ask(**changes)["cautions"])
+    assert texts.count("Cut it through or crush it") == crushed
+    assert texts.count("Hang a tag on it") == tagged
+    assert texts.count("Measure again soon") == soon
+    assert texts.count("Never weld, heat, grind") == 1
+
+
 def test_nothing_known_is_unknown() -> None:
     record = answer("hook-check", {})
     assert record["verdict"] == "unknown"
@@ -114,7 +131,7 @@ def test_a_hook_made_without_a_latch_gets_its_caution() -> None:
         ("normal", "2028-02-29", "by 2029-02-28"), ("severe", "2026-03-31", "by 2026-06-30"),
         ("severe", "2027-11-29", "by 2028-02-29"), ("special", "2026-03-14", "as a qualified person says"),
         ("special", "", "as a qualified person says"), ("severe", "", "within 3 months"),
-        ("normal", "9999-05-02", "by 9999-12-31"),
+        ("normal", "9999-05-02", "by 9999-12-31"), ("normal", "9998-05-02", "by 9999-05-02"),
     ],
 )  # fmt: skip
 def test_next_inspection(service: str, day: str, due: str) -> None:
