@@ -57,7 +57,7 @@ def written_imports(name: str) -> set[str]:
 
 def answer_examples() -> list[str]:
     """Answer every worksheet's own example, so that imports made late are made now."""
-    from calc.answering import answer_json, declared  # noqa: PLC0415 - /src is on the path only now
+    from calc.answering import answer_json, declared
 
     failed = []
     for name, worksheet in declared().items():
