@@ -6,11 +6,11 @@ Pyodide documents, so it stands when they fall. The lock file is written by the 
 
 from __future__ import annotations
 
+import hashlib
 import json
 from pathlib import Path
 
-from pyodide_lock import PyodideLockSpec
-from pyodide_lock.utils import add_wheels_to_spec
+from pyodide_lock import PackageSpec, PyodideLockSpec
 from wheel.wheelfile import WheelFile
 
 
@@ -19,8 +19,17 @@ def write_ordinary_road(root: Path, out_dir: Path, version: str) -> None:
     wheel = write_wheel(root, out_dir, version)
     published = json.loads((root / "node_modules" / "pyodide" / "pyodide-lock.json").read_text("utf-8"))
     release = json.loads((root / "node_modules" / "pyodide" / "package.json").read_text("utf-8"))["version"]
-    empty = PyodideLockSpec.model_validate({"info": published["info"] | {"version": release}, "packages": {}})
-    add_wheels_to_spec(empty, [wheel]).to_json(out_dir / "pyodide-lock.json")
+    package = PackageSpec(
+        name="linkwright",
+        version=version,
+        file_name=wheel.name,
+        install_dir="site",
+        sha256=hashlib.sha256(wheel.read_bytes()).hexdigest(),
+        imports=["calc"],
+        depends=[],
+    )
+    info = published["info"] | {"version": release}
+    PyodideLockSpec(info=info, packages={"linkwright": package}).to_json(out_dir / "pyodide-lock.json")
 
 
 def write_wheel(root: Path, out_dir: Path, version: str) -> Path:
