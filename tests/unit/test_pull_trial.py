@@ -108,6 +108,15 @@ def test_tie_down_chain_and_flat_legs_stop() -> None:
     assert "under 30°" in flat["headline"]
 
 
+def test_thirty_degrees_is_allowed_and_one_leg_has_no_spread() -> None:
+    assert value(
+        ask(items=[{**CHAIN, "rating": "3200 kg", "legs": "2", "angle": "30"}]), "ceiling"
+    ) == pytest.approx(2900 * G / 1000)
+    assert value(ask(items=[{**CHAIN, "rating": "1900 kg", "angle": "27"}]), "ceiling") == pytest.approx(
+        1900 * G / 1000
+    )
+
+
 def test_legs_share() -> None:
     record = ask(items=[{**CHAIN, "rating": "610 kg", "legs": "2", "angle": "47"}], target="3 kN")
     assert value(record, "ceiling") == pytest.approx(2 * 610 * G / 1000 * 0.7313537016)
