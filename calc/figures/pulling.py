@@ -192,7 +192,7 @@ def log_figure(
         place = opening(offset + compliance * at)
         graph.bar(place, pull(low), pull(high))
         graph.dots([(place, pull(at))], "hook")
-        graph.note(place, pull(at), "leaves the line", "strong")
+        graph.note(place, pull(at) - 0.12 * pull(top), "leaves the line", "strong")
         caption += f"The readings leave it at {say.force(at)}, between {say.force(low, 'down')} and {say.force(high, 'up')}."
     else:
         caption += "The readings stay on it."
