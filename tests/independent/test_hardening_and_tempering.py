@@ -13,12 +13,14 @@ import pytest
 from calc.heating.hardening import (
     carbon_equivalent_pct,
     hard_zone_hv,
+    martensite_duren_hv,
     martensite_maynier_hv,
     steel,
     zone_yurioka_hv,
 )
 from calc.heating.moving_heat import MovingArc, _by_cosines, _by_images
 from calc.heating.tempering import parameter, tempered_steel
+from calc.heating.weld_cooling import cooling_time_s, cooling_time_thick_s, cooling_time_thin_s
 
 C, SI, MN, CU, NI, CR, MO, V = 0.23, 0.31, 1.13, 0.37, 0.83, 0.59, 0.17, 0.07
 ALLOY = {"C": C, "Si": SI, "Mn": MN, "Cu": CU, "Ni": NI, "Cr": CR, "Mo": MO, "V": V}
@@ -31,6 +33,18 @@ def test_carbon_equivalent_counts_every_element() -> None:
 def test_maynier_second_transcription() -> None:
     expected = 127 + 949 * C + 27 * SI + 11 * MN + 8 * NI + 16 * CR + 21 * math.log10(13 * 3600)
     assert martensite_maynier_hv(ALLOY, 13.0) == pytest.approx(expected, abs=1e-9)
+    assert martensite_duren_hv(ALLOY) == pytest.approx(802 * C + 305, abs=1e-9)
+
+
+def test_cooling_formula_second_transcription() -> None:
+    """EN 1011-2, annex D (memory), shape factors left at 1; 1 kJ/mm on 10 mm plate from 20 C: 11.4 s."""
+    thin = (4300 - 4.3 * 20) * 1e5 / 10**2 * (1 / 480**2 - 1 / 780**2)
+    thick = (6700 - 5 * 20) * (1 / 480 - 1 / 780)
+    assert thin == pytest.approx(11.4, abs=0.05)
+    assert cooling_time_thin_s(1e6, 0.010, 20) == pytest.approx(thin, rel=1e-12)
+    assert cooling_time_thick_s(1e6, 20) == pytest.approx(thick, rel=1e-12)
+    assert cooling_time_s(1e6, 0.010, 20) == pytest.approx(thin, rel=1e-12)
+    assert cooling_time_s(1e6, 0.050, 20) == pytest.approx(thick, rel=1e-12)
 
 
 @pytest.mark.parametrize("seconds", [6.0, 17.0, 41.0, 97.0])
