@@ -1,5 +1,6 @@
 """gauge-check: within, outside, cannot tell; scatter, zero, usable range; refusals."""
 
+import re
 from typing import Any
 
 import pytest
@@ -50,8 +51,26 @@ def test_within() -> None:
     assert value(record, "within") == "within"
     assert value(record, "usable_range") == [pytest.approx(187), pytest.approx(1060)]
     assert value(record, "error") == pytest.approx(3.5)
+    assert value(record, "error_percent") == pytest.approx(100 * 3.5 / 1060)
+    assert any("under 300 kg" in caution["text"] for caution in record["cautions"])
     assert value(record, "reserve") == pytest.approx(3.5 + value(record, "uncertainty"))
     assert value(record, "repeatability") == pytest.approx((3 * 0.5 / 3) ** 0.5)
+
+
+def test_the_drawing_is_in_the_readers_units_and_holds_every_bar() -> None:
+    raw = {"known": GOOD, "readings_capacity": "3000 kg", "resolution": "1 kg"}
+    us, si = (
+        answer("gauge-check", raw, "us")["figure"]["svg"],
+        answer("gauge-check", raw, "si")["figure"]["svg"],
+    )
+    assert "known weight, lb" in us
+    assert "known weight, kg" in si
+    for svg in (us, si):
+        heights = [
+            float(point.split()[1]) for path in re.findall(r'd="M([^"Z]+)', svg) for point in path.split(" L")
+        ]
+        assert min(heights) >= 56 - 1
+        assert max(heights) <= 320 - 40
 
 
 def test_outside() -> None:

@@ -42,6 +42,30 @@ def test_inside_every_limit() -> None:
     assert all(f"{round(share * 11.3, 2):.3g}"[:3] in line for share, line in zip((0.1, 0.25, 0.5, 0.75, 1), value(record, "steps")[1:6], strict=True))  # fmt: skip
 
 
+def test_stages_hold_long_only_at_the_top() -> None:
+    lines = value(ask(hold="7 min"), "steps")
+    assert ["hold 7 min" in line for line in lines[1:6]] == [False, False, False, False, True]
+    assert ["half a minute" in line for line in lines[1:6]] == [True, True, True, True, False]
+
+
+def test_energy_is_told_as_a_falling_sack() -> None:
+    record = ask()
+    energy = value(record, "stored_energy")
+    (told,) = [caution["text"] for caution in record["cautions"] if "sack falling" in caution["text"]]
+    assert f"falling {energy / (25 * G):.1g} m" in told
+
+
+def test_a_pull_right_at_the_ceiling() -> None:
+    weight = {
+        "source": "known-weight",
+        "known_weight": "1630 kg",
+        "gauge_capacity": None,
+        "target": "1630 kg",
+    }
+    assert ask(**weight)["verdict"] == "caution"
+    assert ask(**{**weight, "target": "1630.01 kg"})["verdict"] == "stop"
+
+
 def test_stored_energy() -> None:
     stiffness = (54.5 - 0.25) * 1e9 * 2 * 3.141592653589793 / 4 * 0.010**2 / 1.7
     assert value(ask(), "stored_energy") == pytest.approx(11300**2 / 2 / stiffness)
