@@ -198,12 +198,13 @@ def set_up_tests() -> dict[str, str]:
 def checks() -> list[tuple[str, list[str]]]:
     """The static checks, each with its command."""
     python = in_environment("python")
-    node_parts = ROOT / "node_modules" / "typescript" / "bin" / "tsc"
+    tsc = ["node", str(ROOT / "node_modules" / "typescript" / "bin" / "tsc"), "--project"]
     return [
         ("code style", [python, "-m", "ruff", "check", "."]),
         ("code format", [python, "-m", "ruff", "format", "--check", "."]),
         ("types of Python", [python, "-m", "mypy"]),
-        ("types of JavaScript", ["node", str(node_parts), "--project", "tsconfig.json"]),
+        ("types of JavaScript", [*tsc, "tsconfig.json"]),
+        ("types of the offline worker", [*tsc, "build_scripts/offline/tsconfig.json"]),
     ]
 
 
@@ -215,6 +216,7 @@ def test(arguments: list[str]) -> int:
             run(title, command, environment)
     if module("build_scripts.build") != 0:
         return 1
+    environment["LINKWRIGHT_SITE"] = str(ROOT / "site")
     whole = ["--cov", "--cov-report=term:skip-covered", "--cov-fail-under=100"]
     return module("pytest", *(arguments or whole), environment=environment)
 
