@@ -103,6 +103,17 @@ def _break_at(force_n: Sequence[float], straight: _Straight, b: float) -> tuple[
     return extra, size, max(0.0, straight.sum_of_squares - extra * extra * size)
 
 
+def apart(force_n: Sequence[float]) -> list[float]:
+    """The different forces [N], rising: those closer than a millionth of the span are one."""
+    ordered = sorted(force_n)
+    least = 1e-6 * (ordered[-1] - ordered[0])
+    found = [ordered[0]]
+    for force in ordered[1:]:
+        if force - found[-1] > least:
+            found.append(force)
+    return found
+
+
 def find_departure(force_n: Sequence[float], gap_m: Sequence[float]) -> Departure:
     """Fit the straight part and test for a break.
 
@@ -113,7 +124,7 @@ def find_departure(force_n: Sequence[float], gap_m: Sequence[float]) -> Departur
     n = len(f)
     straight = _straight(f, g)
     floor = (1e-4 * (max(g) - min(g))) ** 2
-    different = sorted(set(f))
+    different = apart(f)
     inside = different[1:-1]
     step = max(1, math.ceil(len(inside) / MOST_CANDIDATES))
     candidates = inside[::step]
@@ -155,4 +166,4 @@ def _profile(
     return at, low, high
 
 
-__all__ = ["FALSE_ALARM", "Departure", "find_departure", "standing_out"]
+__all__ = ["FALSE_ALARM", "Departure", "apart", "find_departure", "standing_out"]

@@ -124,8 +124,12 @@ def theil_sen(x: Sequence[float], y: Sequence[float]) -> tuple[float, float]:
     points = sorted(zip(x, y, strict=True))
     if len(points) > MOST_IN_PAIRS:
         points = [points[round(i * (len(points) - 1) / (MOST_IN_PAIRS - 1))] for i in range(MOST_IN_PAIRS)]
+    least = 1e-9 * (points[-1][0] - points[0][0])
     slopes = [
-        (yj - yi) / (xj - xi) for i, (xi, yi) in enumerate(points) for xj, yj in points[i + 1 :] if xj != xi
+        (yj - yi) / (xj - xi)
+        for i, (xi, yi) in enumerate(points)
+        for xj, yj in points[i + 1 :]
+        if xj - xi > least
     ]
     slope = median(slopes)
     return median([yi - slope * xi for xi, yi in points]), slope

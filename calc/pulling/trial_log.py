@@ -12,7 +12,7 @@ from dataclasses import dataclass
 
 from calc.figures.pulling import log_figure
 from calc.inspecting.criteria import limits
-from calc.pulling.departure import FALSE_ALARM, Departure, find_departure, standing_out
+from calc.pulling.departure import FALSE_ALARM, Departure, apart, find_departure, standing_out
 from calc.pulling.log_reading import NotALog, Reading, decode, read_log
 from calc.pulling.pull_trial import DOES_NOT_PROVE, PROVES
 from calc.pulling.statistics_of_few import theil_sen
@@ -94,7 +94,7 @@ def _useful(given: Given, up: Sequence[Reading]) -> tuple[list[float], list[floa
     """Forces and gaps of the way up; refuses too few or useless readings with what is needed."""
     where = _where(given)
     pairs = [(reading.force_n, reading.gap_m) for reading in up if reading.gap_m is not None]
-    if len(pairs) < FEWEST or len({force for force, _ in pairs}) < 4:
+    if len(pairs) < FEWEST or len(apart([force for force, _ in pairs])) < 4:
         raise given.refuse(
             where,
             f"has {len(pairs)} useful readings on the way up. Give at least {FEWEST} with force and gap, at four different "
@@ -133,7 +133,7 @@ def _permanent_set(fit: Departure, off: Sequence[Reading]) -> _Set | None:
 def _bleed_n_per_s(hold: Sequence[Reading]) -> float | None:
     """Force lost per second while holding [N/s], by the median of slopes; None without two times."""
     timed = [(reading.time_s, reading.force_n) for reading in hold if reading.time_s is not None]
-    if len({time for time, _ in timed}) < 2:
+    if len(timed) < 2 or len(apart([time for time, _ in timed])) < 2:
         return None
     return -theil_sen([time for time, _ in timed], [force for _, force in timed])[1]
 
