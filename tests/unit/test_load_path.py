@@ -200,6 +200,9 @@ def test_heat_bounds_of_other_parts(kind: str, low_f: float, high_f: float) -> N
     # ASME B30.26 s. 26-1.6.1; 29 CFR 1910.184(f)(3), (h)(2); EN 1492-1 scope (polypropylene, 80 C = 176 F).
     for inside in (low_f, high_f):
         assert rate_item(PathItem("p", kind, rating_kg=7.0, temperature_degc=degc(inside))).rating_kg == 7.0
+    inside_rating = rate_item(PathItem("p", kind, rating_kg=7.0, temperature_degc=degc(60)))
+    assert all(citation.locator for citation in inside_rating.citations)
+    assert "within" in inside_rating.shares[0].words
     for outside in (low_f - 0.1, high_f + 0.1):
         assert (
             rate_item(PathItem("p", kind, rating_kg=7.0, temperature_degc=degc(outside))).verdict == "unknown"
@@ -207,18 +210,26 @@ def test_heat_bounds_of_other_parts(kind: str, low_f: float, high_f: float) -> N
 
 
 def test_heat_on_chain_takes_the_stricter_rule() -> None:
-    # EN 818-6: 90 percent from 200 to 300 C; ASME B30.9: nothing lost under 400 F, 10 percent at 400 to 500 F.
-    hot = rate_item(PathItem("c", "chain", "80", rating_kg=1000.0, temperature_degc=205.0))
-    assert 850.0 <= (hot.rating_kg or 0.0) <= 900.0
+    # At 202 C EN 818-6 leaves 90 percent, ASME B30.9 all (its first row is 400 F = 204.4 C). At 205 C ASME's 500 F row
+    # takes 15 percent: the stricter of the two.
+    european = rate_item(PathItem("c", "chain", "80", rating_kg=1000.0, temperature_degc=202.0))
+    assert european.rating_kg == pytest.approx(900.0)
+    assert "EN" in european.shares[0].words or "band" in european.shares[0].words
+    assert european.citations
+    american = rate_item(PathItem("c", "chain", "80", rating_kg=1000.0, temperature_degc=205.0))
+    assert american.rating_kg == pytest.approx(850.0)
+    assert "row" in american.shares[0].words
     cool = rate_item(PathItem("c", "chain", "80", rating_kg=1000.0, temperature_degc=100.0))
     assert cool.rating_kg == 1000.0
     forbidden = rate_item(PathItem("c", "chain", "80", rating_kg=1000.0, temperature_degc=-60.0))
     assert forbidden.verdict == "stop"
+    assert "may not be used at" in forbidden.reason
     for_good = rate_item(PathItem("c", "chain", "80", rating_kg=1000.0, temperature_degc=350.0))
     assert for_good.verdict == "stop"
     assert "weaker for good" in for_good.reason
     no_grade = rate_item(PathItem("c", "chain", rating_kg=1000.0, temperature_degc=100.0))
     assert no_grade.verdict == "unknown"
+    assert "its grade is not given" in no_grade.reason
     no_rule = rate_item(PathItem("c", "chain", "120", rating_kg=1000.0, temperature_degc=100.0))
     assert no_rule.verdict == "unknown"
     assert "no heat rule covers" in no_rule.reason

@@ -13,7 +13,7 @@ from hypothesis import strategies as st
 from calc.answering import answer
 from calc.lifting.densities import density_ranges
 from calc.lifting.load_weight import WORKSHEET
-from calc.lifting.shapes import SHAPES, turned, turned_box
+from calc.lifting.shapes import SHAPES, ShapeError, turned, turned_box
 from calc.lifting.stl import LARGEST_BYTES
 from calc.worksheet import BadInput, UnitSystem
 
@@ -398,3 +398,62 @@ def test_us_and_si_inputs_agree(length: float, width: float, thickness: float) -
                   "thickness": f"{thickness / 0.0254} in"}, units="us")  # fmt: skip
     assert value(metres, "weight") == pytest.approx(value(inches, "weight"), rel=1e-9)
     assert value(metres, "weight_low") < value(metres, "weight") < value(metres, "weight_high")
+
+
+# ------------------------------------------------------------------------------------------------ edges of the shapes
+
+
+@pytest.mark.parametrize(
+    ("shape", "dims", "message"),
+    [
+        ("ring", {"outside_diameter": 3, "inside_diameter": 3, "thickness": 1}, "must be less than the outside diameter"),
+        ("tube", {"outside_diameter": 3, "wall": 1.6, "length": 1}, "must be at most half the outside diameter"),
+        ("square-tube", {"width": 3, "wall": 1.6, "length": 1}, "must be at most half the smaller side"),
+        ("angle", {"width": 3, "thickness": 3, "length": 1}, "must be less than both legs"),
+        ("channel", {"depth": 6, "flange_width": 2, "web_thickness": 1, "flange_thickness": 3, "length": 1},
+         "must be less than half the depth"),
+        ("i-beam", {"depth": 6, "flange_width": 2, "web_thickness": 2, "flange_thickness": 1, "length": 1},
+         "must be less than the flange width"),
+        ("cylinder", {"diameter": 6, "length": 2, "wall": 1}, "must be less than half the diameter and half the length"),
+        ("sphere", {"diameter": 6, "wall": 3}, "must be less than half the diameter"),
+        ("hemisphere", {"diameter": 6, "wall": 3}, "must be less than half the diameter"),
+        ("dished-head", {"outside_diameter": 8, "wall": 2}, "must be less than half the outside diameter and the height"),
+        ("box", {"length": 8, "width": 7, "height": 2, "wall": 1}, "must be less than half the smallest side"),
+        ("torus", {"mean_diameter": 3, "diameter": 3.1}, "must be at most the mean diameter"),
+    ],
+)  # fmt: skip
+def test_what_does_not_fit_is_said_in_words(shape: str, dims: dict[str, float], message: str) -> None:
+    with pytest.raises(ShapeError) as caught:
+        SHAPES[shape].solid(dims)
+    assert str(caught.value) == message
+
+
+def test_walls_that_just_fit() -> None:
+    # A wall of half the side leaves no hollow: the tube weighs as the full bar.
+    square = SHAPES["square-tube"].solid({"width": 0.06, "wall": 0.03, "length": 2.0})
+    assert square.volume_m3 == pytest.approx(0.06**2 * 2.0)
+    assert square.box_m == (2.0, 0.06, 0.06)
+    pipe = SHAPES["tube"].solid({"outside_diameter": 0.06, "wall": 0.03, "length": 2.0})
+    assert pipe.volume_m3 == pytest.approx(
+        SHAPES["round-bar"].solid({"diameter": 0.06, "length": 2.0}).volume_m3
+    )
+    full_ring = SHAPES["torus"].solid({"mean_diameter": 0.3, "diameter": 0.3})
+    assert full_ring.box_m == pytest.approx((0.3, 0.6, 0.6))
+
+
+@pytest.mark.parametrize(
+    ("shape", "dims", "box"),
+    [
+        ("cylinder", {"diameter": 0.6, "length": 0.5, "wall": 0.24}, (0.5, 0.6, 0.6)),
+        ("box", {"length": 0.8, "width": 0.7, "height": 0.5, "wall": 0.24}, (0.8, 0.7, 0.5)),
+        ("sphere", {"diameter": 0.5, "wall": 0.24}, (0.5, 0.5, 0.5)),
+        ("hemisphere", {"diameter": 0.5, "wall": 0.24}, (0.25, 0.5, 0.5)),
+        ("dished-head", {"outside_diameter": 0.8, "wall": 0.19}, (0.2, 0.8, 0.8)),
+    ],
+)
+def test_thick_hollow_parts_keep_their_box(
+    shape: str, dims: dict[str, float], box: tuple[float, float, float]
+) -> None:
+    solid = SHAPES[shape].solid(dims)
+    assert solid.box_m == pytest.approx(box)
+    assert 0 < solid.volume_m3 < box[0] * box[1] * box[2]
