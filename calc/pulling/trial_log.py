@@ -37,6 +37,9 @@ FEWEST = 6
 SLACK_SHARE = 0.15
 """After the pull, a reading at or under this share of the top force counts as let off (our own mark, no source)."""
 
+LEAST_OPENING_M = 1e-8
+"""A straight part that opens less than this over the whole pull [m] is a dial that did not move; no shop dial shows it."""
+
 HOLD_SHARE = 0.85
 """Readings after the top that stay over this share of it count as the hold (our own mark, no source)."""
 
@@ -101,7 +104,7 @@ def _useful(given: Given, up: Sequence[Reading]) -> tuple[list[float], list[floa
             "forces or more; ten are better.",
         )
     force, gap = [pair[0] for pair in pairs], [pair[1] for pair in pairs]
-    if theil_sen(force, gap)[1] <= 0:
+    if theil_sen(force, gap)[1] * max(force) < LEAST_OPENING_M:
         raise given.refuse(
             where, "shows no gap that grows with the force. Check which column is which, and the dial's sign."
         )
@@ -154,7 +157,7 @@ def compute(given: Given, say: Say) -> Answer:
     aside = standing_out(force, gap)
     kept = [i for i in range(len(force)) if i not in aside]
     fit = find_departure([force[i] for i in kept], [gap[i] for i in kept])
-    if fit.compliance_m_per_n <= 0:
+    if fit.compliance_m_per_n * parts.top_n < LEAST_OPENING_M:
         raise given.refuse(
             _where(given), "shows no gap that grows with the force before it bends. Was the dial stuck, or was slack "
             "taken up? Leave the slack readings out, free the dial, and read again."

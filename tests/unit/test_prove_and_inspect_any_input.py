@@ -84,6 +84,7 @@ def test_answered_or_refused(name: str, data: st.DataObject) -> None:
 
 @settings(max_examples=400)
 @example(log=[(0.0, 0.0), (0.0, 0.0), (0.0, 0.0), (1.0, 0.0), (1e-202, 1.0), (2.0, 1.0)])
+@example(log=[(0.0, 0.0), (0.0, 0.0), (0.0, 0.0), (1.0, 2.3e-308), (2.0, 0.0), (3.0, 1.0)])
 @given(log=st.lists(st.tuples(st.floats(0, 50), st.floats(-5, 5)), min_size=6, max_size=14))
 def test_any_log_is_answered_or_refused(log: list[tuple[float, float]]) -> None:
     try:
