@@ -125,6 +125,7 @@ def test_a_file_input_is_read_as_bytes(tmp_path):
 
 def test_it_runs_as_a_module(monkeypatch, capsys):
     monkeypatch.setattr(sys, "argv", ["calc", "list"])
+    monkeypatch.delitem(sys.modules, "calc.__main__")
     with pytest.raises(SystemExit) as ended:
         runpy.run_module("calc", run_name="__main__")
     assert ended.value.code == 0
