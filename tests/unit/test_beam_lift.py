@@ -11,7 +11,7 @@ from hypothesis import strategies as st
 
 from calc.answering import answer
 from calc.lifting.beam_lift import WORKSHEET
-from calc.lifting.beams import Beam
+from calc.lifting.beams import Beam, box_tube, i_section, round_bar, round_tube
 from calc.worksheet import BadInput
 
 G = 9.80665
@@ -149,3 +149,22 @@ def test_end_of_a_cantilever_may_be_named() -> None:
 
 def test_example_answers() -> None:
     assert answer("beam-lift", WORKSHEET.example, "us")["verdict"] == "caution"
+
+
+@pytest.mark.parametrize("place", [0.9, 2.9])
+def test_load_off_the_middle_sags_most_beside_the_middle(place: float) -> None:
+    # P b (L^2 - b^2)^1.5 / (9 sqrt(3) L E I), b the shorter way to a support, at sqrt((L^2 - b^2) / 3) from the other one.
+    span, short = 4.0, min(place, 4.0 - place)
+    at, sag = Beam(span, "simple", 900.0, place, 0.0, 3e5).greatest_sag()
+    assert sag == pytest.approx(
+        900 * short * (span**2 - short**2) ** 1.5 / (9 * math.sqrt(3) * span * 3e5), rel=1e-9
+    )
+    far = math.sqrt((span**2 - short**2) / 3)
+    assert at == pytest.approx(far if place > 2 else span - far, abs=1e-4)
+
+
+def test_outer_fibres() -> None:
+    assert round_bar(0.07).outer_fibre_m == pytest.approx(0.035)
+    assert round_tube(0.09, 0.006).outer_fibre_m == pytest.approx(0.045)
+    assert box_tube(0.08, 0.11, 0.005).outer_fibre_m == pytest.approx(0.055)
+    assert i_section(0.2, 0.1, 0.006, 0.009).outer_fibre_m == pytest.approx(0.1)

@@ -326,3 +326,43 @@ def test_a_longer_slack_leg_changes_nothing(
     assume(first)
     longer = [length if leg in first[0].touching else length * 1.5 for leg, length in enumerate(lengths)]
     assert any(math.dist(rest.hook, first[0].hook) < 1e-6 for rest in resting_places(picks, longer, centre))
+
+
+# ------------------------------------------------------------------------------------------------ edges
+
+
+def test_level_lengths_by_hand() -> None:
+    # Picks 3 and 4 beside the balance point, both legs 5: heights 4 and 3, so the hook stands at 3: legs sqrt(18) and 5.
+    assert level_lengths([(3.0, 0.0, 0.0), (0.0, 4.0, 0.0)], [5.0, 5.0], (0.0, 0.0, -1.0)) == pytest.approx(
+        (math.sqrt(18), 5.0)
+    )
+    # The same one higher and moved aside; a leg that only just reaches level is none.
+    moved = level_lengths([(4.0, 1.0, 1.0), (1.0, 5.0, 1.0)], [5.0, 5.0], (1.0, 1.0, 0.0))
+    assert moved == pytest.approx((math.sqrt(18), 5.0))
+    assert level_lengths([(3.0, 0.0, 0.0), (0.0, 5.0, 0.0)], [5.0, 5.0], (0.0, 0.0, -1.0)) is None
+
+
+def test_balance_point_on_a_sloping_line_of_picks_hangs_with_the_hook_most_upward() -> None:
+    rests = resting_places([(1.0, 0.0, 0.5), (-1.0, 0.0, -0.5)], [2.0, 2.0], (0.0, 0.0, 0.0))
+    free = next(rest for rest in rests if rest.free_to_roll)
+    half = math.sqrt(1.25)
+    high = math.sqrt(4 - 1.25)
+    assert free.hook == pytest.approx((-0.5 / half * high, 0.0, 1.0 / half * high))
+
+
+def test_balance_point_on_an_upright_line_of_picks_has_the_hook_to_the_right() -> None:
+    rests = resting_places([(0.0, 0.0, 1.0), (0.0, 0.0, -1.0)], [2.0, 2.0], (0.0, 0.0, 0.0))
+    free = next(rest for rest in rests if rest.free_to_roll)
+    assert free.hook == pytest.approx((math.sqrt(3), 0.0, 0.0))
+
+
+def test_a_hook_is_over_only_upright_and_above_the_picks_that_carry() -> None:
+    picks: list[Point] = [(1.0, 0.0, 0.0), (-1.0, 0.0, 0.0)]
+    down = resting_places(picks, [2.0, 2.0], (0.0, 0.0, 0.3))[0]
+    assert not down.hook_is_over(picks, (0.0, 0.0, 0.3))
+    up = resting_places(picks, [2.0, 2.0], (0.0, 0.0, -0.3))[0]
+    assert up.hook_is_over(picks, (0.0, 0.0, -0.3))
+    # Level with the balance point the load lies on its side: not upright, however high the hook.
+    assert not up.hook_is_over(picks, (0.0, 1.0, up.hook[2]))
+    # Upright, but the hook under the picks.
+    assert not up.hook_is_over([(1.0, 0.0, 9.0), (-1.0, 0.0, 9.0)], (0.0, 0.0, -0.3))

@@ -141,3 +141,19 @@ def test_refusals_name_their_box(change: dict[str, str], where: str) -> None:
     with pytest.raises(BadInput) as caught:
         run(**change)
     assert [error.input for error in caught.value.errors] == [where]
+
+
+def test_pin_hole_formulas_give_the_numbers_of_a_second_reckoning() -> None:
+    # Plate 20, radius 40 to a square end and side, hole 26, pin 22 mm, Fy 250, Fu 400 MPa, factor 3: tension 96.5, single
+    # plane 81.0, double plane 94.7, bearing 45.8 kN, reckoned apart from this code from the same recalled formulas.
+    lug = Lug(0.02, 0.026, 0.022, 0.027, 0.027, 0.06, 0.008, 0.08, 250e6, 400e6, 482e6, 3.0, round_end=False)
+    ways = (net_tension_n(lug), single_plane_n(lug), double_plane_n(lug), bearing_n(lug))
+    assert [round(way / 1000, 1) for way in ways] == [96.5, 81.0, 94.7, 45.8]
+
+
+def test_a_round_end_takes_the_height_of_its_arc_off_each_plane() -> None:
+    # A pin that fills the hole: planes 55 degrees off, 0.02 sin 55 = 16.383 mm beside the middle; the end's arc of radius
+    # 50 mm is 50 - sqrt(50^2 - 16.383^2) = 2.7602 mm lower there.
+    square = Lug(0.02, 0.04, 0.04, 0.03, 0.03, 0.06, 0.008, 0.08, 250e6, 400e6, 482e6, 3.0, round_end=False)
+    less = double_plane_n(square) - double_plane_n(dataclasses.replace(square, round_end=True))
+    assert less == pytest.approx(0.70 * 400e6 / 3.6 * 2 * 0.0027602 * 0.02, rel=1e-4)
