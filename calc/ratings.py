@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from calc.quantities import NotReadable, fraction_text, from_si, read_quantity, to_si
+from calc.quantities import NotReadable, fraction_text, from_si, read_quantity, to_si, unit_text
 from calc.tables import NoSuchRow, Row, number, table, value_si
 
 LIFTING_GRADES = ("80", "100")
@@ -37,7 +37,7 @@ def rating_of(row: Row) -> Rating:
     """The rating in a table row whose value is a weight."""
     return Rating(
         value_si(row, "weight"),
-        f"{row['value']} {row['unit']}",
+        f"{row['value']} {unit_text(row['unit'])}",
         row["source"],
         row["locator"],
         row["checked"],

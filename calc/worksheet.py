@@ -597,7 +597,7 @@ def result_record(declared: Result, answer: Answer, units: UnitSystem) -> dict[s
     if declared.name in answer.shown:
         record["text"] = answer.shown[declared.name]
     elif isinstance(value, (list, tuple)):
-        record["text"] = "; ".join(_result_text(item, declared, units) for item in value)
+        record["text"] = "; ".join(_result_text(item, declared, units) for item in value) or "none"
     else:
         record["text"] = _result_text(value, declared, units)
     return record

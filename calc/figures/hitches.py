@@ -45,7 +45,7 @@ def _basket(drawing: Drawing, angle_deg: float) -> str:
     drawing.circle("area load", (0.0, 0.0), 0.98)
     wrap = _arc(90.0 + angle_deg - 360.0, 90.0 - angle_deg, 1.0)
     drawing.line("leg", (-top[0], top[1]), *wrap, top)
-    for x in {round(top[0], 6), -round(top[0], 6)}:
+    for x in dict.fromkeys((round(top[0], 6), -round(top[0], 6))):
         drawing.circle("hook", (x, top[1]), 6.0, on_sheet=True)
     drawing.angle(right, 180.0 - angle_deg, 180.0, f"{angle_deg:.0f}°", 26)
     return f"The sling runs under the load and up again, both legs at {angle_deg:.0f}° from the horizontal."

@@ -1,13 +1,15 @@
 """The same inputs give the same answer in the browser's Python as in this one.
 
 The browser runs another Python release on another processor and another mathematics library; this holds the two
-against each other for random inputs made from each worksheet's own declaration: results to 1e-12, words exactly.
+against each other for random inputs made from each worksheet's own declaration: results to 1e-12, words exactly, and
+drawings to the tenth of a unit in which they are written.
 """
 
 from __future__ import annotations
 
 import json
 import math
+import re
 from collections.abc import Iterator
 from typing import Any
 
@@ -22,6 +24,9 @@ from tests.browser.conftest import LIVE
 
 CASES = 200
 TOLERANCE = 1e-12
+COORDINATE = r"-?\d+\.\d+"
+ONE_DRAWN_STEP = 0.11
+"""Coordinates are written in tenths of a drawing unit; one that lies half-way may be rounded either way."""
 
 
 @pytest.fixture(scope="module")
@@ -57,13 +62,21 @@ def single(declared: Input, example: Any = None) -> st.SearchStrategy[Any]:
     if declared.kind == "file":
         return st.just("")
     if declared.kind == "rows":
-        rows = st.sampled_from(list(example or [{}]))
-        return st.lists(rows.flatmap(lambda row: changed(declared.columns, row)), max_size=5)
+        rows = list(example or [{}])
+        few = st.lists(st.sampled_from(rows).flatmap(lambda row: changed(declared.columns, row)), max_size=5)
+        return st.one_of(few, one_row_changed(declared, rows), st.just(rows[:-1] or rows))
     if declared.kind == "point":
         return st.lists(numbers(declared), min_size=3, max_size=3)
     if declared.kind == "numbers":
         return st.lists(numbers(declared), min_size=1, max_size=6).map("; ".join)
     return numbers(declared)
+
+
+@st.composite
+def one_row_changed(draw: st.DrawFn, declared: Input, rows: list[dict[str, Any]]) -> list[dict[str, Any]]:
+    """The example's rows with one of them changed."""
+    place = draw(st.integers(0, len(rows) - 1))
+    return [*rows[:place], draw(changed(declared.columns, rows[place])), *rows[place + 1 :]]
 
 
 @st.composite
@@ -85,7 +98,27 @@ def differences(here: Any, there: Any, path: str = "") -> list[str]:
     if isinstance(here, float) and isinstance(there, (float, int)):
         close = math.isclose(here, there, rel_tol=TOLERANCE, abs_tol=TOLERANCE)
         return [] if close else [f"{path}: {here!r} here, {there!r} in the browser"]
+    if path.endswith(".svg"):
+        (lines_here, at_here), (lines_there, at_there) = drawn(here), drawn(there)
+        if lines_here == lines_there:
+            pairs = enumerate(zip(at_here, at_there, strict=True))
+            return [
+                f"{path}: coordinate {i} is {one} here, {two} in the browser"
+                for i, (one, two) in pairs
+                if abs(one - two) > ONE_DRAWN_STEP
+            ]
     return [] if here == there else [f"{path}: {here!r} here, {there!r} in the browser"]
+
+
+def drawn(svg: str) -> tuple[str, list[float]]:
+    """A drawing without its coordinates, and the coordinates. Words keep their numbers: those are results."""
+    coordinates: list[float] = []
+
+    def keep(match: re.Match[str]) -> str:
+        coordinates.extend(float(number) for number in re.findall(COORDINATE, match[0]))
+        return re.sub(COORDINATE, "#", match[0])
+
+    return re.sub(r'="[^"]*"', keep, svg), coordinates
 
 
 def cases_of(name: str) -> list[dict[str, Any]]:

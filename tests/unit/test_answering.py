@@ -35,7 +35,9 @@ def test_the_example_of_every_worksheet_answers_in_full(name, units):
     assert record["big"]["text"]
     assert record["steps"], "the working is shown"
     for step in record["steps"]:
-        assert step["label"] and step["result"] and (step["formula"] or step["numbers"]), step
+        assert step["label"], step
+        assert step["result"], step
+        assert step["formula"] or step["numbers"], step
     assert record["sources"]
     if SHEETS[name].room != "recording":
         assert record["cautions"]
