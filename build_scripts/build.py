@@ -10,6 +10,7 @@ from __future__ import annotations
 
 import fcntl
 import logging
+import os
 import shutil
 import sys
 import time
@@ -124,6 +125,26 @@ def put_in_place(working: Path) -> None:
         SITE.rename(old)
     working.rename(SITE)
     shutil.rmtree(old, ignore_errors=True)
+
+
+def build_words() -> None:
+    """Build again after a change of words alone: tables and runtime stay as they are. Refusals are printed."""
+    from mkdocs.exceptions import MkDocsException
+
+    from build_scripts.offline import OfflineBuildFailed, build_offline
+    from build_scripts.pages import PageError, finish_site, write_pages
+
+    pages, working = WORK / "pages", WORK / "site.next"
+    try:
+        with alone():
+            write_pages(pages, ROOT)
+            lay_out(pages, working)
+            finish_site(working)
+            shutil.copytree(SITE / "runtime", working / "runtime", copy_function=os.link)
+            build_offline(ROOT, working)
+            put_in_place(working)
+    except (BuildRefused, PageError, MkDocsException, OfflineBuildFailed) as refused:
+        sys.stderr.write(f"not built: {refused}\n")
 
 
 def main() -> int:

@@ -137,6 +137,11 @@ class Server(http.server.ThreadingHTTPServer):
 
     daemon_threads = True
 
+    def handle_error(self, request: object, client_address: object) -> None:
+        """Say nothing of a reader who went away in the middle of an answer."""
+        if not isinstance(sys.exc_info()[1], ConnectionError):
+            super().handle_error(request, client_address)  # type: ignore[arg-type]  # the stub's private union
+
 
 def start(
     port: int = 0, folder: Path = SITE, policy: str = CONTENT_POLICY
@@ -160,21 +165,31 @@ def _stamp() -> dict[str, int]:
     return stamps
 
 
-def _rebuild(changed: list[str]) -> None:
+def _rebuild(changed: list[str], here: bool) -> None:
+    """Build again: in this process if only words changed, else afresh, because loaded code may be out of date."""
     names = ", ".join(Path(path).relative_to(ROOT).as_posix() for path in changed[:3])
     print(f"changed: {names}", flush=True)
-    subprocess.run([sys.executable, "-m", "build_scripts.build"], cwd=ROOT, check=False)
+    start = time.monotonic()
+    if here:
+        from build_scripts.build import build_words
+
+        build_words()
+    else:
+        subprocess.run([sys.executable, "-m", "build_scripts.build"], cwd=ROOT, check=False)
+    print(f"  {time.monotonic() - start:.1f} s", flush=True)
 
 
 def watch() -> None:
     """Build again whenever something changes, until stopped."""
     before = _stamp()
+    only_words = True
     while True:
-        time.sleep(0.5)
+        time.sleep(0.3)
         now = _stamp()
-        changed = [path for path in {**before, **now} if before.get(path) != now.get(path)]
+        changed = sorted(path for path in {**before, **now} if before.get(path) != now.get(path))
         if changed:
-            _rebuild(sorted(changed))
+            only_words = only_words and all(Path(path).is_relative_to(ROOT / "docs") for path in changed)
+            _rebuild(changed, here=only_words)
             now = _stamp()
         before = now
 

@@ -1,0 +1,99 @@
+"""A build that is refused, stopped or out of disk leaves the last finished site as it was."""
+
+import errno
+import shutil
+
+import pytest
+
+from build_scripts import build as building
+from build_scripts import check_tables
+
+
+@pytest.fixture
+def checkout(tmp_path, monkeypatch):
+    """A checkout with a finished site, in which no step does anything yet."""
+    shutil.copytree(building.ROOT / "tables", tmp_path / "tables")
+    (tmp_path / "site").mkdir()
+    (tmp_path / "site" / "index.html").write_text("the last edition", encoding="utf-8")
+    for name, path in (("ROOT", tmp_path), ("WORK", tmp_path / ".build"), ("SITE", tmp_path / "site")):
+        monkeypatch.setattr(building, name, path)
+    monkeypatch.setattr("build_scripts.pages.write_pages", lambda out, root: out.mkdir(parents=True))
+    monkeypatch.setattr("build_scripts.pages.finish_site", lambda site: None)
+    monkeypatch.setattr("build_scripts.runtime.build_runtime", lambda root, out: "hash")
+    monkeypatch.setattr("build_scripts.offline.build_offline", lambda root, site: {})
+
+    def lay_out(pages, target):
+        target.mkdir(parents=True)
+        (target / "index.html").write_text("a new edition", encoding="utf-8")
+
+    monkeypatch.setattr(building, "lay_out", lay_out)
+    return tmp_path
+
+
+def site_says(checkout):
+    return (checkout / "site" / "index.html").read_text(encoding="utf-8")
+
+
+def test_a_whole_build_is_put_in_place(checkout, capsys):
+    assert building.main() == 0
+    assert site_says(checkout) == "a new edition"
+    assert not (checkout / ".build" / "site.next").exists()
+    assert not (checkout / ".build" / "site.old").exists()
+    assert "site/ is ready" in capsys.readouterr().out
+
+
+@pytest.mark.parametrize(
+    ("fault", "status", "words"),
+    [
+        (KeyboardInterrupt(), 130, "stopped. site/ is as it was."),
+        (
+            OSError(errno.ENOSPC, "No space left on device", "page.html"),
+            1,
+            "No space left on device (page.html). site/",
+        ),
+        (OSError("odd"), 1, "not built: odd. site/ is as it was."),
+        (building.BuildRefused("link"), 1, "not built: link\nsite/ is as it was."),
+    ],
+)
+def test_a_build_that_stops_leaves_the_site_alone(checkout, monkeypatch, capsys, fault, status, words):
+    def stop(pages, target):
+        target.mkdir(parents=True)
+        raise fault
+
+    monkeypatch.setattr(building, "lay_out", stop)
+    assert building.main() == status
+    assert site_says(checkout) == "the last edition"
+    error = capsys.readouterr().err
+    assert words in error
+    assert "Traceback" not in error
+
+
+def test_a_damaged_table_is_refused_with_file_row_and_column(checkout, capsys):
+    chain = checkout / "tables" / "chain-tie-down.csv"
+    lines = chain.read_text(encoding="utf-8").splitlines()
+    lines[3] = lines[3].replace('"2,600"', '"2,600 lb"')
+    chain.write_text("\n".join(lines) + "\n", encoding="utf-8")
+    assert check_tables.problems(checkout / "tables")
+    assert building.main() == 1
+    error = capsys.readouterr().err
+    assert "chain-tie-down.csv" in error
+    assert "value" in error
+    assert "4" in error
+    assert site_says(checkout) == "the last edition"
+
+
+def test_warnings_of_the_site_engine_stop_the_build_and_are_shown(tmp_path, monkeypatch):
+    pages = tmp_path / "pages"
+    pages.mkdir()
+    (pages / "index.md").write_text("# Start\n\n[lost](nowhere.md)\n", encoding="utf-8")
+    with pytest.raises(building.BuildRefused, match=r"nowhere\.md"):
+        building.lay_out(pages, tmp_path / "site")
+
+
+def test_words_alone_are_built_with_the_runtime_kept(checkout):
+    (checkout / "site" / "runtime").mkdir()
+    (checkout / "site" / "runtime" / "linkwright.js").write_text("kept", encoding="utf-8")
+    (checkout / ".build").mkdir()
+    building.build_words()
+    assert site_says(checkout) == "a new edition"
+    assert (checkout / "site" / "runtime" / "linkwright.js").read_text(encoding="utf-8") == "kept"
