@@ -140,9 +140,13 @@ def build_words() -> None:
             write_pages(pages, ROOT)
             lay_out(pages, working)
             finish_site(working)
-            shutil.copytree(SITE / "runtime", working / "runtime", copy_function=os.link)
-            build_offline(ROOT, working)
+            for kept in ("runtime", "icons"):
+                shutil.copytree(SITE / kept, working / kept, copy_function=os.link)
+            for kept in ("offline-worker.js", "manifest.webmanifest"):
+                shutil.copyfile(SITE / kept, working / kept)
             put_in_place(working)
+            # The page is there to be seen; the list of files for offline use follows.
+            build_offline(ROOT, SITE)
     except (BuildRefused, PageError, MkDocsException, OfflineBuildFailed) as refused:
         sys.stderr.write(f"not built: {refused}\n")
 

@@ -10,6 +10,7 @@ metre, joule, degree, degree Celsius (calc.unit_factors.SI_UNITS has the whole l
 
 from __future__ import annotations
 
+import functools
 import math
 import re
 from dataclasses import dataclass
@@ -196,6 +197,7 @@ def from_si(value_si: float, unit: str, dimension: str) -> float:
     raise NotReadable(f"{unit} is not a unit of {dimension.replace('_', ' ')}")
 
 
+@functools.lru_cache(maxsize=4096)
 def plain_number(text: str) -> float:
     """Read a number as a shop writes it, without a unit: `57-3/4`, `3/8`, `6,200`, `6.2k`, `1,5`."""
     terms = _terms(_tidy(text), "fraction")

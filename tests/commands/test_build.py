@@ -91,7 +91,10 @@ def test_warnings_of_the_site_engine_stop_the_build_and_are_shown(tmp_path, monk
 
 
 def test_words_alone_are_built_with_the_runtime_kept(checkout):
-    (checkout / "site" / "runtime").mkdir()
+    for folder in ("runtime", "icons"):
+        (checkout / "site" / folder).mkdir()
+    for name in ("offline-worker.js", "manifest.webmanifest"):
+        (checkout / "site" / name).write_text("kept", encoding="utf-8")
     (checkout / "site" / "runtime" / "linkwright.js").write_text("kept", encoding="utf-8")
     (checkout / ".build").mkdir()
     building.build_words()
