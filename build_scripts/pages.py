@@ -33,6 +33,7 @@ of the name of a generated page, that file is the page (a worksheet; it may begi
 
 from __future__ import annotations
 
+import functools
 import json
 import re
 import shutil
@@ -54,7 +55,7 @@ from build_scripts.table_view import USE_WORDS, View, source_row, view
 from calc import answering
 from calc.figures import lessons
 from calc.quantities import show
-from calc.tables import NoSuchRow, NoSuchTable, package, table, table_names
+from calc.tables import NoSuchRow, NoSuchTable, package, short_citation, table, table_names
 from calc.worksheet import VERDICT_WORDS, BadInput, Say, UnitSystem
 
 ROOT = Path(__file__).resolve().parent.parent
@@ -114,6 +115,12 @@ def edition(root: Path = ROOT) -> str:
 # ---------------------------------------------------------------------------------------- what a page may call
 
 
+@functools.cache
+def _answered(name: str, units: UnitSystem, inputs: str) -> dict[str, Any]:
+    """The answer to inputs written as JSON, kept while this process lives: a page's words change more often."""
+    return answering.answer(name, json.loads(inputs) or answering.worksheet(name).example, units)
+
+
 class Book:
     """The functions a page may call, bound to the page that is being made."""
 
@@ -159,7 +166,7 @@ class Book:
 
     def _record(self, name: str, units: UnitSystem, inputs: Mapping[str, Any]) -> dict[str, Any]:
         try:
-            return answering.answer(name, dict(inputs) or answering.worksheet(name).example, units)
+            return _answered(name, units, json.dumps(dict(inputs)))
         except BadInput as refused:
             raise PageError(f"worksheet {name}: {refused}") from refused
         except answering.NoSuchWorksheet as missing:
@@ -257,29 +264,13 @@ class Book:
                 sheet=declared,
                 inputs=form_inputs(declared),
                 answer=record,
+                is_record="next_inspection" in record["results"],
                 root=root,
                 rich=rich,
                 unit=unit_name,
                 verdict_words=json.dumps(VERDICT_WORDS),
             )
         )
-
-
-def short_citation(title: str, place: str) -> str:
-    """A source and a place in it as a shop says it: `29 CFR 1910.184(e)(9)(ii)` for the title `29 CFR 1910.184 Slings`.
-
-    A title that opens with a number of law or standard is cited by that number, which is not said twice; any other in full.
-    """
-    if place.casefold() in title.casefold():
-        return title
-    match = re.match(r"(?:[A-Z0-9][A-Z0-9./-]*(?: |$))+", title)
-    code = match.group(0).strip() if match else ""
-    if not re.search(r"\d", code) or not re.search(r"[ /-]", code):
-        return f"{title}, {place}"
-    head, _, number = code.rpartition(" ")
-    if re.search(r"\d", number):
-        return f"{head} {place}".strip() if place.startswith(number) else f"{code}, {place}"
-    return f"{code} {place}"
 
 
 def _script_text(value: Any) -> str:

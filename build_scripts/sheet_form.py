@@ -14,6 +14,8 @@ from calc.worksheet import Choice, Input, Worksheet
 
 _MOST_RADIOS = 4
 _LONGEST_RADIOS = 64
+_YES_NO_OR_NOT_LOOKED_AT = (Choice("yes", "Yes"), Choice("no", "No"), Choice("", "Not looked at"))
+"""A tick box cannot say that nobody looked; where a sheet tells that from no, all three stand side by side."""
 
 
 @dataclass(frozen=True)
@@ -41,6 +43,7 @@ class Box:
     required: bool
     has_default: bool
     optional: bool = False
+    long: bool = False
     choices: tuple[Choice, ...] = ()
     radios: bool = False
     shown_when: str = ""
@@ -84,7 +87,11 @@ def _text(value: Any) -> str:
 def _box(one: Input, given: Any, held: Mapping[str, str], prefix: str, steering: set[str]) -> Box:
     path = f"{prefix}{one.name}"
     box_id = "in-" + path.replace("[", "-").replace("].", "-").replace("]", "")
-    radios = (
+    answers = one.choices
+    unanswered = one.kind == "flag" and not one.required and one.default is None and one.name not in steering
+    if unanswered:
+        answers = _YES_NO_OR_NOT_LOOKED_AT
+    radios = unanswered or (
         one.kind == "choice"
         and len(one.choices) <= _MOST_RADIOS
         and (one.required or one.name in steering)
@@ -98,6 +105,7 @@ def _box(one: Input, given: Any, held: Mapping[str, str], prefix: str, steering:
         axes = _axes(one, given, path, box_id)
     if one.kind == "rows":
         listed = json.loads(given) if isinstance(given, str) else (given or [])
+        listed = listed or [{}] * int(one.at_least or 0)
         rows = tuple(
             Row(str(n + 1), _boxes(one.columns, row, f"{path}[{n}].", steering))
             for n, row in enumerate(listed)
@@ -107,7 +115,7 @@ def _box(one: Input, given: Any, held: Mapping[str, str], prefix: str, steering:
         name=one.name, path=path, id=box_id, label=one.label, kind=one.kind, dimension=one.dimension, unit=one.unit,
         unit_si=one.unit_si, help=one.help, value=held[one.name] if one.kind != "rows" else "",
         required=one.required, has_default=one.default is not None,
-        optional=not one.required and one.default is None and not one.shown_when and one.name not in steering, choices=one.choices, radios=radios,
+        optional=not unanswered and not one.required and one.default is None and not one.shown_when and one.name not in steering, choices=answers, radios=radios, long=one.long,
         shown_when=json.dumps({k: list(v) for k, v in one.shown_when.items()}) if one.shown_when else "",
         asked=all(held.get(other) in allowed for other, allowed in one.shown_when.items()),
         axes=axes, rows=rows, blank=blank, row_name=_row_name(one.label),

@@ -133,10 +133,13 @@ def _sheet_text(sheet: Worksheet, record: dict[str, Any]) -> str:
     lines = [sheet.title, "", f"{record['verdict_words'].upper()}"]
     lines += [*textwrap.wrap(record["headline"], 96), ""]
     width = max(len(result["label"]) for result in record["results"].values())
-    lines += [f"  {result['label']:<{width}}  {result['text']}" for result in record["results"].values()]
+    for result in record["results"].values():
+        first, *more = result.get("items") or [result["text"]]
+        lines += [f"  {result['label']:<{width}}  {first}", *(f"  {'':<{width}}  {item}" for item in more)]
     lines += ["", "Working"]
     for step in record["steps"]:
-        lines.append(f"  {step['label']}: {step['formula']} = {step['numbers']} = {step['result']}")
+        sums = (step["formula"], step["numbers"], step["result"])
+        lines.append(f"  {step['label']}: " + " = ".join(part for part in sums if part))
     lines += ["", "Cautions"]
     for caution in record["cautions"]:
         lines += textwrap.wrap(caution["text"], 92, initial_indent="  - ", subsequent_indent="    ")

@@ -84,7 +84,7 @@ def answer(name: str, raw: Mapping[str, Any], units: UnitSystem = "us") -> dict[
         "worksheet": name,
         "units": units,
         "verdict": found.verdict,
-        "verdict_words": VERDICT_WORDS[found.verdict],
+        "verdict_words": (found.verdict == "ok" and sheet.ok_words) or VERDICT_WORDS[found.verdict],
         "headline": found.headline,
         "big": {"key": found.big, "label": results[found.big]["label"], "text": results[found.big]["text"]},
         "results": results,
@@ -147,6 +147,8 @@ def input_record(declared: Input) -> dict[str, Any]:
         "help": declared.help,
         "accepted": declared.accepted(),
     }
+    if declared.long:
+        record["long"] = True
     if declared.columns:
         record["columns"] = [input_record(column) for column in declared.columns]
     return record

@@ -12,6 +12,7 @@ import functools
 import io
 import json
 import os
+import re
 from dataclasses import dataclass
 from typing import Any
 
@@ -106,6 +107,23 @@ def value_si(row: Row, dimension: str) -> float:
     return to_si(number(row), row["unit"], dimension)
 
 
+def short_citation(title: str, place: str) -> str:
+    """A source and a place in it as a shop says it: `29 CFR 1910.184(e)(9)(ii)` for the title `29 CFR 1910.184 Slings`.
+
+    A title that opens with a number of law or standard is cited by that number, which is not said twice; any other in full.
+    """
+    if place.casefold() in title.casefold():
+        return title
+    match = re.match(r"(?:[A-Z0-9][A-Z0-9./-]*(?: |$))+", title)
+    code = match.group(0).strip() if match else ""
+    if not re.search(r"\d", code) or not re.search(r"[ /-]", code):
+        return f"{title}, {place}"
+    head, _, number = code.rpartition(" ")
+    if re.search(r"\d", number):
+        return f"{head} {place}".strip() if place.startswith(number) else f"{code}, {place}"
+    return f"{code} {place}"
+
+
 __all__ = [
     "NoSuchRow",
     "NoSuchTable",
@@ -113,6 +131,7 @@ __all__ = [
     "Table",
     "number",
     "package",
+    "short_citation",
     "table",
     "table_names",
     "value_si",

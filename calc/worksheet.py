@@ -39,6 +39,8 @@ VERDICT_WORDS: dict[Verdict, str] = {
     "stop": "Stop",
     "unknown": "Cannot be rated",
 }
+LONGEST_TEXT = 200_000
+"""Characters that a long text input takes."""
 _SEVERITY: tuple[Verdict, ...] = ("ok", "caution", "unknown", "stop")
 
 
@@ -83,6 +85,8 @@ class Input:
     dimension -- for quantity, point and numbers: a key of calc.unit_factors.UNIT_FACTORS
     unit, unit_si -- what a bare number means on a US and on an SI page
     above, at_least, below, at_most -- bounds, in `unit` (for rows and numbers: of how many there are)
+    long -- for text: many lines, such as a table pasted from a spreadsheet, kept as they are
+    several -- for text: may also come as a list of texts; an empty list is nothing given
     default -- what holds when nothing is given; None leaves an optional input out
     shown_when -- the input is asked only if, for each name, that other input has one of the values
     """
@@ -95,6 +99,8 @@ class Input:
     unit_si: str = ""
     choices: tuple[Choice, ...] = ()
     columns: tuple[Input, ...] = ()
+    long: bool = False
+    several: bool = False
     required: bool = True
     default: str | None = None
     help: str = ""
@@ -121,7 +127,7 @@ class Input:
         if self.kind == "flag":
             return "yes or no"
         if self.kind == "text":
-            return "a word or two"
+            return f"text of up to {LONGEST_TEXT:,} characters" if self.long else "a word or two"
         if self.kind == "file":
             return "a file"
         kinds = {
@@ -170,7 +176,8 @@ def _article(dimension: str) -> str:
 @dataclass(frozen=True)
 class Result:
     """One thing a worksheet finds: key, label, dimension and the units it is read in. `rounding` is nearest, up (a
-    demand) or down (a capacity). A dimension of "" is a plain number, text or list of either.
+    demand) or down (a capacity). A dimension of "" is a plain number, text or list of either. `columns`: key and heading
+    of each column where the result is a table (its value is the list of its rows as lines, Answer.tables has the cells).
     """
 
     name: str
@@ -180,6 +187,7 @@ class Result:
     unit_si: str = ""
     rounding: Literal["nearest", "up", "down"] = "nearest"
     digits: int = 3
+    columns: tuple[tuple[str, str], ...] = ()
 
     def __post_init__(self) -> None:
         if self.dimension and not self.unit:
@@ -235,7 +243,8 @@ class Answer:
 
     headline -- the answer in one or two sentences; big -- the key of the result that is shown large
     results -- by key, in SI units (or text, or a list); a missing key is not known for these inputs
-    shown -- by key, words that stand in for the usual writing of a value (a list, say)
+    shown -- by key, words that stand in for the usual writing of a value; for a list one text for each of its items
+    tables -- by key, the cells of a result that has columns, row by row
     """
 
     verdict: Verdict
@@ -246,7 +255,8 @@ class Answer:
     cautions: tuple[Caution, ...] = ()
     figure: Figure | None = None
     citations: tuple[Citation, ...] = ()
-    shown: Mapping[str, str] = field(default_factory=dict)
+    shown: Mapping[str, str | tuple[str, ...]] = field(default_factory=dict)
+    tables: Mapping[str, tuple[tuple[str, ...], ...]] = field(default_factory=dict)
 
 
 @dataclass(frozen=True)
@@ -344,8 +354,14 @@ class Given:
         return f"{self.path}.{name}" if self.path else name
 
     def refuse(self, name: str, message: str) -> BadInput:
-        """An error on one input, for the caller to raise: message goes on from the label (`is ...`, `must ...`)."""
-        return BadInput(InputError(self.where(name), self.typed.get(name, ""), message))
+        """An error on one input, for the caller to raise: message goes on from the label (`is ...`, `must ...`).
+
+        It repeats what was typed, but not rows: they stand on the page, and their data would tell nobody anything.
+        """
+        value = self.values.get(name)
+        rows = isinstance(value, tuple) and any(isinstance(item, Given) for item in value)
+        typed = "" if rows else self.typed.get(name, "")
+        return BadInput(InputError(self.where(name), typed[:60], message))
 
 
 @dataclass(frozen=True)
@@ -356,6 +372,7 @@ class Worksheet:
     compute -- from Given and Say to Answer; pure
     example -- raw inputs of the boat-yard example that fills the page; example_story -- what is happening there
     citations -- what the worksheet rests on whatever the inputs
+    ok_words -- what ok means here, where it is not "Within the rating"
     """
 
     name: str
@@ -368,6 +385,7 @@ class Worksheet:
     example_story: str
     citations: tuple[Citation, ...]
     room: str = ""
+    ok_words: str = ""
 
 
 # ------------------------------------------------------------------------------------------ reading inputs
@@ -397,11 +415,11 @@ def read_inputs(inputs: Sequence[Input], raw: Mapping[str, Any], units: UnitSyst
             )
     for declared in inputs:
         given = raw.get(declared.name)
+        if declared.several and isinstance(given, (list, tuple)) and all(isinstance(g, str) for g in given):
+            given = ", ".join(given)
         if given is None or (isinstance(given, str) and not given.strip()):
             given = declared.default
-        typed[declared.name] = (
-            given if isinstance(given, str) else ("" if given is None else json.dumps(given, default=str))
-        )
+        typed[declared.name] = _as_typed(declared, given)
         if given is None:
             values[declared.name] = None
             continue
@@ -425,6 +443,13 @@ def read_inputs(inputs: Sequence[Input], raw: Mapping[str, Any], units: UnitSyst
     if errors:
         raise BadInput(*errors)
     return Given(values, typed, path)
+
+
+def _as_typed(declared: Input, given: Any) -> str:
+    """What was given, for an error to repeat; nothing for a file or a long text, which no error can usefully repeat."""
+    if given is None or declared.kind == "file" or declared.long:
+        return ""
+    return given if isinstance(given, str) else json.dumps(given, default=str)
 
 
 def _join(path: str, name: str) -> str:
@@ -451,13 +476,22 @@ def _read_one(declared: Input, given: Any, units: UnitSystem, path: str) -> Any:
     if declared.kind == "choice":
         return _read_choice(declared, str(given))
     if declared.kind == "text":
-        return str(given).strip()[:200]
+        return _read_text(declared, str(given))
     if declared.kind == "flag":
         word = str(given).strip().lower()
         if word not in _YES | _NO:
             raise NotReadable("is neither yes nor no")
         return word in _YES
     return _read_number(declared, given, units)
+
+
+def _read_text(declared: Input, given: str) -> str:
+    """A short text is cut to 200 characters; a long one is taken whole, since a log cut off would be another log."""
+    if not declared.long:
+        return given.strip()[:200]
+    if len(given) > LONGEST_TEXT:
+        raise NotReadable(f"has {len(given):,} characters")
+    return given
 
 
 def _read_number(declared: Input, given: Any, units: UnitSystem) -> float:
@@ -586,20 +620,28 @@ def _read_file(given: Any) -> bytes:
 
 
 def result_record(declared: Result, answer: Answer, units: UnitSystem) -> dict[str, Any]:
-    """One result as it leaves calc: value and unit in the reader's system, and the words."""
+    """One result as it leaves calc: value and unit in the reader's system, and the words.
+
+    A list has `items`, one text each; a result with columns has `rows`, its cells.
+    """
     value = answer.results.get(declared.name)
     unit = declared.reading_unit(units)
     record: dict[str, Any] = {"value": None, "unit": unit, "label": declared.label, "text": ""}
-    if value is None:
-        record["text"] = answer.shown.get(declared.name, "not known from these inputs")
-        return record
-    record["value"] = _in_unit(value, declared, unit)
-    if declared.name in answer.shown:
-        record["text"] = answer.shown[declared.name]
-    elif isinstance(value, (list, tuple)):
-        record["text"] = "; ".join(_result_text(item, declared, units) for item in value) or "none"
+    shown = answer.shown.get(declared.name)
+    if isinstance(shown, tuple):
+        record["items"] = list(shown)
+    elif shown is None and isinstance(value, (list, tuple)):
+        record["items"] = [_result_text(item, declared, units) for item in value]
+    if "items" in record:
+        record["text"] = "; ".join(record["items"]) or "none"
+    elif value is None:
+        record["text"] = shown or "not known from these inputs"
     else:
-        record["text"] = _result_text(value, declared, units)
+        record["text"] = shown or _result_text(value, declared, units)
+    if value is not None:
+        record["value"] = _in_unit(value, declared, unit)
+    if declared.columns:
+        record["rows"] = [list(row) for row in answer.tables.get(declared.name, ())]
     return record
 
 

@@ -25,7 +25,7 @@ const runtimeBase = `${siteRoot}runtime/${linkwrightBuild.runtime}/`;
 /**
  * @typedef {"idle" | "starting" | "live" | "failed"} PythonState
  * @typedef {{input: string, given: string, message: string}} InputError
- * @typedef {{value: unknown, unit: string, text: string, label: string}} ShownResult
+ * @typedef {{value: unknown, unit: string, text: string, label: string, items?: string[], rows?: string[][]}} ShownResult
  * @typedef {{label: string, formula: string, numbers: string, result: string}} ShownStep
  * @typedef {{text: string, kind: string}} ShownCaution
  * @typedef {{key: string, title: string, locator: string}} ShownSource

@@ -17,6 +17,8 @@ const ANSWER_PARTS = ["verdict-word", "headline", "big", "big-label", "result", 
   .join(", ");
 /** Larger files would not fit in the memory that a browser gives. */
 const LARGEST_FILE = 50_000_000;
+/** Browsers and mail programs cut long addresses; what is longer than this (a pasted log) stays out of them. */
+const LONGEST_IN_ADDRESS = 2000;
 const UNITS_KEY = "linkwright-units";
 
 /** Storage may be forbidden; the page works without it. */
@@ -238,6 +240,10 @@ class CalcSheet extends HTMLElement {
 
   /** @param {Event} event */
   #clicked(event) {
+    if (event.target instanceof Element && event.target.closest("[data-print]")) {
+      print();
+      return;
+    }
     const button = event.target instanceof Element ? event.target.closest("[data-add-row], [data-remove-row]") : null;
     const rows = button?.closest("[data-rows]");
     if (!(button instanceof HTMLElement) || !(rows instanceof HTMLElement)) return;
@@ -328,9 +334,9 @@ class CalcSheet extends HTMLElement {
 
   // ---- the address
 
-  /** Writes the inputs into the address, so that an answer can be bookmarked and sent. */
+  /** Writes the inputs into the address, so that an answer can be bookmarked and sent; a long one as empty, to be given again. */
   #remember() {
-    const fields = new URLSearchParams(this.#typed());
+    const fields = new URLSearchParams(this.#typed().map(([name, value]) => [name, value.length > LONGEST_IN_ADDRESS ? "" : value]));
     fields.set("units", chosenUnits());
     try {
       history.replaceState(history.state, "", `#${fields}`);
@@ -485,7 +491,7 @@ class CalcSheet extends HTMLElement {
         emptyResult(place);
         continue;
       }
-      place.textContent = result.text;
+      showResult(place, result);
       place.dataset["value"] = typeof result.value === "object" ? JSON.stringify(result.value) : String(result.value);
       place.dataset["unit"] = result.unit;
     }
@@ -671,6 +677,43 @@ function setSentence(place, text) {
     from = found.index + found[0].length;
   }
   place.replaceChildren(...pieces, text.slice(from));
+}
+
+/**
+ * Writes a result as sheet.html does: the rows of a table, the items of a list, or its words.
+ * @param {HTMLElement} place
+ * @param {ShownResult} result
+ */
+function showResult(place, result) {
+  if (place instanceof HTMLTableSectionElement) {
+    const columns = (place.dataset["columns"] ?? "").split(" ");
+    place.replaceChildren(...(result.rows ?? []).map((cells) => resultRow(columns, cells)));
+  } else if (result.items && result.items.length > 1) {
+    const list = document.createElement("ul");
+    list.className = "items";
+    for (const item of result.items) {
+      const made = document.createElement("li");
+      made.textContent = item;
+      list.append(made);
+    }
+    place.replaceChildren(list);
+  } else {
+    place.textContent = result.text;
+  }
+}
+
+/** @param {string[]} columns @param {string[]} cells */
+function resultRow(columns, cells) {
+  const row = document.createElement("tr");
+  cells.forEach((text, i) => {
+    const cell = document.createElement(i === 0 ? "th" : "td");
+    if (i === 0) cell.setAttribute("scope", "row");
+    cell.className = `cell-${columns[i]}`;
+    cell.textContent = text;
+    row.append(cell);
+    if (columns[i] === "outcome") row.dataset["outcome"] = text.split(";")[0] ?? "";
+  });
+  return row;
 }
 
 /** @param {HTMLElement} place */

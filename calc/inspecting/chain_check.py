@@ -32,6 +32,7 @@ from calc.inspecting.criteria import (
     rule,
     seen,
     steps_of,
+    tables,
     unless,
 )
 from calc.inspecting.hook_check import MEASURING_SLACK, growth, loss
@@ -221,6 +222,7 @@ def compute(given: Given, say: Say) -> Answer:
             **record(findings, given, verdict),
         },
         shown=shown | ({} if now is not None else {"wear": "not measured"}),
+        tables=tables(findings),
         steps=steps_of(findings),
         cautions=_use_cautions(given, use_verdict) + cautions("chain", verdict, findings),
         figure=link_figure(nominal_m(size), None, say, f"new {say.one(nominal_m(size), 'length')}", now),
@@ -267,7 +269,7 @@ WORKSHEET = Worksheet(
         Input("reach_now", "Length now, over the same links", "quantity", "length", above=0, at_most=4000,
               required=False, help="Pulled straight, from bearing to bearing. Measure the worst five links too."),
         Input("links", "Number of links in that length", "count", at_least=1, at_most=10000, required=False),
-        Input("damage", "Damage found", "text", required=False,
+        Input("damage", "Damage found", "text", required=False, several=True,
               help="none, or some of: " + ", ".join(DAMAGE) + ". Look at every link, twice."),
         Input("tag_readable", "Can you read the sling's tag?", "flag", required=False,
               shown_when={"use": ("lift",)}),
@@ -291,5 +293,6 @@ WORKSHEET = Worksheet(
         "inspected_on": "2026-03-14",
     },
     example_story="The two-leg chain sling that lifts the yard's keels, at its yearly look-over.",
+    ok_words="Inside every limit",
     citations=(Citation("osha-1910-184", "1910.184(e)"),),
 )  # fmt: skip

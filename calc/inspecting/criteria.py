@@ -14,7 +14,7 @@ from dataclasses import dataclass
 from typing import Literal
 
 from calc.quantities import to_si, unit_text
-from calc.tables import Row, number, table
+from calc.tables import Row, number, short_citation, table
 from calc.worksheet import Caution, Choice, Citation, Given, Input, Result, Step, Verdict, worst
 
 Outcome = Literal["pass", "near", "fail", "not looked at"]
@@ -62,6 +62,16 @@ class Finding:
     def line(self) -> str:
         """The finding as one line of text."""
         return f"{self.criterion}: limit {self.limit}; found {self.reading}; {self.outcome}"
+
+    def cells(self) -> tuple[str, ...]:
+        """The finding as a row of CRITERIA_RESULT; a limit that is not the strictest does not decide."""
+        outcome = self.outcome if self.decides else f"{self.outcome}; looser limit"
+        return self.criterion, self.limit, self.reading, outcome, self.sources()
+
+    def sources(self) -> str:
+        """Where the limit stands, as a shop says it."""
+        titles = {row["key"]: row["title"] for row in table("sources").rows}
+        return "; ".join(short_citation(titles[c.source], c.locator) for c in self.citations)
 
 
 def limit_of(row: Row, dimension: str) -> Limit:
@@ -151,7 +161,7 @@ def seen(fault: str, limit: str, present: bool | None, *citations: Citation) -> 
     return Finding(
         fault,
         limit,
-        "found" if present else "not found",
+        "yes" if present else "no",
         "fail" if present else "pass",
         citations,
         decides=True,
@@ -178,11 +188,10 @@ def judge(findings: Iterable[Finding]) -> Verdict:
 
 def steps_of(findings: Iterable[Finding]) -> tuple[Step, ...]:
     """The findings as lines of the working, each with its source."""
-    titles = {row["key"]: row["title"] for row in table("sources").rows}
     return tuple(
         Step(
             finding.criterion,
-            f"limit {finding.limit} ({'; '.join(f'{titles[c.source]}, {c.locator}' for c in finding.citations)})",
+            f"limit {finding.limit} ({finding.sources()})",
             f"found {finding.reading}",
             finding.outcome + (", decides" if finding.decides else ""),
         )
@@ -275,7 +284,10 @@ DATE_INPUT = Input(
     help="Year-month-day, such as 2026-03-14.",
 )
 NEXT_RESULT = Result("next_inspection", "Next full inspection")
-CRITERIA_RESULT = Result("criteria", "Each criterion")
+CRITERIA_RESULT = Result(
+    "criteria", "Each criterion",
+    columns=(("criterion", "Criterion"), ("limit", "Limit"), ("reading", "Reading"), ("outcome", "Outcome"), ("source", "Source")),
+)  # fmt: skip
 
 
 def next_inspection(given: Given) -> str:
@@ -316,6 +328,11 @@ def record(findings: Sequence[Finding], given: Given, verdict: Verdict) -> Mappi
     }
 
 
+def tables(findings: Sequence[Finding]) -> Mapping[str, tuple[tuple[str, ...], ...]]:
+    """The tables that every inspection shares: the criteria row by row."""
+    return {"criteria": tuple(finding.cells() for finding in findings)}
+
+
 def known(given: Given, name: str) -> bool | None:
     """Yes, no, or None where the box was left empty."""
     return given.flag(name) if given.has(name) else None
@@ -329,5 +346,5 @@ def unless(given: Given, name: str) -> bool | None:
 __all__ = [
     "CRITERIA_RESULT", "DATE_INPUT", "NEXT_RESULT", "SERVICE_INPUT", "Finding", "Limit", "at_least", "cautions",
     "citations_of", "counted", "headline", "judge", "known", "limit_of", "limits", "measured",
-    "next_inspection", "record", "rule", "seen", "steps_of", "unless",
+    "next_inspection", "record", "rule", "seen", "steps_of", "tables", "unless",
 ]  # fmt: skip

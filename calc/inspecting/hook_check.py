@@ -25,6 +25,7 @@ from calc.inspecting.criteria import (
     rule,
     seen,
     steps_of,
+    tables,
     unless,
 )
 from calc.quantities import show_in
@@ -150,6 +151,7 @@ def compute(given: Given, say: Say) -> Answer:
             **record(findings, given, verdict),
         },
         shown={"throat_increase_percent": "not measured"} if throat is None else {},
+        tables=tables(findings),
         steps=steps_of(findings),
         cautions=cautions("hook", verdict, findings) + extra,
         figure=hook_figure(
@@ -215,5 +217,6 @@ WORKSHEET = Worksheet(
         "inspected_on": "2026-03-14",
     },
     example_story="The grab hook on the yard's engine sling looks wider than the new spare beside it.",
+    ok_words="Inside every limit",
     citations=(Citation("osha-1910-184", "1910.184(e)(9), (f)(5)"),),
 )  # fmt: skip

@@ -24,6 +24,7 @@ from calc.inspecting.criteria import (
     rule,
     seen,
     steps_of,
+    tables,
     unless,
 )
 from calc.inspecting.hook_check import MEASURING_SLACK, growth, loss
@@ -101,6 +102,7 @@ def compute(given: Given, say: Say) -> Answer:
         shown={} if usable else {
             "rating_if_sound": "no mark given" if verdict in ("ok", "caution") else "none until every line is answered and passes"
         },
+        tables=tables(findings),
         steps=steps_of(findings),
         cautions=cautions("shackle", verdict, findings) + extra,
         figure=shackle_figure(
@@ -164,5 +166,6 @@ WORKSHEET = Worksheet(
         "marks_readable": "yes", "altered": "no", "rating": "4-3/4 tons", "service": "normal", "inspected_on": "2026-03-14",
     },
     example_story="The bow shackle that has held the slip's turning block for nine seasons.",
+    ok_words="Inside every limit",
     citations=(Citation("osha-1926-251", "1926.251(f)(1)"),),
 )  # fmt: skip

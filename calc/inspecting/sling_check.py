@@ -27,6 +27,7 @@ from calc.inspecting.criteria import (
     rule,
     seen,
     steps_of,
+    tables,
     unless,
 )
 from calc.inspecting.hook_check import MEASURING_SLACK, loss
@@ -177,6 +178,7 @@ def compute(given: Given, say: Say) -> Answer:
         shown={} if usable else {
             "rating_if_sound": "no tag rating given" if verdict in ("ok", "caution") else "none until every line is answered and passes"
         },
+        tables=tables(findings),
         steps=steps_of(findings),
         cautions=cautions("sling", verdict, findings) + _kind_cautions(wire),
         figure=rope_figure(new, say) if wire else web_figure(),
@@ -274,5 +276,6 @@ WORKSHEET = Worksheet(
         "service": "severe", "inspected_on": "2026-03-14",
     },
     example_story="The wire rope sling that steps masts, at its quarterly look-over.",
+    ok_words="Inside every limit",
     citations=(Citation("osha-1910-184", "1910.184(f)(5), (i)(9)"),),
 )  # fmt: skip

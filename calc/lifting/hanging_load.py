@@ -330,11 +330,11 @@ def _turns_over(load: _Load, rest: Rest, say: Say) -> Answer:
 def _shown(
     say: Say, load: _Load, found: _Found, springy: _Springy, use: tuple[float, ...] | None,
     lengths: tuple[float, ...] | None, no_level: str,
-) -> dict[str, str]:  # fmt: skip
-    def legs(texts: list[str]) -> str:
-        return "; ".join(f"leg {name}: {text}" for name, text in zip(load.names, texts, strict=True))
+) -> dict[str, str | tuple[str, ...]]:  # fmt: skip
+    def legs(texts: list[str]) -> tuple[str, ...]:
+        return tuple(f"leg {name}: {text}" for name, text in zip(load.names, texts, strict=True))
 
-    shown = {
+    shown: dict[str, str | tuple[str, ...]] = {
         "tensions": legs([say.force(t, "up") if t > 0 else "slack" for t in found.tensions_n]),
         "taut": legs(["tight" if t > 0 else "slack" for t in found.tensions_n]),
         "leg_angles": legs(["slack" if a is None else f"{a:.1f}°" for a in found.angles_deg]),

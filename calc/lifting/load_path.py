@@ -122,15 +122,15 @@ def _headline(
 
 def _shown(
     say: Say, parts: list[PathPart], capacity: float | None, blocked: list[PathPart]
-) -> dict[str, str]:
+) -> dict[str, str | tuple[str, ...]]:
     shares = []
     for part in parts:
         share = "may not be used" if part.share is None else f"{number_text(part.share * 100, 3, 'up')}%"
         shares.append(f"{part.item.label}: {share}")
-    shown = {
-        "share": "; ".join(shares),
-        "blocked": "; ".join(part.rating.reason for part in blocked) or "none",
-        "pulls": "; ".join(f"{part.item.label}: {say.weight(part.pull_kg, 'up')}" for part in parts),
+    shown: dict[str, str | tuple[str, ...]] = {
+        "share": tuple(shares),
+        "blocked": tuple(part.rating.reason for part in blocked),
+        "pulls": tuple(f"{part.item.label}: {say.weight(part.pull_kg, 'up')}" for part in parts),
     }
     if capacity is None:
         shown["capacity"] = "no capacity while a part may not be used"

@@ -255,9 +255,9 @@ def _headline(say: Say, total: float, low: float, high: float) -> str:
     return f"{first} Lift by the high figure, {say.weight(high, 'up')}; it is hardly under {say.weight(low, 'down')}."
 
 
-def _shown(say: Say, parts: list[WeighedPart], centre: Axes | None) -> dict[str, str]:
-    shown = {
-        "parts": "; ".join(
+def _shown(say: Say, parts: list[WeighedPart], centre: Axes | None) -> dict[str, str | tuple[str, ...]]:
+    shown: dict[str, str | tuple[str, ...]] = {
+        "parts": tuple(
             f"{part.label}: {'−' if part.minus else ''}{say.weight(part.plain_kg)}" for part in parts
         )
     }

@@ -20,6 +20,7 @@ from calc.quantities import number_text
 from calc.worksheet import (
     Answer,
     Caution,
+    Choice,
     Citation,
     Given,
     Input,
@@ -57,17 +58,26 @@ class _Branches:
     top_n: float
 
 
+_MISSING = {
+    "pasted": "is missing. Paste the log here, with its headings: force, gap, throat, time.",
+    "readings": "are missing. Type the log row by row.",
+    "file": "is missing. Choose the file of the log.",
+}
+
+
 def _readings(given: Given, say: Say) -> tuple[Reading, ...]:
-    """The readings, typed as rows or pasted as a file."""
-    if _where(given) == "file":
+    """The readings, pasted as text, typed as rows or out of a file."""
+    where = _where(given)
+    if not given.has(where):
+        raise given.refuse(where, _MISSING[where])
+    if where in ("pasted", "file"):
+        text = given.text("pasted") if where == "pasted" else decode(given.data("file"))
         try:
-            return read_log(decode(given.data("file")), say.units == "si")
+            return read_log(text, say.units == "si")
         except NotALog as reason:
             raise given.refuse(
-                "file", f"{reason}. Give columns force, gap, throat, time with their units."
+                where, f"{reason}. Give columns force, gap, throat, time with their units."
             ) from reason
-    if not given.has("readings"):
-        raise given.refuse("readings", "is missing. Type the log row by row, or paste it as a file.")
     return tuple(
         Reading(
             row.si("force"),
@@ -90,7 +100,9 @@ def _branches(readings: Sequence[Reading]) -> _Branches:
 
 
 def _where(given: Given) -> str:
-    return "file" if given.has("file") and given.data("file") else "readings"
+    """The input that holds the log: the one said, if it has one, else the first that does."""
+    said = given.text("kept_as")
+    return next((name for name in (said, "file", "pasted", "readings") if given.has(name)), said)
 
 
 def _useful(given: Given, up: Sequence[Reading]) -> tuple[list[float], list[float]]:
@@ -302,15 +314,23 @@ WORKSHEET = Worksheet(
     title="Did it hold? What does my log say?",
     summary="Stiffness, where the line bends, permanent set, bleed-down and throat, from force and gap readings.",
     inputs=(
-        Input("readings", "Readings, in the order taken", "rows", at_least=1, at_most=2000, required=False, columns=(
+        Input("kept_as", "Your log", "choice", default="pasted", choices=(
+            Choice("pasted", "Paste it"), Choice("readings", "Type it"), Choice("file", "Open a file"),
+        )),
+        Input("pasted", "The log, pasted", "text", long=True, required=False, shown_when={"kept_as": ("pasted",)},
+              help="Straight from a spreadsheet, in the order taken, with headings: force, gap, throat, time. Say the units "
+              "there: Force (lb). Without, they are lb, in and s, or kN, mm and s. Read on after letting off."),
+        Input("readings", "Readings, in the order taken", "rows", at_least=1, at_most=2000, required=False,
+              shown_when={"kept_as": ("readings",)}, columns=(
             Input("force", "Force", "quantity", "force", at_least=0, at_most=40_000_000),
             Input("gap", "Gap", "quantity", "length", at_least=-40, at_most=400, required=False,
                   help="Between two marks across the part, or the dial's reading."),
             Input("throat", "Throat", "quantity", "length", above=0, at_most=80, required=False),
             Input("time", "Time", "quantity", "time", at_least=0, at_most=100_000, required=False),
         ), help="Way up, hold, and at least one reading after letting off."),
-        Input("file", "Or: the log as a file or pasted text", "file", required=False,
-              help="Columns force, gap, throat, time; units may stand in the headings."),
+        Input("file", "The log as a file", "file", required=False, shown_when={"kept_as": ("file",)},
+              help="Text with columns force, gap, throat, time; units may stand in the headings. From a spreadsheet save "
+              "it as CSV, or paste it."),
     ),
     results=(
         Result("departs_at", "Left the straight line at", "force"),
@@ -330,21 +350,14 @@ WORKSHEET = Worksheet(
     ),
     compute=compute,
     example={
-        "readings": [
-            {"force": force, "gap": gap, "throat": throat, "time": time}
-            for force, gap, throat, time in (
-                ("0 lb", "2.0000 in", "1.160 in", "0 min"), ("290 lb", "2.0011 in", "", "1 min"),
-                ("610 lb", "2.0020 in", "", "2 min"), ("890 lb", "2.0031 in", "", "3 min"),
-                ("1,210 lb", "2.0041 in", "", "4 min"), ("1,480 lb", "2.0049 in", "", "5 min"),
-                ("1,790 lb", "2.0061 in", "", "6 min"), ("2,110 lb", "2.0070 in", "", "7 min"),
-                ("2,390 lb", "2.0080 in", "", "8 min"), ("2,700 lb", "2.0091 in", "", "9 min"),
-                ("2,900 lb", "2.0097 in", "", "10 min"), ("2,880 lb", "2.0097 in", "", "11.5 min"),
-                ("2,860 lb", "2.0096 in", "", "13 min"), ("310 lb", "2.0011 in", "", "15 min"),
-                ("0 lb", "2.0001 in", "1.161 in", "16 min"),
-            )
-        ],
+        "kept_as": "pasted",
+        "pasted": "Force (lb)\tGap (in)\tThroat (in)\tTime (min)\n"
+        "0\t2.0000\t1.160\t0\n290\t2.0011\t\t1\n610\t2.0020\t\t2\n890\t2.0031\t\t3\n1,210\t2.0041\t\t4\n"
+        "1,480\t2.0049\t\t5\n1,790\t2.0061\t\t6\n2,110\t2.0070\t\t7\n2,390\t2.0080\t\t8\n2,700\t2.0091\t\t9\n"
+        "2,900\t2.0097\t\t10\n2,880\t2.0097\t\t11.5\n2,860\t2.0096\t\t13\n310\t2.0011\t\t15\n0\t2.0001\t1.161\t16\n",
     },
     example_story="The log of the bollard hook's pull: a dial across two punch marks, the gauge filmed from behind the barrier.",
+    ok_words="Straight and back",
     citations=(
         Citation("theil-sen", "median of slopes"),
         Citation("clopper-pearson-1934", "what a pass proves; see pull-trial"),

@@ -56,6 +56,8 @@ def single(declared: Input, example: Any = None) -> st.SearchStrategy[Any]:
         return st.sampled_from([choice.value for choice in declared.choices])
     if declared.kind == "flag":
         return st.sampled_from(["yes", "no"])
+    if declared.long:
+        return pasted_log(str(example))
     if declared.kind == "text":
         words = ["", "3/8", "1/2", "10 mm", "57-3/4 in", "2.7 t", "1,350 psi", "31 kN", "G70", "hook", "M 12"]
         return st.sampled_from(words) if not example else st.sampled_from([*words, str(example)])
@@ -70,6 +72,17 @@ def single(declared: Input, example: Any = None) -> st.SearchStrategy[Any]:
     if declared.kind == "numbers":
         return st.lists(numbers(declared), min_size=1, max_size=6).map("; ".join)
     return numbers(declared)
+
+
+@st.composite
+def pasted_log(draw: st.DrawFn, text: str) -> str:
+    """A pasted log with some lines left out and one number written anew."""
+    head, *lines = text.splitlines()
+    kept = [line for line in lines if draw(st.integers(0, 9))] or lines
+    place = draw(st.integers(0, len(kept) - 1))
+    cells = kept[place].split("\t")
+    cells[draw(st.integers(0, len(cells) - 1))] = f"{draw(st.floats(0, 3000, allow_nan=False)):.6g}"
+    return "\n".join([head, *kept[:place], "\t".join(cells), *kept[place + 1 :]])
 
 
 @st.composite

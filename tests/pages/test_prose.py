@@ -8,7 +8,7 @@ import pytest
 from build_scripts import pages
 from calc import answering
 from calc.figures import lessons
-from calc.tables import table_names
+from calc.tables import short_citation, table_names
 
 DOCS = pages.ROOT / "docs"
 WRITTEN = sorted(path.relative_to(DOCS).as_posix() for path in DOCS.rglob("*.md"))
@@ -227,4 +227,4 @@ def test_a_reprint_and_a_recalled_row_say_so():
     ],
 )  # fmt: skip
 def test_a_source_is_cited_by_its_number(title, place, said):
-    assert pages.short_citation(title, place) == said
+    assert short_citation(title, place) == said

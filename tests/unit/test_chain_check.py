@@ -70,9 +70,21 @@ def test_any_damage_stops(damage: str) -> None:
 
 
 def test_damage_is_read_from_plain_words() -> None:
-    lines = value(ask(damage='["weld spatter", "Burned", "cracked", "crack"]'), "criteria")
-    found = [line.split(":")[0] for line in lines if line.endswith("found; fail")]
-    assert found == ["Weld or mend", "Weld spatter or arc strike", "Heat colour or burn", "Crack"]
+    wanted = ["Weld or mend", "Weld spatter or arc strike", "Heat colour or burn", "Crack"]
+    for words in ('["weld spatter", "Burned", "cracked", "crack"]', ["weld spatter", "Burned", "cracked", "crack"],
+                  "weld spatter, burned and cracked"):  # fmt: skip
+        lines = value(ask(damage=words), "criteria")
+        assert [line.split(":")[0] for line in lines if line.endswith("found yes; fail")] == wanted
+
+
+def test_a_list_of_no_damage_is_not_a_chain_looked_over() -> None:
+    """An empty list may as well be a list nobody filled; only the word none passes."""
+    assert ask(damage=[])["verdict"] == "unknown"
+    assert ask(damage=["none"])["verdict"] == ask(damage="none")["verdict"] != "unknown"
+
+
+def test_damage_that_is_no_list_of_words_is_refused() -> None:
+    assert "not a single value" in refused(damage=[{"crack": 1}])
 
 
 @pytest.mark.parametrize("name", ["thickness_now", "reach_new", "reach_now", "damage", "tag_readable"])

@@ -192,3 +192,14 @@ def test_figure_says_it_in_words() -> None:
     assert "Dashed: as new" in ask(throat_now="32.9 mm")["figure"]["caption"]
     assert "Sight along it" in answer("hook-check", {})["figure"]["caption"]
     assert answer("hook-check", worksheet("hook-check").example)["verdict"] == "stop"
+
+
+def test_each_criterion_is_a_row_with_its_source() -> None:
+    """Limits that print the same stand together; the looser of two is named so (29 CFR 1910.184(e)(9)(ii): 15 percent)."""
+    criteria = ask()["results"]["criteria"]
+    assert len(criteria["rows"]) == len(criteria["value"]) == len(criteria["items"])
+    assert all(len(row) == 5 and all(row) for row in criteria["rows"])
+    throat = [row for row in criteria["rows"] if row[0] == "Throat opened"]
+    assert [row[1] for row in throat] == ["5%", "15%"]
+    assert throat[1][3].endswith("; looser limit")
+    assert "29 CFR 1910.184(e)(9)(ii)" in throat[1][4]

@@ -195,7 +195,11 @@ def test_logs_that_cannot_be_read() -> None:
 @pytest.mark.parametrize(
     ("message", "raw"),
     [
-        ("readings: is missing", {}), ("has 1 useful", {"readings": rows([(3.0, 50.0)])}),
+        ("pasted: is missing. Paste", {}), ("readings: are missing", {"kept_as": "readings"}),
+        ("file: is missing", {"kept_as": "file"}), ("pasted: line 3", {"pasted": "force\tgap\n1\t2\nmany\t2\n"}),
+        ("pasted: has 200,001 characters", {"pasted": "1" * 200_001}),
+        ("up to 200,000 characters", {"pasted": "1" * 200_001}),
+        ("has 1 useful", {"readings": rows([(3.0, 50.0)])}),
         ("has 4 useful", {"readings": rows([(1.0, 50.1), (1.0, 50.1), (2.0, 50.2), (3.0, 50.3)])}),
         ("at four different", {"readings": rows([*[(1.0, 50.1)] * 6, (2.0, 50.2), (3.0, 50.3)])}),
         ("no gap that grows", {"readings": rows([(f, 60 - g / 10) for f, g in STRAIGHT])}),
@@ -239,3 +243,42 @@ def test_example_and_us_figure() -> None:
     record = answer("trial-log", worksheet("trial-log").example)
     assert record["verdict"] == "ok"
     assert "stay on it" in record["figure"]["caption"]
+
+
+LOG = "\n".join(["Force (kN)\tGap (mm)", *(f"{force}\t{gap:.5f}" for force, gap in STRAIGHT), "0.2\t50.004"])
+
+
+def test_pasted_typed_and_filed_logs_say_the_same() -> None:
+    typed = ask(rows([*STRAIGHT, (0.2, 50.004)]))
+    as_text = ask(pasted=LOG)
+    assert as_text["results"] == pasted(LOG)["results"]
+    for name in ("stiffness", "permanent_set", "top_force"):
+        assert value(as_text, name) == pytest.approx(value(typed, name), abs=1e-6)
+
+
+def test_a_pasted_log_keeps_its_first_empty_cell_and_its_length() -> None:
+    """Blanks at the start of a line are an empty cell: the log of a column order time, force, gap."""
+    text = "Time (s)\tForce (kN)\tGap (mm)\n" + "\n".join(f"\t{force}\t{gap:.5f}" for force, gap in STRAIGHT)
+    assert value(ask(pasted=text + "\n\n"), "stiffness") == pytest.approx(1000 / 0.0213, rel=1e-3)
+
+
+def test_the_way_that_was_said_goes_first() -> None:
+    both = {"pasted": LOG, "readings": rows([(2 * force, gap) for force, gap in STRAIGHT])}
+    assert value(ask(kept_as="pasted", **both), "top_force") == pytest.approx(12.9)
+    assert value(ask(kept_as="readings", **both), "top_force") == pytest.approx(25.8)
+    assert value(ask(kept_as="file", **both), "top_force") == pytest.approx(12.9)  # no file: what there is
+
+
+def test_a_refused_log_is_not_repeated_in_the_error() -> None:
+    for raw in (
+        {"pasted": "force\tgap\n1\t2"},
+        {"readings": rows([(3.0, 50.0)])},
+        {"file": base64.b64encode(b"force\tgap\n1\t1").decode()},
+    ):
+        with pytest.raises(BadInput) as caught:
+            answer("trial-log", raw, "si")
+        assert [error.given for error in caught.value.errors] == [""]
+
+
+def test_what_ok_means_here_is_no_rating() -> None:
+    assert ask(rows([*STRAIGHT, (0.2, 50.004)]))["verdict_words"] == "Straight and back"

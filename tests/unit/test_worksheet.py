@@ -110,7 +110,7 @@ def test_a_bare_number_takes_the_page_unit():
             "1",
             "not an input here; there are width, at",
         ),
-        ({"width": "1", "solid": "%%%"}, "solid", "%%%", "could not be read as a file. Give a file."),
+        ({"width": "1", "solid": "%%%"}, "solid", "", "could not be read as a file. Give a file."),
         ({"width": "1", "factor": "11"}, "factor", "11", "Give a number, from 0 and up to 10"),
         ({"width": "1", "weight": "3"}, "weight", "3", "not an input here"),
     ],
@@ -207,3 +207,49 @@ def test_say_puts_the_readers_unit_first():
     assert Say("us").force(100.0) == "22.5 lb (0.100 kN)"
     assert Say("us").one(100.0, "force") == "22.48 lb"
     assert Say("si").one(100.0, "force") == "0.1000 kN"
+
+
+def test_a_list_has_its_items_and_a_table_its_rows():
+    columns = (("part", "Part"), ("pull", "Pull"))
+    answer = Answer(
+        "ok", "words", "pulls", {"pulls": [1000.0, 2000.0], "legs": ["a: 1", "b: 2"], "none": []},
+        shown={"pulls": ("left: 1", "right: 2"), "none": ()}, tables={"legs": (("a", "1"), ("b", "2"))},
+    )  # fmt: skip
+    pulls = result_record(Result("pulls", "Pulls", "force"), answer, "si")
+    assert (pulls["value"], pulls["items"], pulls["text"]) == (
+        [1, 2],
+        ["left: 1", "right: 2"],
+        "left: 1; right: 2",
+    )
+    legs = result_record(Result("legs", "Legs", columns=columns), answer, "si")
+    assert (legs["rows"], legs["items"]) == ([["a", "1"], ["b", "2"]], ["a: 1", "b: 2"])
+    assert result_record(Result("none", "None"), answer, "si")["text"] == "none"
+    assert result_record(Result("gone", "Gone", columns=columns), answer, "si")["rows"] == []
+    assert "items" not in result_record(Result("gone", "Gone"), answer, "si")
+
+
+def test_long_text_is_kept_whole_or_refused():
+    long = Input("log", "Log", "text", long=True, required=False)
+    text = "\t1\n" * 300
+    given = read_inputs((long,), {"log": text}, "us")
+    assert given.text("log") == text
+    assert given.refuse("log", "is odd").errors[0].given == ""
+    assert read_inputs((TEXT,), {"label": "x" * 300}, "us").text("label") == "x" * 200
+    assert not read_inputs((long,), {"log": " \n"}, "us").has("log")
+    with pytest.raises(BadInput) as caught:
+        read_inputs((long,), {"log": "1" * 200_001}, "us")
+    assert caught.value.errors[0].message == "has 200,001 characters. Give text of up to 200,000 characters."
+
+
+def test_several_words_come_as_a_list_too():
+    several = Input("damage", "Damage", "text", several=True, required=False)
+    assert read_inputs((several,), {"damage": ["nick", "weld"]}, "us").text("damage") == "nick, weld"
+    assert not read_inputs((several,), {"damage": []}, "us").has("damage")
+    for wrong in ([1], [["nick"]]):
+        with pytest.raises(BadInput):
+            read_inputs((several,), {"damage": wrong}, "us")
+
+
+def test_rows_are_not_repeated_in_a_refusal():
+    assert read(width="1", parts=[{"width": 1}]).refuse("parts", "are odd").errors[0].given == ""
+    assert read(width="1", readings="1; 2").refuse("readings", "are odd").errors[0].given == "1; 2"
