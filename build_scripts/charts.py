@@ -1,121 +1,276 @@
-"""Charts of tables, drawn once at build time as SVG: a capacity against size, one line a grade.
+"""Charts of tables, drawn once at build time as SVG: a capacity against size or angle, a strength against heat.
 
-Which tables are drawn, and what stands on each axis, is said in CHARTS. Points are the printed values; the straight
-pieces between them only lead the eye. Colours and line weights belong to the page's style sheet.
+Which tables are drawn, and what stands on each axis, is said in CHARTS. Dots are the printed values; the pieces between
+them only lead the eye, save where a rule holds for a whole band of heat: there the line goes in steps, as the rule does.
+The upward axis starts at nought, so that heights compare. Colours and line weights belong to the page's style sheet.
 """
 
 from __future__ import annotations
 
 import math
+from collections.abc import Callable
 from dataclasses import dataclass
 from html import escape
 
-from build_scripts.markup import unit_name
+from build_scripts.markup import rich, unit_name
 from build_scripts.table_view import key_text, size_number
 from calc.tables import NoSuchRow, number, table, table_names
 
 
 @dataclass(frozen=True)
-class Chart:
-    """What to draw: `across` on the horizontal axis, one line for each value of `series`, rows as `where` says."""
+class Point:
+    """One printed value: how far across, how far up, and what stands across in words."""
 
-    across: str
-    series: str
+    across: float
+    up: float
+    said: str
+
+
+Lines = dict[str, list[Point]]
+
+
+@dataclass(frozen=True)
+class Chart:
+    """What to draw: the lines by name, the words on the axes, the unit in the caption's words.
+
+    steps -- each value holds from the point before it up to its own; start is where the first one begins
+    all_said -- the caption says every point, not only the first and the last
+    ticks -- numbers on the horizontal axis where the points' own would crowd
+    legend -- lines that meet at their ends are named above the drawing, not beside their ends
+    """
+
+    lines: Callable[[], Lines]
     unit: str
     across_label: str
     up_label: str
-    where: tuple[tuple[str, str], ...] = ()
+    note: str = "The dots are the printed values."
+    steps: bool = False
+    start: float = 0.0
+    all_said: bool = False
+    ticks: tuple[float, ...] = ()
+    legend: bool = False
 
 
-CHARTS: dict[str, Chart] = {
-    "chain-tie-down": Chart("size_in", "grade", "lb", "Chain size, in", "Working load limit to tie down, lb"),
-    "chain-lifting": Chart(
-        "size_in", "grade", "lb", "Chain size, in", "One leg hanging straight, lb", (("legs", "1"),)
+def _of_rows(
+    name: str, across: str, series: str, unit: str, label: str = "", **where: str
+) -> Callable[[], Lines]:
+    """Lines straight from a table's rows: `across` on the horizontal axis, one line for each value of `series`."""
+
+    def lines() -> Lines:
+        found: Lines = {}
+        for row in table(name).where(unit=unit, **where):
+            x = size_number(row[across])
+            try:
+                y = number(row)
+            except NoSuchRow:
+                continue
+            if x is not None:
+                words = label or key_text(name, series, row[series])
+                found.setdefault(words, []).append(Point(x, y, key_text(name, across, row[across])))
+        return found
+
+    return lines
+
+
+def _sling_by_angle(size_in: str) -> Callable[[], Lines]:
+    """The printed cells of whole alloy chain slings of one size, by the angle of the legs."""
+
+    def lines() -> Lines:
+        found: Lines = {}
+        for row in table("chain-lifting").where(size_in=size_in, unit="lb"):
+            if row["legs"] == "1":
+                continue
+            words = (
+                f"{key_text('chain-lifting', 'grade', row['grade'])}, {row['legs'].replace('-', ' or ')} legs"
+            )
+            angle = row["angle_from_horizontal"]
+            found.setdefault(words, []).append(Point(float(angle), number(row), f"{angle}°"))
+        return found
+
+    return lines
+
+
+def _heat_by_both() -> Lines:
+    """What the American and the European rule leave of one chain's rating while it is hot, and of grade 100."""
+    found: Lines = {}
+    for row in table("chain-heat-asme").where(quantity="reduction_while_hot"):
+        celsius = row["temperature_degC"]
+        points = found.setdefault(f"Grade {row['grade']}, ASME", [])
+        reach = (
+            "to" if points else "at"
+        )  # nothing is taken below the first row, and the next row holds from there on
+        points.append(Point(float(celsius), 100.0 - number(row), f"{reach} {celsius} °C"))
+    return found | {words: points for words, points in _heat_by_en().items() if words.startswith("Grade 8,")}
+
+
+def _heat_by_en() -> Lines:
+    """What the European rule leaves of each of its grades while hot."""
+    found: Lines = {}
+    for row in table("chain-heat-en").where(quantity="remaining"):
+        celsius = row["temperature_to_degC"]
+        points = found.setdefault(f"Grade {row['grade']}, EN", [])
+        points.append(Point(float(celsius), number(row), f"to {celsius} °C"))
+    return found
+
+
+def _heat(lines: Callable[[], Lines], note: str) -> Chart:
+    return Chart(
+        lines, "percent", "Temperature of the chain, °C", "Left of the rating while hot, %",
+        f"{note} Each value holds from the step before it up to its dot; past the last dot the chain is not used.",
+        steps=True, all_said=True, ticks=(0, 100, 200, 300, 400, 500), legend=True,
+    )  # fmt: skip
+
+
+CHARTS: dict[str, tuple[Chart, ...]] = {
+    "chain-tie-down": (
+        Chart(_of_rows("chain-tie-down", "size_in", "grade", "lb"), "lb", "Chain size, in",
+              "Working load limit to tie down, lb"),
     ),
-    "shackles": Chart(
-        "size_in", "grade", "short_ton", "Bow size, in", "Working load limit, short tons",
-        (("quantity", "working_load_limit"),),
+    "chain-lifting": (
+        Chart(_of_rows("chain-lifting", "size_in", "grade", "lb", legs="1"), "lb", "Chain size, in",
+              "One leg hanging straight, lb"),
+        Chart(_sling_by_angle("3/8"), "lb", "Angle of the legs from the horizontal",
+              "Whole sling of 3/8 in alloy chain, lb", "Flatter legs, smaller lift. The dots are the printed values.",
+              all_said=True),
+    ),
+    "shackles": (
+        Chart(_of_rows("shackles", "size_in", "grade", "short_ton", quantity="working_load_limit"), "short_ton",
+              "Bow size, in", "Working load limit, short tons"),
+    ),
+    "rope-bending": (
+        Chart(_of_rows("rope-bending", "bend_ratio", "quantity", "ratio", "Wire rope"), "", "Pin over rope diameter, D/d",
+              "The rope feels the load this many times", all_said=True),
+    ),
+    "chain-heat-asme": (_heat(_heat_by_both, "ASME B30.9 and EN 818-6 side by side; grade 80 and grade 8 are one chain."),),
+    "chain-heat-en": (_heat(_heat_by_en, "EN 818-6."), _heat(_heat_by_both, "ASME B30.9 beside it; grade 80 and grade 8 are one chain.")),
+    "steel-hot-strength": (
+        Chart(_of_rows("steel-hot-strength", "temperature_degC", "quantity", "ratio"), "", "Temperature of the steel, °C",
+              "Share of the cold value", ticks=(0, 200, 400, 600, 800, 1000, 1200), legend=True),
     ),
 }  # fmt: skip
 
-_WIDTH, _HEIGHT, _LEFT, _RIGHT, _TOP, _BOTTOM = 500, 400, 66, 84, 36, 56
+_WIDTH, _HEIGHT, _LEFT, _TOP, _BOTTOM = 460, 380, 66, 36, 56
+_LETTER, _LEAST_RIGHT, _BESIDE_LEGEND = 8.0, 64, 24
 
 
 def chart(name: str) -> str:
-    """The chart of table `name` with its caption as a figure; empty where none is declared."""
-    spec = CHARTS.get(name)
-    if spec is None or name not in table_names():
+    """The charts of table `name` with their captions as figures; empty where none is declared."""
+    if name not in table_names():
         return ""
-    lines: dict[str, list[tuple[float, float, str]]] = {}
-    for row in table(name).where(unit=spec.unit, **dict(spec.where)):
-        x = size_number(row[spec.across])
-        try:
-            y = number(row)
-        except NoSuchRow:
-            continue
-        if x is not None:
-            lines.setdefault(row[spec.series], []).append((x, y, row[spec.across]))
-    lines = {key: sorted(points) for key, points in lines.items() if len(points) > 1}
+    return "".join(_figure(spec) for spec in CHARTS.get(name, ()))
+
+
+def _figure(spec: Chart) -> str:
+    lines = {
+        words: sorted(points, key=lambda p: p.across)
+        for words, points in spec.lines().items()
+        if len(points) > 1
+    }
     if not lines:
         return ""
-    low_x, high_x = min(p[0] for s in lines.values() for p in s), max(p[0] for s in lines.values() for p in s)
-    top = _ceiling(max(p[1] for s in lines.values() for p in s))
-    step = top / 5
+    every = [point for points in lines.values() for point in points]
+    low = min([p.across for p in every] + list(spec.ticks) + ([spec.start] if spec.steps else []))
+    high = max([p.across for p in every] + list(spec.ticks))
+    top = _ceiling(max(p.up for p in every))
+    widest = 18 + _LETTER * max(len(words) for words in lines)
+    height = _HEIGHT + (22 * len(lines) if spec.legend else 0)
+    right = _BESIDE_LEGEND if spec.legend else max(_LEAST_RIGHT, widest)
 
     def place(x: float, y: float) -> tuple[float, float]:
-        across = (x - low_x) / (high_x - low_x) if high_x > low_x else 0.5
-        return (
-            _LEFT + across * (_WIDTH - _LEFT - _RIGHT),
-            _HEIGHT - _BOTTOM - y / top * (_HEIGHT - _TOP - _BOTTOM),
-        )
+        share = (x - low) / (high - low)
+        across = _LEFT + share * (_WIDTH - _LEFT - right)
+        return across, height - _BOTTOM - y / top * (_HEIGHT - _TOP - _BOTTOM)
 
-    parts = []
-    for count in range(6):
-        x0, y0 = place(low_x, step * count)
-        kind = "axis" if count == 0 else "hair"
-        parts.append(f'<path class="{kind}" d="M{x0:.0f} {y0:.1f}H{_WIDTH - _RIGHT}"/>')
-        words = f"{step * count:,.0f}" if step * count >= 1000 else f"{step * count:.4g}"
-        parts.append(f'<text class="soft" x="{_LEFT - 8}" y="{y0 + 5:.1f}" text-anchor="end">{words}</text>')
-    ticks: dict[float, str] = {p[0]: p[2] for s in lines.values() for p in s}
-    last = -100.0
-    for x, text in sorted(ticks.items()):
-        px, py = place(x, 0)
-        parts.append(f'<path class="axis" d="M{px:.1f} {py:.1f}v6"/>')
-        if px - last > 34:
-            parts.append(
-                f'<text class="soft" x="{px:.1f}" y="{py + 22:.1f}" text-anchor="middle">{escape(text)}</text>'
-            )
-            last = px
+    parts = _up_axis(top, _WIDTH - right, place) + _across_axis(spec, every, place)
     ends: list[float] = []
-    for place_in, (key, points) in enumerate(sorted(lines.items(), key=lambda item: -item[1][-1][1])):
-        path = "M" + "L".join(f"{px:.1f} {py:.1f}" for px, py in (place(x, y) for x, y, _ in points))
-        stroke = place_in % 6
-        parts.append(f'<path class="line line-{stroke}" d="{path}"/>')
-        parts.extend(
-            f'<circle class="dot dot-{stroke}" cx="{px:.1f}" cy="{py:.1f}" r="4"/>'
-            for px, py in (place(x, y) for x, y, _ in points)
-        )
-        end_x, end_y = place(points[-1][0], points[-1][1])
-        label_y = end_y + 5
+    for number_of_line, (words, points) in enumerate(sorted(lines.items(), key=lambda item: -item[1][-1].up)):
+        stroke = number_of_line % 6
+        parts.append(f'<path class="line line-{stroke}" d="{_path(spec, points, place)}"/>')
+        for point in points:
+            x, y = place(point.across, point.up)
+            parts.append(f'<circle class="dot dot-{stroke}" cx="{x:.1f}" cy="{y:.1f}" r="4"/>')
+        if spec.legend:
+            parts += _named(words, stroke, 42 + 22 * number_of_line)
+            continue
+        x, y = place(points[-1].across, points[-1].up)
+        label_y = y + 5
         while any(abs(label_y - other) < 17 for other in ends):
             label_y += 4
         ends.append(label_y)
-        label = escape(key_text(name, spec.series, key))
-        parts.append(f'<text x="{end_x + 10:.1f}" y="{label_y:.1f}">{label}</text>')
-    parts.append(f'<text x="{_LEFT}" y="18">{escape(spec.up_label)}</text>')
+        parts.append(f'<text x="{x + 10:.1f}" y="{label_y:.1f}">{escape(words)}</text>')
+    parts.append(f'<text x="4" y="18">{escape(spec.up_label)}</text>')
     parts.append(
-        f'<text x="{_WIDTH - _RIGHT}" y="{_HEIGHT - 8}" text-anchor="end">{escape(spec.across_label)}</text>'
+        f'<text x="{_WIDTH - right:.0f}" y="{height - 8}" text-anchor="end">{escape(spec.across_label)}</text>'
     )
     title = f"{spec.up_label}, against {spec.across_label[0].lower()}{spec.across_label[1:]}"
-    said = "; ".join(
-        f"{key_text(name, spec.series, key)} from {points[0][1]:,.6g} to {points[-1][1]:,.6g} {unit_name(spec.unit)}"
-        for key, points in lines.items()
-    )
+    said = "; ".join(_said(spec, words, points) for words, points in lines.items())
     return (
-        f'<figure class="chart" data-search-exclude><svg class="chart-plot" viewBox="0 0 {_WIDTH} {_HEIGHT}" role="img" '
+        f'<figure class="chart" data-search-exclude><svg class="chart-plot" viewBox="0 0 {_WIDTH} {height}" role="img" '
         f'aria-label="{escape(title)}">{"".join(parts)}</svg>'
-        f"<figcaption>{escape(title)}. {escape(said)}. The dots are the printed values.</figcaption></figure>"
+        f"<figcaption>{rich(title)}. {rich(said)}. {rich(spec.note)}</figcaption></figure>"
     )
+
+
+def _named(words: str, stroke: int, y: float) -> list[str]:
+    return [
+        f'<path class="line line-{stroke}" d="M4 {y:.0f}h44"/>',
+        f'<text x="58" y="{y + 5:.0f}">{escape(words)}</text>',
+    ]
+
+
+Place = Callable[[float, float], tuple[float, float]]
+
+
+def _up_axis(top: float, end_x: float, place: Place) -> list[str]:
+    parts = []
+    for count in range(6):
+        value = top / 5 * count
+        _, y = place(0.0, value)
+        kind = "axis" if count == 0 else "hair"
+        parts.append(f'<path class="{kind}" d="M{_LEFT} {y:.1f}H{end_x:.0f}"/>')
+        words = f"{value:,.0f}" if value >= 1000 else f"{value:.4g}"
+        parts.append(f'<text class="soft" x="{_LEFT - 8}" y="{y + 5:.1f}" text-anchor="end">{words}</text>')
+    return parts
+
+
+def _across_axis(spec: Chart, every: list[Point], place: Place) -> list[str]:
+    ticks = {x: f"{x:g}" for x in spec.ticks} or {p.across: p.said.removesuffix(" in") for p in every}
+    parts, last = [], -100.0
+    for x, text in sorted(ticks.items()):
+        at_x, at_y = place(x, 0.0)
+        parts.append(f'<path class="axis" d="M{at_x:.1f} {at_y:.1f}v6"/>')
+        if at_x - last > 34:
+            parts.append(
+                f'<text class="soft" x="{at_x:.1f}" y="{at_y + 22:.1f}" text-anchor="middle">{escape(text)}</text>'
+            )
+            last = at_x
+    return parts
+
+
+def _path(spec: Chart, points: list[Point], place: Place) -> str:
+    if not spec.steps:
+        return "M" + "L".join(f"{x:.1f} {y:.1f}" for x, y in (place(p.across, p.up) for p in points))
+    x, y = place(spec.start, 100.0)
+    path = f"M{x:.1f} {y:.1f}"
+    if points[0].up < 100.0:
+        path += f"H{place(points[0].across, 0.0)[0]:.1f}"
+    for point in points:
+        x, y = place(point.across, point.up)
+        path += f"V{y:.1f}H{x:.1f}"
+    return f"{path}V{place(0.0, 0.0)[1]:.1f}"
+
+
+def _said(spec: Chart, words: str, points: list[Point]) -> str:
+    unit = unit_name(spec.unit)
+    if spec.all_said:
+        return f"{words}: " + ", ".join(
+            f"{p.said} = {_figures(p.up)}{'' if unit in ('', '%') else ' '}{unit}" for p in points
+        )
+    return f"{words} from {_figures(points[0].up)} to {_figures(points[-1].up)} {unit}".rstrip()
+
+
+def _figures(value: float) -> str:
+    return f"{value:,.6g}" if value >= 1 else f"{value:.3g}"
 
 
 def _ceiling(value: float) -> float:

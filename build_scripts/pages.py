@@ -13,6 +13,8 @@ A page in docs/ is a Jinja2 template in Markdown. It may begin with front matter
     {{ figure("sling-legs", load="2 t", ...) }}     its drawing with the caption
     {{ cell("chain-tie-down", grade="70", size_in="3/8", unit="lb") }}   one printed value with its unit; the build
                                                     stops unless exactly one row fits
+    {{ stated("hook-limits", item="hook", ...) }}   a printed value in bold with its source in brackets: cell() and cited() in one
+    {{ ours }}                                      the mark of the value that this book takes where sources differ
     {% for row in rows("pipe-sizes", schedule="40") %}   rows as the file has them, to put into a worksheet
     {{ cited("hook-limits", item="hook", ...) }}    the source and paragraph of one row, with a word where not read in text
     {{ drawing("force-triangles") }}                a drawing of calc.figures.lessons with its caption; units="si" as well
@@ -90,6 +92,8 @@ FACES = (
     ("@fontsource/barlow-condensed", "barlow-condensed-latin-600-normal.woff2", "head.woff2"),
     ("@fontsource/barlow-condensed", "barlow-condensed-latin-700-normal.woff2", "head-bold.woff2"),
 )  # fmt: skip
+OURS = '<b class="choice" data-choice="ours">our default:</b>'
+"""The mark of the value that this book takes where sources differ."""
 PAGE_SCRIPTS = ("early.js", "site.js", "lookup.js", "disk-search.js")
 
 
@@ -133,7 +137,7 @@ class Book:
         root = "../" * page.count("/")
         return {
             "sheet": partial(self.sheet, root), "answer": self.answer, "said": self.said, "figure": partial(self.figure, page=page),
-            "cell": self.cell, "cited": partial(self.cited, root), "rows": self.rows, "drawing": partial(self.drawing, page=page), "there": self.there,
+            "cell": self.cell, "cited": partial(self.cited, root), "stated": partial(self.stated, root), "ours": OURS, "rows": self.rows, "drawing": partial(self.drawing, page=page), "there": self.there,
             "table_view": partial(self.table_html, root, page), "chart": charts.chart,
             "source": partial(self.source, root), "caution": caution, "show": show, "fraction": rich, "root": root,
             "root_slash": root or "./",
@@ -198,6 +202,10 @@ class Book:
         title = source_row(row["source"])["title"]
         place = rich(short_citation(title, row["locator"]))
         return f'<a href="{root}about/sources.html#{row["source"]}" title="{escape(title)}">{place}</a>{seen}'
+
+    def stated(self, root: str, name: str, **conditions: str) -> str:
+        """One printed value in bold, its source in brackets after it."""
+        return f"<b>{self.cell(name, **conditions)}</b> ({self.cited(root, name, **conditions)})"
 
     def there(self, page: str) -> bool:
         """Whether the book has a page of that name, written or generated."""

@@ -7,6 +7,7 @@ own where it prints one, else computed here and marked with the sign for "about"
 
 from __future__ import annotations
 
+import re
 from collections import defaultdict
 from dataclasses import dataclass, field
 from typing import Any
@@ -52,7 +53,8 @@ class Made:
 @dataclass(frozen=True)
 class Shown:
     """One printed value in a cell: the row's number in the file, its text and unit, and computed companions. A range
-    stands for two rows.
+    stands for two rows. `choice` is "ours" where sources differ and this is the one our verdicts take, "other" where it
+    is one they do not take, empty where nothing is in dispute.
     """
 
     number: int
@@ -63,6 +65,7 @@ class Shown:
     made: tuple[Made, ...]
     long: bool
     rows: int = 1
+    choice: str = ""
 
 
 @dataclass(frozen=True)
@@ -136,6 +139,7 @@ class View:
     rows: int
     counts: dict[str, int] = field(default_factory=dict)
     has_made: bool = False
+    has_choice: bool = False
 
 
 def resource(name: str) -> dict[str, Any]:
@@ -172,6 +176,8 @@ def key_text(name: str, key: str, value: str) -> str:
     """What a key means to a reader: grade 70, 3/8 in, 2 legs, 45 degrees from horizontal."""
     if not value:
         return "any"
+    if key == "quantity" and (band := re.fullmatch(r"(.+)_(\d+)_(\d+)", value)):
+        return f"{words(band[1])}, {band[2]} to {band[3]}° from the vertical"
     if key == "grade":
         return f"Grade {value}" if value[:1].isdigit() or len(value) == 1 else words(value)
     if key.endswith("_in"):
@@ -255,17 +261,20 @@ def view(name: str, **conditions: str) -> View:
     if not rows:
         raise NoSuchRow(f"table {name} has no row for {conditions}")
     claims, claim_of = _claims(rows)
-    row_keys = list(layout["rows"])
+    choices = _choices(rows, ours.get("compare"))
+    rows = _together(rows, ours.get("compare"))
+    row_keys = [k for k in layout["rows"] if k != "default"]
     column_keys = [k for k in layout["columns"] if k != "unit"]
     if len({row.get("quantity", "") for _, row in rows}) == 1:
         row_keys = [k for k in row_keys if k != "quantity"]
         column_keys = [k for k in column_keys if k != "quantity"]
-    row_keys = list(row_keys)
     if _wants_long_form(rows, row_keys, column_keys):
         row_keys, column_keys = row_keys + [k for k in column_keys if k != "source"], []
         if len({row["source"] for _, row in rows}) > 1 and "source" not in row_keys:
             row_keys.append("source")
-    wides = _wides(name, rows, row_keys, column_keys, claim_of, printed_pairs="unit" in layout["columns"])
+    wides = _wides(
+        name, rows, row_keys, column_keys, claim_of, choices, printed_pairs="unit" in layout["columns"]
+    )
     counts: dict[str, int] = defaultdict(int)
     for _, row in rows:
         counts[row["checked"]] += 1
@@ -284,7 +293,44 @@ def view(name: str, **conditions: str) -> View:
         rows=len(rows),
         counts=dict(counts),
         has_made=any(s.made for w in wides for line in w.lines for cell in line.cells for s in cell),
+        has_choice=bool(choices),
     )
+
+
+def _compared(row: Row, keys: list[str] | None) -> tuple[str, ...]:
+    """What a row speaks of: rows that speak of the same thing can be held against each other."""
+    if keys:
+        return tuple(row[key] for key in keys)
+    skip = ("default", "value", "unit", "source", "locator", "checked", "note")
+    return tuple(value for key, value in row.items() if key not in skip)
+
+
+def _choices(rows: list[tuple[int, Row]], keys: list[str] | None) -> dict[int, str]:
+    """Which rows our verdicts take ("ours") and which they do not ("other"), where sources differ. `keys` (the
+    descriptor's `compare`) says what rows have in common where that is less than all their keys; values may then be of
+    different kinds (a thickness beside a wear), so only ours are named.
+    """
+    said: dict[tuple[str, ...], set[str]] = defaultdict(set)
+    for _, row in rows:
+        said[_compared(row, keys)].add(row.get("default", ""))
+    chosen = {}
+    for index, row in rows:
+        default = row.get("default", "")
+        if default == "no" and not keys:
+            chosen[index] = "other"
+        elif default == "yes" and "no" in said[_compared(row, keys)]:
+            chosen[index] = "ours"
+    return chosen
+
+
+def _together(rows: list[tuple[int, Row]], keys: list[str] | None) -> list[tuple[int, Row]]:
+    """Rows that speak of the same thing stand together, the one our verdicts take first."""
+    if not rows or "default" not in rows[0][1] or keys:
+        return rows
+    first: dict[tuple[str, ...], int] = {}
+    for place, (_, row) in enumerate(rows):
+        first.setdefault(_compared(row, keys), place)
+    return sorted(rows, key=lambda pair: (first[_compared(pair[1], keys)], pair[1]["default"] != "yes"))
 
 
 def _use(declared: str, data: Table) -> str:
@@ -346,6 +392,7 @@ def _wides(
     row_keys: list[str],
     column_keys: list[str],
     claim_of: dict[int, str],
+    choices: dict[int, str],
     printed_pairs: bool,
 ) -> tuple[Wide, ...]:
     rows = [(i, _with_range_end(row, rows)) for i, row in rows]
@@ -364,7 +411,7 @@ def _wides(
     wides = []
     for fixed, chosen in parts:
         inside = [(i, row) for i, row in rows if all(row[k] == v for k, v in fixed)]
-        wides.append(_one_wide(name, inside, row_keys, fixed, chosen, claim_of, printed_pairs))
+        wides.append(_one_wide(name, inside, row_keys, fixed, chosen, claim_of, choices, printed_pairs))
     return tuple(wides)
 
 
@@ -389,6 +436,7 @@ def _one_wide(
     fixed: tuple[tuple[str, str], ...],
     columns: list[tuple[tuple[str, str], ...]],
     claim_of: dict[int, str],
+    choices: dict[int, str],
     printed_pairs: bool,
 ) -> Wide:
     lines_of: dict[tuple[str, ...], dict[tuple[tuple[str, str], ...], list[tuple[int, Row]]]] = {}
@@ -406,7 +454,9 @@ def _one_wide(
         Line(
             tuple(zip(row_keys, keys, strict=True)),
             heads_of(keys),
-            tuple(_cell(lines_of[keys].get(column, []), claim_of, printed_pairs) for column in columns),
+            tuple(
+                _cell(lines_of[keys].get(column, []), claim_of, choices, printed_pairs) for column in columns
+            ),
             rich(source_short(keys[row_keys.index("source")])) if by_source else "",
         )
         for keys in ordered
@@ -472,7 +522,9 @@ def _head(name: str, group: tuple[str, ...], held: dict[str, str]) -> str:
     return rich(f"from {first}{unit}" if first else f"up to {second}{unit}")
 
 
-def _cell(rows: list[tuple[int, Row]], claim_of: dict[int, str], printed_pairs: bool) -> tuple[Shown, ...]:
+def _cell(
+    rows: list[tuple[int, Row]], claim_of: dict[int, str], choices: dict[int, str], printed_pairs: bool
+) -> tuple[Shown, ...]:
     by_unit: dict[str, list[tuple[int, Row]]] = {}
     for index, row in sorted(rows, key=lambda pair: (pair[1]["unit"] not in _SYSTEM_ORDER, pair[0])):
         by_unit.setdefault(row["unit"], []).append((index, row))
@@ -497,6 +549,7 @@ def _cell(rows: list[tuple[int, Row]], claim_of: dict[int, str], printed_pairs: 
                     row["checked"],
                     () if paired else companions(row),
                     row["unit"] == "text" and len(row["value"]) > _SHORT_TEXT,
+                    choice=choices.get(index, ""),
                 )
             )
     return tuple(shown)
