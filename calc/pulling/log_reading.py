@@ -22,6 +22,8 @@ COLUMNS: dict[str, tuple[str, str, tuple[str, ...]]] = {
 }  # fmt: skip
 _SI_UNIT = {"force": "kN", "gap": "mm", "throat": "mm", "time": "s"}
 MOST_ROWS = 5000
+MOST_LINES_ABOVE = 20
+"""Lines above the headings in which these are looked for."""
 
 
 @dataclass(frozen=True)
@@ -101,6 +103,21 @@ def _reading(
     return Reading(found["force"] or 0.0, found["gap"], found["throat"], found["time"])
 
 
+def _start(lines: list[tuple[int, str]]) -> tuple[dict[int, tuple[str, str]], list[tuple[int, str]]]:
+    """The columns, and the lines under the headings; what stands above these (a title, a date) is left out.
+
+    Without headings the columns are the usual ones, from the first line that has a digit.
+    """
+    found = [_heading(_cells(line)) or {} for _, line in lines[:MOST_LINES_ABOVE]]
+    most = max(
+        found, key=len, default={}
+    )  # a title may have the word force in it; the headings name more columns
+    if most:
+        return most, lines[found.index(most) + 1 :]
+    first = next((place for place, (_, line) in enumerate(lines) if re.search(r"\d", line)), len(lines))
+    return {place: (name, "") for place, name in enumerate(COLUMNS)}, lines[first:]
+
+
 def read_log(text: str, si: bool) -> tuple[Reading, ...]:
     """The readings of a pasted log. `si` says what a bare number means where the heading has no unit.
 
@@ -109,18 +126,10 @@ def read_log(text: str, si: bool) -> tuple[Reading, ...]:
     lines = [(number, line) for number, line in enumerate(text.splitlines(), 1) if line.strip()]
     if len(lines) > MOST_ROWS:
         raise NotALog(f"has {len(lines):,} lines; give at most {MOST_ROWS:,}")
-    columns: dict[int, tuple[str, str]] | None = None
+    columns, lines = _start(lines)
     readings: list[Reading] = []
     for number, line in lines:
-        cells = _cells(line)
-        if columns is None:
-            columns = _heading(cells)
-            if columns is not None:
-                continue
-            if not re.search(r"\d", line):
-                continue  # a title above the table
-            columns = {place: (name, "") for place, name in enumerate(COLUMNS)}
-        reading = _reading(cells, columns, number, si)
+        reading = _reading(_cells(line), columns, number, si)
         if reading is not None:
             readings.append(reading)
     return tuple(readings)

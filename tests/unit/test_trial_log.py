@@ -282,3 +282,10 @@ def test_a_refused_log_is_not_repeated_in_the_error() -> None:
 
 def test_what_ok_means_here_is_no_rating() -> None:
     assert ask(rows([*STRAIGHT, (0.2, 50.004)]))["verdict_words"] == "Straight and back"
+
+
+def test_a_dated_title_above_the_headings_is_no_reading() -> None:
+    title = "Bollard hook, 14 March\nGauge no. 2, force side\n"
+    assert read_log(title + "time (s)\tforce (kN)\tgap (mm)\n5\t1.5\t50", True) == read_log(
+        "time (s)\tforce (kN)\tgap (mm)\n5\t1.5\t50", True
+    )
