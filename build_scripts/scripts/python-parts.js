@@ -80,7 +80,7 @@ function fromServer(plan, report) {
         ? keptSnapshot(plan.base)
             .then((kept) => kept ?? fetched(`${plan.base}snapshot.bin`))
             .then((response) => response.arrayBuffer())
-            .then((image) => (isPacked(image) ? unpacked(new Blob([image]).stream()) : image))
+            .then((image) => (isPacked(image) ? unpacked(streamOf(new Uint8Array(image))) : image))
             .then(withZeroPages)
         : undefined,
   };
@@ -93,7 +93,7 @@ function fromServer(plan, report) {
  */
 function fromPack(packed, road) {
   /** @param {string} text */
-  const bytes = async (text) => unpacked(new Blob([fromBase64(text)]).stream());
+  const bytes = async (text) => unpacked(streamOf(fromBase64(text)));
   return {
     interpreter: bytes(packed.wasm).then((wasm) => WebAssembly.compile(wasm)),
     library: bytes(packed.library),
@@ -115,6 +115,20 @@ function fromBase64(text) {
   const bytes = new Uint8Array(binary.length);
   for (let i = 0; i < binary.length; i += 1) bytes[i] = binary.charCodeAt(i);
   return bytes;
+}
+
+/**
+ * Bytes as a stream. A Blob's own stream would do, but WebKit refuses to read one in a page opened from disk.
+ * @param {Uint8Array<ArrayBuffer>} bytes
+ * @returns {ReadableStream<Uint8Array<ArrayBuffer>>}
+ */
+function streamOf(bytes) {
+  return new ReadableStream({
+    start(controller) {
+      controller.enqueue(bytes);
+      controller.close();
+    },
+  });
 }
 
 /**

@@ -96,6 +96,7 @@ class PythonHost extends EventTarget {
     const attempts = fromDisk
       ? [{ road: "snapshot", place: "worker" }, { road: "library", place: "worker" }]
       : [{ road: "best", place: "worker" }, { road: "ordinary", place: "worker" }];
+    let pageIsLeft = true;
     for (let attempt = attempts.shift(); attempt; attempt = attempts.shift()) {
       const outcome = attempt.place === "worker" ? await this.#inWorker(attempt.road) : await this.#onPage(attempt.road);
       if (outcome.live) {
@@ -109,7 +110,9 @@ class PythonHost extends EventTarget {
       }
       this.reason = outcome.reason;
       if (attempt.road === "best" && outcome.road === "snapshot") attempts.unshift({ road: "library", place: "worker" });
-      if (outcome.noWorker && attempt.place === "worker") {
+      // A worker that is refused, or in which no road leads on, leaves the page itself.
+      if (pageIsLeft && (outcome.noWorker || attempts.length === 0)) {
+        pageIsLeft = false;
         attempts.length = 0;
         attempts.push({ road: "library", place: "page" });
         if (fromDisk) attempts.unshift({ road: "snapshot", place: "page" });
