@@ -53,8 +53,8 @@ def sling_figure(
     if legs > 1 and not upright:
         drawing.angle((half, 0), 180.0 - angle_deg, 180.0, f"{angle_deg:.1f}°".replace(".0°", "°"), 34)
         if height_m is not None and half_spread_m is not None:
-            drawing.dimension((-box[0], 0), (-box[0], height), say.one(height, "length"), 16)
-            drawing.dimension((half, -box[1]), (-half, -box[1]), say.one(2 * half, "length"), 18)
+            drawing.dimension((-box[0], 0), (-box[0], height), say.one(height, "length", digits=3), 16)
+            drawing.dimension((half, -box[1]), (-half, -box[1]), say.one(2 * half, "length", digits=3), 18)
     return Figure(drawing.svg(caption := _caption(legs, angle_deg, load_kg, tension_n, side_n, say)), caption)
 
 
