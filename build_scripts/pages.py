@@ -82,7 +82,7 @@ PARTS: dict[str, tuple[str, str]] = {
 }  # fmt: skip
 ROOM_NAMES = {
     "lifting": "Lifting", "pulling": "Pulling and proving", "inspecting": "Judging a part", "heating": "Heat",
-    "hauling": "Hauling", "recording": "Records and units",
+    "hauling": "Hauling", "records": "Records and units",
 }  # fmt: skip
 
 # Type faces: npm package, file, and the name it has on the site. Latin letters only; open font licence.

@@ -30,7 +30,7 @@ from calc.worksheet import (
     result_record,
 )
 
-ROOMS = ("lifting", "pulling", "inspecting", "heating", "hauling", "recording")
+ROOMS = ("lifting", "pulling", "inspecting", "heating", "hauling", "records")
 
 
 class NoSuchWorksheet(LookupError):

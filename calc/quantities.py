@@ -337,9 +337,16 @@ def _unit_for(written: str, dimension: str, default_unit: str) -> str:
 # ---------------------------------------------------------------------------------------------- writing
 
 
+SMALLEST_ROUNDED = 1e-290
+"""Below this a step of rounding would leave the range of normal floating-point numbers."""
+
+
 def round_to(value: float, digits: int, direction: str = "nearest") -> float:
-    """Round to `digits` significant digits; `direction` is nearest, up (a demand) or down (a capacity)."""
-    if value == 0 or not math.isfinite(value):
+    """Round to `digits` significant digits; `direction` is nearest, up (a demand) or down (a capacity).
+
+    Values nearer nought than SMALLEST_ROUNDED come back as they are: they carry no digits to spare, and no shop has them.
+    """
+    if abs(value) < SMALLEST_ROUNDED or not math.isfinite(value):
         return value
     step = 10.0 ** (math.floor(math.log10(abs(value))) - digits + 1)
     scaled = value / step

@@ -8,11 +8,18 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from calc.quantities import NotReadable, fraction_text, from_si, read_quantity, to_si, unit_text
-from calc.tables import NoSuchRow, Row, number, table, value_si
+from calc.quantities import NotReadable, fraction_text, from_si, read_quantity, unit_text
+from calc.tables import Row, number, table, value_si
 
 LIFTING_GRADES = ("80", "100")
 """Grades of chain that the lifting tables rate (OSHA, Guidance on Safe Sling Use, Tables 1 and 2)."""
+
+METRIC_LIFTING_GRADES = ("4", "5", "8")
+"""Grades of metric sling chain that the European tables rate (DGUV Information 209-021 and 201-030, after EN 818-4, -5)."""
+
+FLATTEST_PRINTED_FROM_VERTICAL_DEG = 60.0
+STEEP_BAND_FROM_VERTICAL_DEG = 45.0
+"""The two bands of the European sling tables: to 45 and from there to 60 degrees from the vertical."""
 
 TIE_DOWN_ONLY_GRADES = ("30", "43", "70")
 """Grades that tie loads down and never lift (ASTM A413, scope)."""
@@ -107,6 +114,88 @@ def chain_lifting_printed(
     return None
 
 
+def metric_size(grade: str, typed: str) -> str:
+    """The metric table's own size for what was typed: `10 mm` or `10`.
+
+    Inches are refused: metric sling chain is tagged in millimetres, and near-twins (3/8 in, 10 mm) are not one chain.
+    Raises NotRated with the sizes that exist, or where the grade is not a metric one.
+    """
+    if grade not in METRIC_LIFTING_GRADES:
+        raise NotRated(
+            f"grade {grade} is not in the metric lifting table; it has grades {', '.join(METRIC_LIFTING_GRADES)}"
+        )
+    sizes = tuple(dict.fromkeys(row["size_mm"] for row in table("chain-lifting-metric").where(grade=grade)))
+    listed = f"sizes are {', '.join(sizes)} mm"
+    try:
+        reading = read_quantity(typed, "length", "mm")
+    except NotReadable as reason:
+        raise NotRated(f"size “{typed}” {reason}; {listed}") from reason
+    if reading.unit == "mm":
+        for size in sizes:
+            if abs(float(size) - reading.value_si * 1000) < 1e-6:
+                return size
+    raise NotRated(f"size “{typed}” is not in the table of grade {grade}; {listed}")
+
+
+def metric_chain_leg(grade: str, size: str) -> Rating:
+    """Working load limit of one straight leg of metric sling chain of grade 4, 5 or 8, as printed. Raises NotRated."""
+    size_mm = metric_size(grade, size)
+    return rating_of(
+        table("chain-lifting-metric").one(grade=grade, size_mm=size_mm, legs="1", hitch="straight")
+    )
+
+
+def angle_band_from_vertical(angle_from_horizontal_deg: float) -> str | None:
+    """The band of the European tables for legs at an angle [deg from horizontal]: `0-45` or `45-60` from the vertical;
+    None for flatter legs, which they do not rate.
+    """
+    from_vertical = 90.0 - angle_from_horizontal_deg
+    if from_vertical <= STEEP_BAND_FROM_VERTICAL_DEG + 1e-9:
+        return "0-45"
+    return "45-60" if from_vertical <= FLATTEST_PRINTED_FROM_VERTICAL_DEG + 1e-9 else None
+
+
+def metric_chain_printed(grade: str, size: str, legs: int, angle_from_horizontal_deg: float) -> Rating | None:
+    """The printed cell of a whole metric sling of 2 to 4 legs at an angle; None past 60 degrees from the vertical."""
+    size_mm, band = metric_size(grade, size), angle_band_from_vertical(angle_from_horizontal_deg)
+    if band is None:
+        return None
+    return rating_of(
+        table("chain-lifting-metric").one(
+            grade=grade,
+            size_mm=size_mm,
+            legs="2" if legs == 2 else "3-4",
+            hitch="straight",
+            angle_from_vertical=band,
+        )
+    )
+
+
+@dataclass(frozen=True)
+class Counting:
+    """How a printed source counts the legs of a sling: legs (OSHA) or times one leg (EN), and where that stands."""
+
+    value: float
+    source: str
+    locator: str
+
+
+def legs_counted_by_osha(legs: int) -> Counting:
+    """How many of 2, 3 or 4 legs the OSHA sling tables rate (Guidance on Safe Sling Use, Tables 1 and 2)."""
+    return _counting(legs, "legs_counted", "osha-sling-guidance")
+
+
+def mode_factor(legs: int, angle_from_horizontal_deg: float) -> Counting | None:
+    """What 2, 3 or 4 legs may lift over what one may (EN 818-4, mode factors); None past 60 degrees from the vertical."""
+    band = angle_band_from_vertical(angle_from_horizontal_deg)
+    return None if band is None else _counting(legs, f"mode_factor_{band.replace('-', '_')}", "en-818-4")
+
+
+def _counting(legs: int, quantity: str, source: str) -> Counting:
+    row = table("sling-leg-counting").one(legs=str(legs), quantity=quantity, source=source)
+    return Counting(number(row), row["source"], row["locator"])
+
+
 def chain_tie_down(grade: str, size: str) -> Rating:
     """Working load limit of a tie-down chain by law (49 CFR 393.108), for grade 30, 43, 70, 80 or 100."""
     grades = table("chain-tie-down").values("grade")
@@ -124,33 +213,8 @@ def shackle(grade: str, size: str) -> Rating:
     )
 
 
-@dataclass(frozen=True)
-class Density:
-    """A material's density: its name, low and high [kg/m3], and where that stands."""
-
-    material: str
-    low_kg_per_m3: float
-    high_kg_per_m3: float
-    source: str
-    locator: str
-
-
-def materials() -> dict[str, str]:
-    """Every material of the density table: its key and its name."""
-    return {row["material"]: row["material_name"] for row in table("densities").rows}
-
-
-def density(material: str) -> Density:
-    """The density of a material by its key; raises NoSuchRow with the materials that exist."""
-    low = table("densities").one(material=material, quantity="density_low")
-    high = table("densities").one(material=material, quantity="density_high")
-    return Density(
-        low["material_name"], to_si(number(low), low["unit"], "density"), to_si(number(high), high["unit"], "density"),
-        low["source"], low["locator"],
-    )  # fmt: skip
-
-
 __all__ = [
-    "LIFTING_GRADES", "TIE_DOWN_ONLY_GRADES", "Density", "NoSuchRow", "NotRated", "Rating", "chain_lifting_leg",
-    "chain_lifting_printed", "chain_tie_down", "density", "inch_size", "materials", "rating_of", "shackle",
+    "LIFTING_GRADES", "METRIC_LIFTING_GRADES", "TIE_DOWN_ONLY_GRADES", "Counting", "NotRated", "Rating",
+    "angle_band_from_vertical", "chain_lifting_leg", "chain_lifting_printed", "chain_tie_down", "inch_size",
+    "legs_counted_by_osha", "metric_chain_leg", "metric_chain_printed", "metric_size", "mode_factor", "rating_of", "shackle",
 ]  # fmt: skip

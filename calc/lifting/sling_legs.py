@@ -1,8 +1,9 @@
 """How hard does each leg of a sling pull?
 
 Equal legs from one hook to a level load whose balance point is right under the hook. Statics (calc.lifting.
-leg_geometry); printed sling ratings from OSHA, Guidance on Safe Sling Use, Tables 1 and 2. For uneven legs see
-hanging-load.
+leg_geometry); printed sling ratings from OSHA, Guidance on Safe Sling Use, Tables 1 and 2 (inch chain), and from DGUV
+Information 209-021 and 201-030 after EN 818 (metric chain). Beside our count of the legs stand those of the OSHA tables
+and the mode factors of EN 818-4. For uneven legs see hanging-load.
 """
 
 from __future__ import annotations
@@ -21,7 +22,19 @@ from calc.lifting.leg_geometry import (
     side_force_n,
 )
 from calc.quantities import STANDARD_GRAVITY_M_PER_S2, number_text
-from calc.ratings import TIE_DOWN_ONLY_GRADES, NotRated, Rating, chain_lifting_leg, chain_lifting_printed
+from calc.ratings import (
+    METRIC_LIFTING_GRADES,
+    TIE_DOWN_ONLY_GRADES,
+    NotRated,
+    Rating,
+    chain_lifting_leg,
+    chain_lifting_printed,
+    legs_counted_by_osha,
+    metric_chain_leg,
+    metric_chain_printed,
+    metric_size,
+    mode_factor,
+)
 from calc.worksheet import (
     Answer,
     Caution,
@@ -120,19 +133,61 @@ def _leg_rating(given: Given, legs: int, angle_deg: float) -> _LegRating:
             return _LegRating(None, "", f"Grade {grade} chain ties loads down. It has no lifting rating.")
         if not size:
             raise given.refuse("size", "is missing. Give the chain's size, such as 3/8 or 10 mm.")
+        metric = grade in METRIC_LIFTING_GRADES
         try:
-            rating = chain_lifting_leg(grade, size)
+            rating = metric_chain_leg(grade, size) if metric else chain_lifting_leg(grade, size)
         except NotRated as reason:
             raise given.refuse("size", f"is not rated: {reason}") from reason
-        printed = chain_lifting_printed(grade, size, legs, angle_deg) if legs > 1 else None
+        whole_sling = metric_chain_printed if metric else chain_lifting_printed
+        printed = whole_sling(grade, size, legs, angle_deg) if legs > 1 else None
+        if metric:
+            size = f"{metric_size(grade, size)} mm"
+        words = f"{size} grade" if "mm" in size else f"{size.removesuffix(' in')} in grade"
         return _LegRating(
-            rating.working_load_limit_kg, f"{size.removesuffix(' in')} in grade {grade} chain"
-            if "mm" not in size else f"{size} grade {grade} chain",
-            printed=printed, source=Citation(rating.source, rating.locator),
+            rating.working_load_limit_kg, f"{words} {grade} chain", printed=printed,
+            source=Citation(rating.source, rating.locator),
         )  # fmt: skip
     if given.has("leg_rating"):
         return _LegRating(given.si("leg_rating"), "leg")
     return _LegRating(None, "")
+
+
+@dataclass(frozen=True)
+class _Count:
+    """What the sling may lift by one way of counting its legs [kg], with the line of the working and its source."""
+
+    capacity_kg: float
+    step: Step
+    source: Citation | None = None
+
+
+def _counts(say: Say, legs: int, counted: int, angle_deg: float, leg_rating: _LegRating) -> dict[str, _Count]:
+    """Our count beside the OSHA and the EN one; empty for one leg, for no rating, and where the legs are too flat."""
+    factor = mode_factor(legs, angle_deg) if legs > 1 else None
+    rating_kg = leg_rating.rating_kg
+    if factor is None or rating_kg is None:
+        return {}
+    rated, up = say.one(rating_kg, "weight", "down"), 1.0 / angle_factor(angle_deg)
+    osha = legs_counted_by_osha(legs)
+
+    def by_legs(name: str, count: float, source: Citation | None) -> _Count:
+        capacity = count * rating_kg * up
+        numbers = f"{count:g} × {rated} × sin({angle_deg:.1f}°)"
+        return _Count(
+            capacity, Step(name, "legs that count × rating × sin(angle)", numbers, say.weight(capacity, "down")), source
+        )  # fmt: skip
+
+    by_factor = factor.value * rating_kg
+    return {
+        "capacity": by_legs("Whole sling by our count", counted, None),
+        "capacity_osha_count": by_legs("By the count of the OSHA tables", osha.value, Citation(osha.source, osha.locator)),
+        "capacity_en_factor": _Count(
+            by_factor,
+            Step("By the mode factor of EN 818-4", "mode factor × rating", f"{factor.value:g} × {rated}",
+                 say.weight(by_factor, "down")),
+            Citation(factor.source, factor.locator),
+        ),
+    }  # fmt: skip
 
 
 def compute(given: Given, say: Say) -> Answer:
@@ -151,6 +206,9 @@ def compute(given: Given, say: Say) -> Answer:
     leg_rating = _leg_rating(given, legs, angle)
     use = None if leg_rating.rating_kg is None else needed_kg / leg_rating.rating_kg
     verdict = _verdict(angle, legs, load_kg, use, leg_rating)
+    counts = _counts(say, legs, counted, angle, leg_rating)
+    factor = mode_factor(legs, angle) if legs > 1 else None
+    osha_legs = int(legs_counted_by_osha(legs).value) if legs > 1 else None
     return Answer(
         verdict=verdict,
         headline=_headline(say, tension, use, leg_rating, angle, legs),
@@ -161,12 +219,17 @@ def compute(given: Given, say: Say) -> Answer:
             "side_force": side, "headroom": geometry.height_m, "legs_counted": counted, "min_leg_rating": needed_kg,
             "leg_rating": leg_rating.rating_kg, "use_percent": use,
             "table_rating": leg_rating.printed.working_load_limit_kg if leg_rating.printed else None,
+            **{name: counts[name].capacity_kg if name in counts else None for name in _COUNT_NAMES},
+            "legs_counted_osha": osha_legs, "en_mode_factor": factor.value if factor else None,
         },
-        shown=_shown(leg_rating, geometry),
-        steps=geometry.steps + _steps(say, load_kg, counted, angle, tension, side, use, leg_rating),
+        shown=_shown(leg_rating, geometry, legs, angle),
+        steps=(
+            geometry.steps + _steps(say, load_kg, counted, angle, tension, side, use, leg_rating)
+            + tuple(count.step for count in counts.values())
+        ),
         cautions=_cautions(say, angle, legs, counted, load_kg, use, leg_rating),
         figure=sling_figure(legs, angle, geometry.height_m, geometry.half_spread_m, load_kg, tension, side, say),
-        citations=(leg_rating.source,) if leg_rating.source else (),
+        citations=tuple(s for s in (leg_rating.source, *(count.source for count in counts.values())) if s),
     )  # fmt: skip
 
 
@@ -205,8 +268,21 @@ def _headline(
     return f"{first} Your {leg_rating.words} is rated {rated}: {share}% used."
 
 
-def _shown(leg_rating: _LegRating, geometry: _Geometry) -> dict[str, str]:
+_COUNT_NAMES = ("capacity", "capacity_osha_count", "capacity_en_factor")
+
+
+def _shown(leg_rating: _LegRating, geometry: _Geometry, legs: int, angle: float) -> dict[str, str]:
     shown: dict[str, str] = {}
+    if legs == 1:
+        shown |= dict.fromkeys(
+            (*_COUNT_NAMES, "legs_counted_osha", "en_mode_factor"), "one leg: nothing to share"
+        )
+    elif mode_factor(legs, angle) is None:
+        shown |= dict.fromkeys((*_COUNT_NAMES, "en_mode_factor"), "too flat: not rated")
+    elif leg_rating.refusal:
+        shown |= dict.fromkeys(_COUNT_NAMES, "no lifting rating")
+    elif leg_rating.rating_kg is None:
+        shown |= dict.fromkeys(_COUNT_NAMES, "no leg rating given")
     if leg_rating.refusal:
         shown["leg_rating"] = "no lifting rating"
         shown["use_percent"] = "no lifting rating"
@@ -292,7 +368,7 @@ def _cautions(
     if legs == 4 and counted == 2:
         cautions.append(
             Caution(
-                "Four legs on a stiff load: two of them can end up carrying it all, so two are counted. The rating tables count three.",
+                "Four legs on a stiff load: two of them can end up carrying it all, so two are counted. The OSHA tables count three: see the working.",
                 "note",
             )
         )
@@ -345,9 +421,14 @@ WORKSHEET = Worksheet(
         Input("legs_counted", "Legs that count", "count", at_least=1, at_most=4, required=False,
               help="Left empty: 2 of 2, 3 of 3, 2 of 4."),
         Input("grade", "Grade of the chain", "choice", required=False,
-              choices=tuple(Choice(g, f"Grade {g}") for g in ("80", "100", "70", "43", "30")),
-              help="As marked on the links. Only 80 and 100 may lift."),
-        Input("size", "Size of the chain", "text", required=False, help="Such as 3/8 or 10 mm, from the tag."),
+              choices=(
+                  *(Choice(g, f"Grade {g}") for g in ("80", "100")),
+                  *(Choice(g, f"Grade {g}, metric sling (EN 818)") for g in ("8", "5", "4")),
+                  *(Choice(g, f"Grade {g}, tie-down only") for g in ("70", "43", "30")),
+              ),
+              help="As marked on the links. Grades 70, 43 and 30 never lift. A mark 8 is read by the metric tables."),
+        Input("size", "Size of the chain", "text", required=False,
+              help="Such as 3/8 or 10 mm, from the tag. Metric slings: in mm."),
         Input("leg_rating", "Or: rating of one leg, from its tag", "quantity", "weight", above=0, at_most=2_000_000,
               required=False, help="The straight-pull rating of one leg, or of the weakest part in it."),
     ),
@@ -364,6 +445,11 @@ WORKSHEET = Worksheet(
         Result("side_force", "Squeeze on the load, from each leg", "force", rounding="up"),
         Result("headroom", "Height of the hook over the pick points", "length"),
         Result("legs_counted", "Legs that count"),
+        Result("capacity", "Whole sling by our count", "weight", rounding="down"),
+        Result("legs_counted_osha", "Legs that the OSHA tables count"),
+        Result("capacity_osha_count", "Whole sling by that count", "weight", rounding="down"),
+        Result("en_mode_factor", "Mode factor of EN 818-4"),
+        Result("capacity_en_factor", "Whole sling by that factor", "weight", rounding="down"),
     ),
     compute=compute,
     example={
@@ -373,6 +459,7 @@ WORKSHEET = Worksheet(
     example_story="The yard lifts a cast ballast keel by its two forged eyes with a two-leg chain sling.",
     citations=(
         Citation("osha-sling-guidance", "Tables 1 and 2; general text on sling angles"),
+        Citation("dguv-209-021", "Sling tables after EN 818-4 and EN 818-5"),
         Citation("baker-haynes", "ch. 3, two-force cables in balance"),
     ),
 )  # fmt: skip

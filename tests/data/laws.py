@@ -38,7 +38,7 @@ def law_how_seen_is_as_recorded(tables: Tables) -> list[str]:
 
 @cache
 def _rule_register() -> dict[str, set[tuple[str, ...]]]:
-    """Keys of the rules in words, as they stood when last agreed. A guard against slips, not a second transcription."""
+    """Keys of the rules in words, as they stood when last agreed. A guard against slips, not a second copy."""
     register: dict[str, set[tuple[str, ...]]] = defaultdict(set)
     with (Path(__file__).parent / "rule-register.csv").open(newline="", encoding="utf-8") as stream:
         for row in csv.DictReader(stream):

@@ -1,6 +1,6 @@
 """The hardness fits written a second time, and the line through the tempering data by numpy.
 
-The fits' coefficients are from memory: a second transcription guards the code against slips, not the memory.
+The fits' coefficients are from memory: a second typing guards the code against slips, not the memory.
 """
 
 from __future__ import annotations
@@ -30,13 +30,13 @@ def test_carbon_equivalent_counts_every_element() -> None:
     assert carbon_equivalent_pct(ALLOY) == pytest.approx(C + MN / 6 + (CR + MO + V) / 5 + (NI + CU) / 15)
 
 
-def test_maynier_second_transcription() -> None:
+def test_maynier_typed_again() -> None:
     expected = 127 + 949 * C + 27 * SI + 11 * MN + 8 * NI + 16 * CR + 21 * math.log10(13 * 3600)
     assert martensite_maynier_hv(ALLOY, 13.0) == pytest.approx(expected, abs=1e-9)
     assert martensite_duren_hv(ALLOY) == pytest.approx(802 * C + 305, abs=1e-9)
 
 
-def test_cooling_formula_second_transcription() -> None:
+def test_cooling_formula_typed_again() -> None:
     """EN 1011-2, annex D (memory), shape factors left at 1; 1 kJ/mm on 10 mm plate from 20 C: 11.4 s."""
     thin = (4300 - 4.3 * 20) * 1e5 / 10**2 * (1 / 480**2 - 1 / 780**2)
     thick = (6700 - 5 * 20) * (1 / 480 - 1 / 780)
@@ -49,7 +49,7 @@ def test_cooling_formula_second_transcription() -> None:
 
 @pytest.mark.parametrize("seconds", [6.0, 17.0, 41.0, 97.0])
 @pytest.mark.parametrize("carbon", [0.23, 0.37])
-def test_yurioka_second_transcription(carbon: float, seconds: float) -> None:
+def test_yurioka_typed_again(carbon: float, seconds: float) -> None:
     counted = carbon if carbon <= 0.3 else carbon / 6 + 0.25
     one = counted + SI / 24 + MN / 6 + CU / 15 + NI / 12 + CR * (1 - 0.16 * CR**0.5) / 8 + MO / 4
     two = carbon + SI / 24 + MN / 5 + CU / 10 + NI / 18 + CR / 5 + MO / 2.5 + V / 5

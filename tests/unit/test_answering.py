@@ -39,7 +39,7 @@ def test_the_example_of_every_worksheet_answers_in_full(name, units):
         assert step["result"], step
         assert step["formula"] or step["numbers"], step
     assert record["sources"]
-    if SHEETS[name].room != "recording":
+    if SHEETS[name].room != "records":
         assert record["cautions"]
         assert record["figure"]["svg"].startswith("<svg")
         assert len(record["figure"]["caption"]) > 20

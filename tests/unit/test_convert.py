@@ -10,7 +10,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from calc.answering import answer
-from calc.recording.convert import WORKSHEET, nearest_fraction
+from calc.records.convert import WORKSHEET, nearest_fraction
 from calc.unit_factors import UNIT_FACTORS
 from calc.worksheet import BadInput
 
