@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import math
 
-from calc.figures.drawing import Drawing
+from calc.figures.drawing import Drawing, LineKind
 from calc.lifting.leg_geometry import CAREFUL_ANGLE_DEG, LOWEST_ANGLE_DEG
 from calc.worksheet import Figure, Say
 
@@ -28,7 +28,7 @@ def sling_figure(
         half, height = 0.0, height_m or 1.0
     elif angle_deg > 89.0:
         height = max(height, half * 2)
-    kind = (
+    kind: LineKind = (
         "leg-stop"
         if angle_deg < LOWEST_ANGLE_DEG
         else ("leg-careful" if angle_deg < CAREFUL_ANGLE_DEG else "leg")
@@ -42,7 +42,7 @@ def sling_figure(
     drawing.area("load", (-box[0], 0), (box[0], 0), (box[0], -box[1]), (-box[0], -box[1]))
     for side in (-1.0, 1.0) if legs > 1 else (0.0,):
         top = (side * half, height) if upright and legs > 1 else (0.0, height)
-        drawing.line(kind if legs > 1 else "leg", top, (side * half, 0.0))  # type: ignore[arg-type]
+        drawing.line(kind if legs > 1 else "leg", top, (side * half, 0.0))
         drawing.circle("pick", (side * half, 0.0), 4.0, on_sheet=True)
     for hook in hooks:
         drawing.circle("hook", hook, 6.0, on_sheet=True)

@@ -41,7 +41,7 @@ def test_second_copy_agrees(resource: dict[str, object], tables: laws.Tables) ->
     name = str(resource["name"])
     if any(row["quantity"] != "rule" for row in tables[name]):
         assert second_copy.claims(name), f"{name} has no second copy"
-        assert second_copy.differences(name, tables[name], tuple(resource["schema"]["primaryKey"])) == []  # type: ignore[index]
+        assert second_copy.differences(name, tables[name], tuple(resource["schema"]["primaryKey"])) == []
 
 
 @pytest.mark.parametrize("resource", CLAIMS, ids=lambda r: r["name"])
@@ -68,11 +68,11 @@ def test_every_source_card_is_used(tables: laws.Tables) -> None:
 def test_the_page_generator_finds_what_it_needs(resource: dict[str, object], tables: laws.Tables) -> None:
     about = resource["linkwright"]
     rows = tables[str(resource["name"])]
-    assert about["question"] == resource["title"]  # type: ignore[index]
-    assert about["group"] in GROUPS  # type: ignore[index]
-    assert about["use"] in {"lift", "tie_down", "neither", "mixed"}  # type: ignore[index]
-    layout = about["layout"]  # type: ignore[index]
-    for column in (*layout["rows"], *layout["columns"], layout["cell"], *about["filters"]):  # type: ignore[index]
+    assert about["question"] == resource["title"]
+    assert about["group"] in GROUPS
+    assert about["use"] in {"lift", "tie_down", "neither", "mixed"}
+    layout = about["layout"]
+    for column in (*layout["rows"], *layout["columns"], layout["cell"], *about["filters"]):
         assert column in rows[0], f"{resource['name']}: no column {column}"
     places = [tuple(row[column] for column in (*layout["rows"], *layout["columns"])) for row in rows]
     assert len(set(places)) == len(places), f"{resource['name']}: the wide view has two values in one cell"

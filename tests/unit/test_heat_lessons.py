@@ -16,7 +16,7 @@ from calc.worksheet import Say
 @pytest.mark.parametrize("units", ["us", "si"])
 @pytest.mark.parametrize("name", HEAT_LESSONS)
 def test_each_drawing_stays_on_its_sheet(name: str, units: str) -> None:
-    drawn = LESSONS[name](Say(units))  # type: ignore[arg-type]  # the parameters are the two unit systems
+    drawn = LESSONS[name](Say(units))
     places = [float(x) for x in re.findall(r'<(?:text|circle)[^>]* (?:x|cx)="(-?[\d.]+)"', drawn.svg)]
     assert places
     assert all(0 <= x <= 420 for x in places)

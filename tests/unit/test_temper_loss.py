@@ -25,7 +25,7 @@ BASE = {"steel": "4140", "tempered_at": "431 C", "heated_to": "587 C", "minutes"
 
 
 def ask(units: str = "si", **raw: str) -> dict[str, Any]:
-    return answer("temper-loss", {**BASE, **raw}, units)  # type: ignore[arg-type]  # the tests pass us or si
+    return answer("temper-loss", {**BASE, **raw}, units)
 
 
 @pytest.mark.parametrize(
