@@ -173,7 +173,7 @@ def _figure(spec: Chart) -> str:
     high = max([p.across for p in every] + list(spec.ticks))
     top = _ceiling(max(p.up for p in every))
     widest = 18 + _LETTER * max(len(words) for words in lines)
-    height = _HEIGHT + (22 * len(lines) if spec.legend else 0)
+    height = _HEIGHT + (12 + 22 * len(lines) if spec.legend else 0)
     right = _BESIDE_LEGEND if spec.legend else max(_LEAST_RIGHT, widest)
 
     def place(x: float, y: float) -> tuple[float, float]:

@@ -366,7 +366,7 @@ def number_text(value: float, digits: int = 3, direction: str = "nearest") -> st
     places = max(0, digits - 1 - math.floor(math.log10(abs(rounded))))
     text = f"{rounded:,.{places}f}"
     if "." in text and abs(rounded - round(rounded)) < 1e-12 * max(1.0, abs(rounded)):
-        text = f"{rounded:,.0f}"
+        text = f"{round(rounded):,}"
     return text.replace("-", "−")
 
 

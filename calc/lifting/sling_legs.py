@@ -170,17 +170,19 @@ def _counts(say: Say, legs: int, counted: int, angle_deg: float, leg_rating: _Le
     rated, up = say.one(rating_kg, "weight", "down"), 1.0 / angle_factor(angle_deg)
     osha = legs_counted_by_osha(legs)
 
-    def by_legs(name: str, count: float, source: Citation | None) -> _Count:
+    def by_legs(name: str, count: float, most: Rating | None, source: Citation | None) -> _Count:
         capacity = count * rating_kg * up
         numbers = f"{count:g} × {rated} × sin({angle_deg:.1f}°)"
-        return _Count(
-            capacity, Step(name, "legs that count × rating × sin(angle)", numbers, say.weight(capacity, "down")), source
-        )  # fmt: skip
+        if most and most.working_load_limit_kg < capacity:
+            capacity = most.working_load_limit_kg
+            numbers += f", and never over the printed {most.printed}"
+        step = Step(name, "legs that count × rating × sin(angle)", numbers, say.weight(capacity, "down"))
+        return _Count(capacity, step, source)
 
     by_factor = factor.value * rating_kg
     return {
-        "capacity": by_legs("Whole sling by our count", counted, None),
-        "capacity_osha_count": by_legs("By the count of the OSHA tables", osha.value, Citation(osha.source, osha.locator)),
+        "capacity": by_legs("Whole sling by our count", counted, leg_rating.printed, None),
+        "capacity_osha_count": by_legs("By the count of the OSHA tables", osha.value, None, Citation(osha.source, osha.locator)),
         "capacity_en_factor": _Count(
             by_factor,
             Step("By the mode factor of EN 818-4", "mode factor × rating", f"{factor.value:g} × {rated}",

@@ -216,3 +216,16 @@ def test_writing_in_both_systems():
     assert show_in(2.5, "fraction", "ratio") == "2.50"
     assert unit_text("lbf") == "lb"
     assert unit_text("mm") == "mm"
+
+
+@pytest.mark.parametrize("value", [1e-320, -1e-320, 5e-324, 2.2e-308, 9.9e-291])
+@pytest.mark.parametrize("direction", ["nearest", "up", "down"])
+def test_the_smallest_numbers_round_to_themselves(value, direction):
+    """Denormal numbers (IEEE 754) have no step of three digits left; they neither fail nor turn into something else."""
+    assert round_to(value, 3, direction) == value
+    assert number_text(value, 3, direction) == "0"
+
+
+def test_small_numbers_that_have_digits_still_round():
+    assert round_to(1.2345e-280, 3, "up") == pytest.approx(1.24e-280, rel=1e-12)
+    assert round_to(-1.2345e-280, 3) == pytest.approx(-1.23e-280, rel=1e-12)

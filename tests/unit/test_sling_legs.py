@@ -159,7 +159,14 @@ def test_the_printed_cell_stands_where_it_is_lower():
         ({"load": "5", "leg_length": "3 ft", "spread": "6 ft"}, "leg_length", "too short to reach"),
         ({"load": "5", "known_by": "angle"}, "angle", "is needed here"),
         ({"load": "5", "known_by": "guess"}, "known_by", "is not known here"),
-        ({"load": "5", "angle": "60", "grade": "120", "size": "1/2"}, "grade", "one of: 80, 100"),
+        (
+            {"load": "5", "angle": "60", "grade": "120", "size": "1/2"},
+            "grade",
+            "one of: 80, 100, 8, 5, 4, 70",
+        ),
+        ({"load": "5", "angle": "60", "grade": "8", "size": "3/8 in"}, "size", "sizes are 4, 6, 8, 10, 13"),
+        ({"load": "5", "angle": "60", "grade": "5", "size": "fat"}, "size", "no number"),
+        ({"load": "5", "angle": "60", "grade": "4"}, "size", "is missing"),
     ],
 )
 def test_bad_input_is_named(raw, name, words):
@@ -177,3 +184,67 @@ def test_the_drawing_carries_the_numbers():
     upright = ask(load="1", angle="90", legs="3")["figure"]
     assert upright["svg"].count('class="hook"') == 2
     assert upright["caption"].startswith("Two legs are drawn")
+
+
+def test_metric_chain_by_the_european_tables():
+    """DGUV Information 209-021 after EN 818-4: 10 mm grade 8 lifts 3,150 kg on one leg; two legs print 4,250 kg to 45
+    degrees from the vertical and 3,150 kg from there to 60.
+    """
+    under = ask("si", load="4,249 kg", angle="67", grade="8", size="10")
+    assert value(under, "leg_rating") == pytest.approx(3150)
+    assert value(under, "table_rating") == pytest.approx(4250)
+    assert under["verdict"] == "ok"
+    assert "10 mm grade 8 chain" in under["headline"]
+    over = ask("si", load="4,251 kg", angle="67", grade="8", size="10 mm")
+    assert over["verdict"] == "stop"
+    assert value(over, "use_percent") < 100
+    assert "printed table stops at 4,250 kg" in str(over["cautions"])
+    flat = ask("si", load="3,150 kg", angle="37", grade="8", size="10 mm")
+    assert flat["results"]["table_rating"]["text"] == "3,150 kg"
+    assert any(source["key"] == "dguv-209-021" for source in flat["sources"])
+    for grade, size, leg in (("5", "13 mm", 3200), ("4", "13 mm", 2650)):
+        assert value(ask("si", load="9 kg", legs="1", grade=grade, size=size), "leg_rating") == pytest.approx(
+            leg
+        )
+
+
+def test_the_other_countings_stand_beside_ours():
+    """OSHA counts three legs of four; EN 818-4 gives 2.1 (1.5 flatter) times one leg. Ours: two of four."""
+    record = ask("si", load="700 kg", legs="4", angle="53", leg_rating="1,130 kg")
+    sine = math.sin(math.radians(53))
+    assert value(record, "capacity") == pytest.approx(2 * 1130 * sine)
+    assert value(record, "legs_counted_osha") == 3
+    assert value(record, "capacity_osha_count") == pytest.approx(3 * 1130 * sine)
+    assert value(record, "en_mode_factor") == pytest.approx(2.1)
+    assert value(record, "capacity_en_factor") == pytest.approx(2.1 * 1130)
+    labels = [step["label"] for step in record["steps"]]
+    assert labels[-3:] == [
+        "Whole sling by our count", "By the count of the OSHA tables", "By the mode factor of EN 818-4",
+    ]  # fmt: skip
+    assert {"osha-sling-guidance", "en-818-4"} <= {source["key"] for source in record["sources"]}
+    flatter = ask("si", load="70 kg", legs="3", angle="41", leg_rating="1,130 kg")
+    assert value(flatter, "capacity_en_factor") == pytest.approx(1.5 * 1130)
+
+
+def test_our_count_never_stands_above_the_printed_cell():
+    """OSHA Table 1 prints 4,900 lb for two legs of 9/32 in grade 80 at 45 degrees, where the sine gives 4,950."""
+    record = ask(load="41 lb", angle="45", grade="80", size="9/32")
+    assert value(record, "capacity") == pytest.approx(4900)
+    assert "never over the printed 4,900 lb" in str(record["steps"])
+    assert "never over" not in str(ask(load="41 lb", angle="47", grade="80", size="9/32")["steps"])
+
+
+@pytest.mark.parametrize(
+    ("raw", "words"),
+    [
+        ({"legs": "1", "leg_rating": "900 lb"}, "one leg: nothing to share"),
+        ({"angle": "29", "leg_rating": "900 lb"}, "too flat: not rated"),
+        ({"angle": "64", "grade": "43", "size": "3/8"}, "no lifting rating"),
+        ({"angle": "64"}, "no leg rating given"),
+    ],
+)
+def test_no_whole_sling_where_nothing_rates_it(raw, words):
+    record = ask(load="77 lb", **raw)
+    for name in ("capacity", "capacity_osha_count", "capacity_en_factor"):
+        assert value(record, name) is None
+        assert record["results"][name]["text"] == words

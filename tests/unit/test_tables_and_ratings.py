@@ -95,10 +95,52 @@ def test_shackles():
     assert ratings.shackle("A", "5/8").working_load_limit_kg == pytest.approx(6500 * 0.45359237)
 
 
-def test_densities_have_a_low_and_a_high():
-    assert "steel" in ratings.materials()
-    oak = next(key for key, name in ratings.materials().items() if name.startswith("oak"))
-    found = ratings.density(oak)
-    assert 500 < found.low_kg_per_m3 < found.high_kg_per_m3 < 1000
-    with pytest.raises(NoSuchRow, match="unobtainium"):
-        ratings.density("unobtainium")
+@pytest.mark.parametrize("typed", ["10 mm", "10", " 10mm ", "1 cm"])
+def test_a_metric_size_is_found(typed):
+    """DGUV Information 209-021, grade 8 after EN 818-4: 10 mm lifts 3,150 kg on one leg."""
+    if typed == "1 cm":
+        with pytest.raises(ratings.NotRated, match="not in the table of grade 8"):
+            ratings.metric_chain_leg("8", typed)
+        return
+    assert ratings.metric_chain_leg("8", typed).printed == "3,150 kg"
+
+
+@pytest.mark.parametrize(
+    ("grade", "typed", "reason"),
+    [("8", "3/8 in", "not in the table of grade 8; sizes are 4, 6, 8, 10, 13"), ("8", "11 mm", "not in the table"),
+     ("5", "thick", "no number.*; sizes are 6, 8"), ("4", "10 kg", "unit of weight"),
+     ("80", "10 mm", "grade 80 is not in the metric lifting table; it has grades 4, 5, 8")],
+)  # fmt: skip
+def test_a_metric_size_that_is_not_there(grade, typed, reason):
+    with pytest.raises(ratings.NotRated, match=reason):
+        ratings.metric_chain_leg(grade, typed)
+
+
+@pytest.mark.parametrize(
+    ("grade", "legs", "angle", "printed"),
+    [("8", 2, 45.0, "4,250 kg"), ("8", 2, 88.0, "4,250 kg"), ("8", 2, 44.99, "3,150 kg"), ("8", 2, 30.0, "3,150 kg"),
+     ("8", 3, 60.0, "6,700 kg"), ("8", 4, 37.0, "4,750 kg"), ("4", 2, 51.0, "2,240 kg"), ("4", 2, 31.0, "1,600 kg")],
+)  # fmt: skip
+def test_metric_slings_as_printed(grade, legs, angle, printed):
+    """DGUV Information 209-021, tables after DIN EN 818-4 (grade 8) and -5 (grade 4), 10 mm; angles there from vertical."""
+    found = ratings.metric_chain_printed(grade, "10 mm", legs, angle)
+    assert found is not None
+    assert found.printed == printed
+
+
+def test_metric_slings_flatter_than_the_table():
+    assert ratings.metric_chain_printed("8", "10 mm", 2, 29.99) is None
+    assert ratings.mode_factor(2, 29.99) is None
+
+
+def test_counting_of_legs_by_the_printed_tables():
+    """OSHA, Guidance on Safe Sling Use, Tables 1 and 2: three and four legs as three. EN 818-4, mode factors (memory):
+    1.4 and 2.1 to 45 degrees from the vertical, 1 and 1.5 to 60.
+    """
+    assert [ratings.legs_counted_by_osha(legs).value for legs in (2, 3, 4)] == [2, 3, 3]
+    for legs, steep, flat in ((2, 1.4, 1.0), (3, 2.1, 1.5), (4, 2.1, 1.5)):
+        for angle, factor in ((45.0, steep), (90.0, steep), (44.9, flat), (30.0, flat)):
+            found = ratings.mode_factor(legs, angle)
+            assert found is not None
+            assert found.value == factor
+    assert ratings.legs_counted_by_osha(4).source == "osha-sling-guidance"
