@@ -18,7 +18,6 @@ from typing import Any
 
 from calc.tables import table
 from calc.worksheet import (
-    VERDICT_WORDS,
     BadInput,
     Citation,
     Input,
@@ -84,7 +83,7 @@ def answer(name: str, raw: Mapping[str, Any], units: UnitSystem = "us") -> dict[
         "worksheet": name,
         "units": units,
         "verdict": found.verdict,
-        "verdict_words": (found.verdict == "ok" and sheet.ok_words) or VERDICT_WORDS[found.verdict],
+        "verdict_words": sheet.verdict_words(found.verdict),
         "headline": found.headline,
         "big": {"key": found.big, "label": results[found.big]["label"], "text": results[found.big]["text"]},
         "results": results,

@@ -41,6 +41,8 @@ VERDICT_WORDS: dict[Verdict, str] = {
 }
 LONGEST_TEXT = 200_000
 """Characters that a long text input takes."""
+WORKED_OUT = "Worked out"
+"""What ok reads on a worksheet that rates nothing: no word of a rating where there is none."""
 _SEVERITY: tuple[Verdict, ...] = ("ok", "caution", "unknown", "stop")
 
 
@@ -373,6 +375,7 @@ class Worksheet:
     example -- raw inputs of the boat-yard example that fills the page; example_story -- what is happening there
     citations -- what the worksheet rests on whatever the inputs
     ok_words -- what ok means here, where it is not "Within the rating"
+    rates -- whether it judges anything by a rating or limit; where not, ok reads "Worked out" and the page shows no shape
     """
 
     name: str
@@ -386,6 +389,13 @@ class Worksheet:
     citations: tuple[Citation, ...]
     room: str = ""
     ok_words: str = ""
+    rates: bool = True
+
+    def verdict_words(self, verdict: Verdict) -> str:
+        """The words of a verdict on this worksheet's page and command line."""
+        if verdict != "ok":
+            return VERDICT_WORDS[verdict]
+        return self.ok_words or (VERDICT_WORDS["ok"] if self.rates else WORKED_OUT)
 
 
 # ------------------------------------------------------------------------------------------ reading inputs

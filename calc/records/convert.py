@@ -265,4 +265,5 @@ WORKSHEET = Worksheet(
     example={"value": "57-3/4 in", "to": "mm"},
     example_story="The plan of the cradle is in inches, the saw stop is in millimetres.",
     citations=(Citation("nist-sp-811", "Appendix B.8, factors for units"),),
+    rates=False,
 )  # fmt: skip

@@ -128,3 +128,9 @@ def test_there_and_back(pair: tuple[str, str], number: float, data: Any) -> None
     if UNIT_FACTORS[dimension][other][1] and there < 0:
         return  # below the offset: text with a sign is read elsewhere
     assert result(f"{there!r} {other}", unit) == pytest.approx(number, rel=1e-9, abs=1e-9)
+
+
+def test_a_unit_carried_over_has_no_word_of_a_rating():
+    record = answer("convert", {"value": "57-3/4 in", "to": "mm"}, "us")
+    assert record["verdict"] == "ok"
+    assert record["verdict_words"] == "Worked out"
