@@ -327,7 +327,7 @@ def _steps(
                 "Part of the leg's rating used",
                 "pull / rating",
                 f"{say.one(tension, 'force')} / {say.one(leg_rating.rating_kg, 'weight')}",
-                f"{number_text(use * 100, 3)}%",
+                f"{number_text(use * 100, 3, 'up')}%",
             )
         )
     return tuple(steps)
