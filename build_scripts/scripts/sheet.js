@@ -19,6 +19,8 @@ const ANSWER_PARTS = ["verdict-word", "headline", "big", "big-label", "result", 
 const LARGEST_FILE = 50_000_000;
 /** Browsers and mail programs cut long addresses; what is longer than this (a pasted log) stays out of them. */
 const LONGEST_IN_ADDRESS = 2000;
+/** A longer result stands under its label, not beside it; sheet.html has the same. */
+const LONGEST_BESIDE = 60;
 const UNITS_KEY = "linkwright-units";
 
 /** Storage may be forbidden; the page works without it. */
@@ -688,10 +690,14 @@ function showResult(place, result) {
   if (place instanceof HTMLTableSectionElement) {
     const columns = (place.dataset["columns"] ?? "").split(" ");
     place.replaceChildren(...(result.rows ?? []).map((cells) => resultRow(columns, cells)));
-  } else if (result.items && result.items.length > 1) {
+    return;
+  }
+  const listed = result.items !== undefined && result.items.length > 1;
+  place.classList.toggle("said", listed || result.text.length > LONGEST_BESIDE);
+  if (listed) {
     const list = document.createElement("ul");
     list.className = "items";
-    for (const item of result.items) {
+    for (const item of result.items ?? []) {
       const made = document.createElement("li");
       made.textContent = item;
       list.append(made);

@@ -153,6 +153,34 @@ def test_rows_are_added_taken_out_and_restored(page: Page, served: str) -> None:
         assert first.input_value() == label_text
 
 
+def test_a_pasted_log_is_answered_and_a_long_one_stays_out_of_the_address(page: Page, served: str) -> None:
+    page.goto(served + "work-out/trial-log.html")
+    expect(page.locator(ANSWERED)).to_be_attached()
+    for lines, kept in ((40, True), (600, False)):
+        log = "Force (lb)\tGap (in)\n" + "".join(f"{7 * i}\t{2 + 7e-6 * i}\n" for i in range(lines))
+        page.fill('[name="pasted"]', log)
+        expect(page.locator('[data-result="readings_used"]')).to_have_text(str(lines))
+        assert (page_inputs(page)["pasted"] == log) is kept
+        assert page.input_value('[name="pasted"]') == log
+    address = page.url
+    page.goto("about:blank")
+    page.goto(address)
+    expect(page.locator('[data-error="pasted"]')).to_contain_text("Paste the log here")
+    assert page.text_content("[data-headline]") == ""
+
+
+def test_what_nobody_looked_at_can_be_said_and_cannot_pass(page: Page, served: str) -> None:
+    page.goto(served + "work-out/hook-check.html")
+    expect(page.locator(ANSWERED)).to_be_attached()
+    page.fill('[name="throat_now"]', "1.16 in")
+    expect(page.locator('[data-answer][data-verdict="ok"]')).to_be_attached()
+    page.check('[name="cracks"][value=""]', force=True)
+    expect(page.locator('[data-answer][data-verdict="unknown"]')).to_be_attached()
+    expect(page.locator('tr[data-outcome="not looked at"] > .cell-criterion')).to_have_text("Crack")
+    page.check('[name="cracks"][value="yes"]', force=True)
+    expect(page.locator('tr[data-outcome="fail"] > .cell-criterion')).to_have_text("Crack")
+
+
 def test_switch_of_units_keeps_what_a_bare_number_meant(page: Page, served: str) -> None:
     page.goto(served + SLING)
     expect(page.locator(ANSWERED)).to_be_attached()

@@ -6,8 +6,10 @@ import re
 import subprocess
 from pathlib import Path
 
-from playwright.sync_api import Page
+import pytest
+from playwright.sync_api import Page, expect
 
+from tests.browser.conftest import ANSWERED
 from tests.browser.pages.kinds import pages
 
 # Letter and A4, less the margins of the style sheet (12 mm, or 10 mm on the wide side), in CSS pixels of 1/96 in.
@@ -80,3 +82,39 @@ def test_a_printed_worksheet_has_all_it_needs(served: str, page: Page, tmp_path:
         assert _squeeze(wanted) in flat, wanted
     assert re.search(r"\d{4}-\d{2}-\d{2}", printed)
     assert printed.count("\f") == 1  # one page
+
+
+@pytest.mark.parametrize("name", ["hook-check", "chain-check", "shackle-check", "sling-check"])
+def test_an_inspection_prints_as_a_record_of_one_page(
+    name: str, served: str, page: Page, tmp_path: Path
+) -> None:
+    """What was read, the verdict, every criterion with its source, when next, who signs; never the example's as a record."""
+
+    def printed() -> str:
+        page.pdf(path=tmp_path / "record.pdf", prefer_css_page_size=True)
+        command = ["pdftotext", "-layout", str(tmp_path / "record.pdf"), "-"]
+        return subprocess.run(command, check=True, capture_output=True, text=True).stdout
+
+    page.goto(f"{served}work-out/{name}.html")
+    expect(page.locator(ANSWERED)).to_be_attached()
+    assert "no record of any part" in printed()
+    page.fill('[name="inspected_on"]', "2026-02-28")
+    expect(
+        page.locator('calc-sheet[data-answer-for="reader"][data-answer-state="answered"]')
+    ).to_be_attached()
+    record = printed()
+    assert record.count("\f") == 1
+    assert "no record of any part" not in record
+    for line in (
+        "Inspected by",
+        "Signature",
+        "Part, serial or tag number",
+        "Next full inspection",
+        "2026-02-28",
+    ):
+        assert line in record, line
+    rows = page.locator("[data-result=criteria] > tr")
+    assert rows.count() > 3
+    flat = _squeeze(record)
+    for cell in page.locator("[data-result=criteria] > tr > *").all_inner_texts():
+        assert all(word in flat for word in cell.split()), cell
