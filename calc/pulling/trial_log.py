@@ -59,7 +59,8 @@ class _Branches:
 
 
 _MISSING = {
-    "pasted": "is missing. Paste the log here, with its headings: force, gap, throat, time.",
+    "pasted": "is missing. Paste the log here, with its headings: force, gap, throat, time. "
+    "(The address of this page keeps only short logs.)",
     "readings": "are missing. Type the log row by row.",
     "file": "is missing. Choose the file of the log.",
 }
