@@ -109,34 +109,78 @@ def hanging_figure(
         drawing.area("load", *_hull([at(p) for p in corners]))
         for leg in legs:
             drawing.line(cast("LineKind", leg.kind), at(hook), at(leg.pick))
-        taken: list[Point] = []
+        taken: list[Span] = []
         for leg in legs:
             drawing.circle("pick", at(leg.pick), 4.0, on_sheet=True)
-            _label(drawing, at(leg.pick), leg.name.partition(" ")[0], taken, (7, 14), "strong")
-        for leg in legs:
-            if leg.tension_n > 0 and view is front:
-                (hx, hz), (px, pz) = at(hook), at(leg.pick)
-                middle = (0.45 * hx + 0.55 * px, 0.45 * hz + 0.55 * pz)
-                _label(drawing, middle, say.one(leg.tension_n, "force", "up", 3), taken, (7, 0), "note")
+        numbers = [(at(leg.pick), leg.name.partition(" ")[0]) for leg in legs]
+        for point, names in _gathered(drawing, numbers):
+            inward = len(names) > 1 and drawing.place(point)[0] > drawing.place(at(hook))[0] + 6.0
+            _label(
+                drawing,
+                point,
+                _listed([int(name) for name in names]),
+                taken,
+                (-7 if inward else 7, 14),
+                "strong",
+            )
+        if view is front:
+            pulls = [
+                (_toward(at(hook), at(leg.pick)), say.one(leg.tension_n, "force", "up", 3))
+                for leg in legs if leg.tension_n > 0
+            ]  # fmt: skip
+            for point, forces in _gathered(drawing, pulls):
+                same = len(forces) > 1 and len(set(forces)) == 1
+                for words in (f"{forces[0]} each",) if same else forces:
+                    _label(drawing, point, words, taken, (7, 0), "note")
         drawing.circle("hook", at(hook), 6.0, on_sheet=True)
         low = min(at(p)[1] for p in known)
         drawing.line("centre", at(hook), (offset, low))
         drawing.circle("pick", at(centre), 5.0, on_sheet=True)
-        drawing.text((offset, min(z for _, z in placed)), title, shift=(0, 24), kind="note")
+        drawing.text((offset, min(z for _, z in placed)), title, shift=(0, 29), kind="note")
     caption = _caption(legs, tilt_deg, lean, say)
     return Figure(drawing.svg(caption), caption)
 
 
-def _label(drawing: Drawing, point: Point, words: str, taken: list[Point], shift: Point, kind: str) -> None:
-    """Words beside a point, moved down until they stand clear of those already placed."""
+Span = tuple[float, float, float]
+"""Where words stand on the sheet: from, to, and their height."""
+
+
+def _toward(hook: Point, pick: Point) -> Point:
+    """The place of a leg's pull: a little past its middle, where legs stand further apart."""
+    return 0.45 * hook[0] + 0.55 * pick[0], 0.45 * hook[1] + 0.55 * pick[1]
+
+
+def _gathered(drawing: Drawing, labels: Sequence[tuple[Point, str]]) -> list[tuple[Point, list[str]]]:
+    """Words of places that fall on one spot of the sheet, together."""
+    spots: list[tuple[Point, list[str]]] = []
+    for point, words in labels:
+        for held, names in spots:
+            if math.dist(drawing.place(held), drawing.place(point)) < 6.0:
+                names.append(words)
+                break
+        else:
+            spots.append((point, [words]))
+    return spots
+
+
+def _listed(numbers: Sequence[int]) -> str:
+    """Numbers as a list, three or more in a row as a run: `1–4`, `1, 2`, `1, 3, 5`."""
+    if len(numbers) > 2 and list(numbers) == list(range(numbers[0], numbers[0] + len(numbers))):
+        return f"{numbers[0]}–{numbers[-1]}"
+    return ", ".join(map(str, numbers))
+
+
+def _label(drawing: Drawing, point: Point, words: str, taken: list[Span], shift: Point, kind: str) -> None:
+    """Words beside a point (to its left for a shift to the left), moved down until they stand clear of the others."""
     x, y = drawing.place(point)
     x, y = x + shift[0], y + shift[1]
     room = 7.0 * len(words)
+    start, end = (x - room, x) if shift[0] < 0 else (x, x + room)
     down = 0.0
-    while any(abs(x - other_x) < room and abs(y + down - other_y) < 13.0 for other_x, other_y in taken):
+    while any(start < e and s < end and abs(y + down - other) < 13.0 for s, e, other in taken):
         down += 13.0
-    taken.append((x, y + down))
-    drawing.text(point, words, "start", (shift[0], shift[1] + down), kind)
+    taken.append((start, end, y + down))
+    drawing.text(point, words, "end" if shift[0] < 0 else "start", (shift[0], shift[1] + down), kind)
 
 
 def _moved(view: Callable[[Vector], Point], offset: float) -> Callable[[Vector], Point]:
