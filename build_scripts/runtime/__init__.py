@@ -52,7 +52,9 @@ def build_runtime(root: Path, out_dir: Path) -> str:
         shutil.rmtree(out_dir)
     target = out_dir / name
     shutil.copytree(finished, target, copy_function=_link, ignore=shutil.ignore_patterns("complete"))
-    (out_dir / "linkwright.js").write_text(page_script(root, name), encoding="utf-8")
+    script = out_dir / "linkwright.js"
+    script.write_text(page_script(root, name), encoding="utf-8")
+    _node(root, root / "build_scripts" / "minify.mjs", script)
     return name
 
 
