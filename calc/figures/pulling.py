@@ -187,7 +187,9 @@ def log_figure(
     graph.curve([(opening(gap), pull(force)) for force, gap in pulls], "curve")
     graph.dots([(opening(gap), pull(force)) for force, gap in pulls])
     at, low, high = departure
-    caption = f"Force against opening; dashed, the straight part carried on to {say.force(straight_to, 'down')}. "
+    caption = (
+        f"Force against opening; dashed, the straight part carried on to {say.force(straight_to, 'down')}. "
+    )
     if at is not None and low is not None and high is not None:
         place = opening(offset + compliance * at)
         graph.bar(place, pull(low), pull(high))
