@@ -105,22 +105,21 @@ def _wire_findings(given: Given) -> tuple[Finding, ...]:
         raise given.refuse(
             "broken_in_strand", "is more than in the whole lay. Count the worst strand of that lay."
         )
+    at_fitting, at_fitting_words = _count(given, "broken_at_fitting")
     worn = given.si("outer_wire_wear") if given.has("outer_wire_wear") else None
     shape = rule("wire_rope_sling", "shape")
     found = (
         *measured("Broken wires in one lay", limits("wire-rope-limits", "sling", "broken_wires_in_one_lay", ""), lay, lay_words),
         *measured("Broken wires in one strand of a lay",
                   limits("wire-rope-limits", "sling", "broken_wires_in_one_strand_in_one_lay", ""), strand, strand_words),
+        *measured("Broken wires at an end fitting",
+                  limits("wire-rope-limits", "standing_rope", "broken_wires_at_end_fitting", ""), at_fitting, at_fitting_words),
         *measured("Outer wires worn", limits("wire-rope-limits", "sling", "outer_wire_wear", "fraction"), worn, _percent(worn)),
         seen("Kink, crush or birdcage", "none", known(given, "shape_damage"), shape),
         seen("Heat damage", "none", known(given, "heat"), shape),
         seen("Corrosion or pitting", "none", known(given, "corrosion"), shape),
         seen("End fitting cracked, bent or worn", "none", known(given, "fitting_damage"), shape),
     )  # fmt: skip
-    if given.has("broken_at_fitting"):
-        at, at_words = _count(given, "broken_at_fitting")
-        found += measured("Broken wires at an end fitting",
-                          limits("wire-rope-limits", "standing_rope", "broken_wires_at_end_fitting", ""), at, at_words)  # fmt: skip
     if given.has("broken_in_eight_diameters") and given.has("wires_in_rope"):
         share = given.si("broken_in_eight_diameters") / given.si("wires_in_rope")
         if share > 1:
@@ -270,7 +269,8 @@ WORKSHEET = Worksheet(
     ),
     compute=compute,
     example={
-        "kind": "wire-rope", "broken_in_lay": "3", "broken_in_strand": "2", "outer_wire_wear": "10 %",
+        "kind": "wire-rope", "broken_in_lay": "3", "broken_in_strand": "2", "broken_at_fitting": "0",
+        "outer_wire_wear": "10 %",
         "diameter_new": "1/2 in", "diameter_now": "0.493 in", "core": "steel", "shape_damage": "no", "corrosion": "no",
         "heat": "no", "fitting_damage": "no", "tag_readable": "yes", "altered": "no", "rating": "4,400 lb",
         "service": "severe", "inspected_on": "2026-03-14",

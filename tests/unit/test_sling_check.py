@@ -10,7 +10,7 @@ from calc.answering import answer, worksheet
 from calc.worksheet import BadInput
 
 ROPE: dict[str, Any] = {
-    "kind": "wire-rope", "broken_in_lay": "2", "broken_in_strand": "1", "outer_wire_wear": "7 %", "core": "steel",
+    "kind": "wire-rope", "broken_at_fitting": "0", "broken_in_lay": "2", "broken_in_strand": "1", "outer_wire_wear": "7 %", "core": "steel",
     "shape_damage": "no", "corrosion": "no", "heat": "no", "fitting_damage": "no", "tag_readable": "yes", "altered": "no",
     "rating": "1990 kg",
 }  # fmt: skip
@@ -46,7 +46,7 @@ def test_sound() -> None:
         ({"broken_in_lay": "9"}, "caution"), ({"broken_in_lay": "10"}, "stop"), ({"broken_in_lay": "5", "broken_in_strand": "5"}, "stop"),
         ({"broken_in_lay": "4", "broken_in_strand": "4"}, "caution"), ({"outer_wire_wear": "33 %"}, "caution"),
         ({"outer_wire_wear": "33.4 %"}, "stop"), ({"broken_at_fitting": "1"}, "caution"), ({"broken_at_fitting": "2"}, "stop"),
-        ({"broken_at_fitting": "0"}, "ok"),
+        ({"broken_at_fitting": "0"}, "ok"), ({"broken_at_fitting": ""}, "unknown"),
         ({"broken_in_eight_diameters": "12", "wires_in_rope": "114"}, "stop"),
         ({"broken_in_eight_diameters": "11", "wires_in_rope": "114"}, "caution"), ({"broken_in_eight_diameters": "40"}, "ok"),
         ({"diameter_new": "12.7 mm", "diameter_now": "11.95 mm"}, "caution"),
