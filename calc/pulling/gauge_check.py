@@ -366,6 +366,7 @@ WORKSHEET = Worksheet(
         "readings_capacity": "6,600 lb", "resolution": "10 lb", "accuracy_class": "1 %", "class_of": "full-scale",
         "zero_before": "0 lb", "zero_after": "10 lb",
     },
+    ok_words="Inside its class",
     example_story="The yard hangs its cast ballast pigs, weighed at the grain store, on the crane scale it bought used.",
     citations=(Citation("jcgm-100", "4.2, 4.3.7, F.2.2.1, G.4, H.3"),),
 )  # fmt: skip

@@ -264,6 +264,7 @@ WORKSHEET = Worksheet(
         "bore": "1.68 in", "pressure": "4,300 psi", "rams": "1", "max_pressure": "10,000 psi", "ram_capacity": "10 tons",
         "pump_bore": "7/16 in", "pump_stroke": "1 in", "lever_to_hand": "21 in", "lever_to_piston": "1-1/4 in",
     },
+    ok_words="Inside the limits given",
     example_story="The yard's ten-ton ram pulls a bollard hook against the slip's bench; the gauge shows 4,300 psi.",
     citations=(Citation("openstax-physics", "ch. 11, Pascal's principle"),),
 )  # fmt: skip
