@@ -5,7 +5,7 @@ from __future__ import annotations
 import math
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
-from typing import cast
+from typing import TypeVar, cast
 
 from calc.figures.drawing import Drawing, LineKind, Point
 from calc.worksheet import Figure, Say
@@ -96,7 +96,7 @@ def hanging_figure(
     corners = _box([leg.pick for leg in legs], centre)
     known = [*(leg.pick for leg in legs), centre, hook, *corners]
     widths = [[view(p)[0] for p in known] for view in (front, side)]
-    gap = 0.25 * max(max(w) - min(w) for w in widths)
+    gap = 0.34 * max(max(w) - min(w) for w in widths)
     heights = [front(p)[1] for p in known]
     tall = max(heights) - min(heights)
     # The titles under the views need room too: they stand under the hook, a good third of the height apart.
@@ -104,34 +104,27 @@ def hanging_figure(
     drawing = Drawing(420, 330, 34)
     placed = [front(p) for p in known] + [(x + shift, z) for x, z in (side(p) for p in known)]
     drawing.fit(placed)
+    taken: list[Span] = []
     for view, title, offset in ((front, "From the front", 0.0), (side, "From the right", shift)):
         at = _moved(view, offset)
         drawing.area("load", *_hull([at(p) for p in corners]))
         for leg in legs:
             drawing.line(cast("LineKind", leg.kind), at(hook), at(leg.pick))
-        taken: list[Span] = []
         for leg in legs:
             drawing.circle("pick", at(leg.pick), 4.0, on_sheet=True)
-        numbers = [(at(leg.pick), leg.name.partition(" ")[0]) for leg in legs]
-        for point, names in _gathered(drawing, numbers):
-            inward = len(names) > 1 and drawing.place(point)[0] > drawing.place(at(hook))[0] + 6.0
-            _label(
-                drawing,
-                point,
-                _listed([int(name) for name in names]),
-                taken,
-                (-7 if inward else 7, 14),
-                "strong",
-            )
+        numbers = [(at(leg.pick), _number(leg)) for leg in legs]
+        for point, names in _gathered(drawing, numbers, 11.0):
+            listed = _listed(sorted(int(name) for name in names))
+            _label(drawing, point, listed, taken, _outward(drawing, point, at(hook), 14.0), "strong")
         if view is front:
             pulls = [
-                (_toward(at(hook), at(leg.pick)), say.one(leg.tension_n, "force", "up", 3))
+                (_toward(at(hook), at(leg.pick)), (_number(leg), say.one(leg.tension_n, "force", "up", 3)))
                 for leg in legs if leg.tension_n > 0
             ]  # fmt: skip
-            for point, forces in _gathered(drawing, pulls):
-                same = len(forces) > 1 and len(set(forces)) == 1
-                for words in (f"{forces[0]} each",) if same else forces:
-                    _label(drawing, point, words, taken, (7, 0), "note")
+            for point, marked in _gathered(drawing, pulls, 14.0):
+                beside = _outward(drawing, point, at(hook), 0.0)
+                for words in _pull_words(marked):
+                    _label(drawing, point, words, taken, beside, "note")
         drawing.circle("hook", at(hook), 6.0, on_sheet=True)
         low = min(at(p)[1] for p in known)
         drawing.line("centre", at(hook), (offset, low))
@@ -150,12 +143,36 @@ def _toward(hook: Point, pick: Point) -> Point:
     return 0.45 * hook[0] + 0.55 * pick[0], 0.45 * hook[1] + 0.55 * pick[1]
 
 
-def _gathered(drawing: Drawing, labels: Sequence[tuple[Point, str]]) -> list[tuple[Point, list[str]]]:
-    """Words of places that fall on one spot of the sheet, together."""
-    spots: list[tuple[Point, list[str]]] = []
+def _number(leg: DrawnLeg) -> str:
+    return leg.name.partition(" ")[0]
+
+
+def _outward(drawing: Drawing, point: Point, hook: Point, down: float) -> Point:
+    """Shift of words beside a leg: away from the hook's plumb line, so that they stand off the legs."""
+    return (-7.0 if drawing.place(point)[0] < drawing.place(hook)[0] - 3.0 else 7.0), down
+
+
+def _pull_words(marked: Sequence[tuple[str, str]]) -> list[str]:
+    """What stands beside legs that fall together: one pull, the same `each`, or every leg's own with its number."""
+    forces = [force for _, force in marked]
+    if len(forces) == 1:
+        return forces
+    if len(set(forces)) == 1:
+        return [f"{forces[0]} each"]
+    return [f"{number}: {force}" for number, force in marked]
+
+
+Words = TypeVar("Words")
+
+
+def _gathered(
+    drawing: Drawing, labels: Sequence[tuple[Point, Words]], near: float
+) -> list[tuple[Point, list[Words]]]:
+    """Words of places that fall within `near` drawing units of one spot of the sheet, together."""
+    spots: list[tuple[Point, list[Words]]] = []
     for point, words in labels:
         for held, names in spots:
-            if math.dist(drawing.place(held), drawing.place(point)) < 6.0:
+            if math.dist(drawing.place(held), drawing.place(point)) < near:
                 names.append(words)
                 break
         else:
@@ -171,16 +188,21 @@ def _listed(numbers: Sequence[int]) -> str:
 
 
 def _label(drawing: Drawing, point: Point, words: str, taken: list[Span], shift: Point, kind: str) -> None:
-    """Words beside a point (to its left for a shift to the left), moved down until they stand clear of the others."""
+    """Words beside a point, to its left for a shift to the left; on the other side if they would run off the sheet,
+    and moved down until they stand clear of the others.
+    """
     x, y = drawing.place(point)
-    x, y = x + shift[0], y + shift[1]
     room = 7.0 * len(words)
-    start, end = (x - room, x) if shift[0] < 0 else (x, x + room)
-    down = 0.0
+    across = shift[0]
+    if not 0.0 < x + across + math.copysign(room, across) < drawing.width:
+        across = -across
+    left = across < 0
+    start, end = (x + across - room, x + across) if left else (x + across, x + across + room)
+    down = shift[1]
     while any(start < e and s < end and abs(y + down - other) < 13.0 for s, e, other in taken):
         down += 13.0
     taken.append((start, end, y + down))
-    drawing.text(point, words, "end" if shift[0] < 0 else "start", (shift[0], shift[1] + down), kind)
+    drawing.text(point, words, "end" if left else "start", (across, down), kind)
 
 
 def _moved(view: Callable[[Vector], Point], offset: float) -> Callable[[Vector], Point]:
