@@ -75,6 +75,7 @@ def compute(given: Given, say: Say) -> Answer:
     hitch, angle = _hitch_share(given), _angle_share(given)
     bend, ratio = _bend(given)
     capacity = rating_kg * hitch.share * angle.share * bend.share
+    shares = [number_text(part.share, 3, "down") for part in (hitch, angle, bend)]
     use = given.si("load") / capacity if given.has("load") else None
     low_basket = given.text("hitch") == "basket" and given.si("basket_angle") < LOWEST_ANGLE_DEG - 1e-9
     shown = {}
@@ -92,11 +93,11 @@ def compute(given: Given, say: Say) -> Answer:
         },
         shown=shown,
         steps=(
-            Step("Hitch", hitch.words, "", f"× {number_text(hitch.share, 3, 'down')}"),
-            Step("Angle", angle.words, "", f"× {number_text(angle.share, 3, 'down')}"),
-            Step("Bend", bend.words, "1 − 0.5 / √(D/d)" if ratio else "", f"× {number_text(bend.share, 3, 'down')}"),
+            Step("Hitch", hitch.words, "", f"× {shares[0]}"),
+            Step("Angle", angle.words, "", f"× {shares[1]}"),
+            Step("Bend", bend.words, "1 − 0.5 / √(D/d)" if ratio else "", f"× {shares[2]}"),
             Step("Holds", "rating × hitch × angle × bend",
-                 f"{say.one(rating_kg, 'weight')} × {hitch.share:.3f} × {angle.share:.3f} × {bend.share:.3f}",
+                 " × ".join((say.one(rating_kg, "weight"), *shares)),
                  say.weight(capacity, "down")),
         ),
         cautions=_cautions(given, ratio, use, low_basket),

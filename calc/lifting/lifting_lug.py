@@ -8,15 +8,23 @@ from __future__ import annotations
 
 from calc.figures.lugs import lug_figure
 from calc.lifting.lug_strength import (
+    FootLoad,
     Lug,
     bearing_n,
     double_plane_n,
+    effective_side_m,
     foot_bending_n,
     foot_load,
+    foot_stress_pa,
+    looseness_factor,
     net_tension_n,
+    shear_plane_m,
     single_plane_n,
+    split_width_m,
     tear_out_n,
+    weld_allowable_pa,
     weld_n,
+    weld_stress_pa,
 )
 from calc.quantities import STANDARD_GRAVITY_M_PER_S2, number_text
 from calc.worksheet import (
@@ -79,29 +87,42 @@ def compute(given: Given, say: Say) -> Answer:
         f"Your load is {share}% of that." + (" Too much." if over else " A figure to study, not a rating."),
         big="capacity_estimate",
         results={**ways, "governing": _WORDS[governing], "capacity_estimate": estimate},
-        steps=_steps(say, lug, ways),
+        steps=_steps(say, lug, pull, load_n, ways),
         cautions=_cautions(given, lug, over),
         figure=lug_figure(lug, given.si("angle_in_plane"), _WORDS[governing], say),
     )
 
 
-def _steps(say: Say, lug: Lug, ways: dict[str, float]) -> tuple[Step, ...]:
+def _steps(say: Say, lug: Lug, pull: FootLoad, load_n: float, ways: dict[str, float]) -> tuple[Step, ...]:
     factor = number_text(lug.design_factor, 3)
+    loose = number_text(looseness_factor(lug), 3, "down")
     ultimate = f"{say.one(lug.tensile_pa, 'pressure')} / (1.2 × {factor})"
-    plain = f"{say.one(lug.yield_pa, 'pressure')} / {factor}"
 
     def force(value: float) -> str:
         return say.force(value, "down")
 
+    def length(value: float) -> str:
+        return say.one(value, "length", "down", 3)
+
+    def by_stress(allowed_pa: float, stress_pa: float) -> str:
+        allowed, stress = say.one(allowed_pa, "pressure", "down"), say.one(stress_pa, "pressure", "up")
+        return f"{say.one(load_n, 'force', 'up')} × {allowed} / {stress}"
+
+    thick = length(lug.thickness_m)
     return (
-        Step("Tears across the hole", "Cr × Fu / (1.2 Nd) × 2 t × effective side", ultimate, force(ways["net_tension"])),
-        Step("Splits at the end", "Cr × Fu / (1.2 Nd) × [1.13 a + 0.92 be / (1 + be/Dh)] t", ultimate,
-             force(single_plane_n(lug))),
-        Step("Shears out at the end", "0.70 × Fu / (1.2 Nd) × 2 × plane × t", ultimate, force(double_plane_n(lug))),
-        Step("Pin crushes the hole", "1.25 × Fy / Nd × pin × t", plain, force(ways["bearing"])),
-        Step("Bends at the foot", "Fy / Nd over pull and both bendings", plain, force(ways["out_of_plane"])),
-        Step("Weld", "0.60 × weld metal / (1.2 Nd) × throat over pull, bendings and shear",
-             f"{say.one(lug.weld_tensile_pa, 'pressure')} / (1.2 × {factor})", force(ways["weld"])),
+        Step("Tears across the hole", "Cr × Fu / (1.2 Nd) × 2 t × effective side",
+             f"{loose} × {ultimate} × 2 × {thick} × {length(effective_side_m(lug))}", force(ways["net_tension"])),
+        Step("Splits at the end", "Cr × Fu / (1.2 Nd) × [1.13 a + 0.92 be / (1 + be/Dh)] t",
+             f"{loose} × {ultimate} × {length(split_width_m(lug))} × {thick}", force(single_plane_n(lug))),
+        Step("Shears out at the end", "0.70 × Fu / (1.2 Nd) × 2 × plane × t",
+             f"0.70 × {ultimate} × 2 × {length(shear_plane_m(lug))} × {thick}", force(double_plane_n(lug))),
+        Step("Pin crushes the hole", "1.25 × Fy / Nd × pin × t",
+             f"1.25 × {say.one(lug.yield_pa, 'pressure')} / {factor} × {length(lug.pin_m)} × {thick}",
+             force(ways["bearing"])),
+        Step("Bends at the foot", "your pull × allowed stress (Fy / Nd) / stress from pull and both bendings",
+             by_stress(lug.yield_pa / lug.design_factor, foot_stress_pa(lug, pull, load_n)), force(ways["out_of_plane"])),
+        Step("Weld", "your pull × allowed stress (0.60 × weld metal / (1.2 Nd)) / stress on the throat",
+             by_stress(weld_allowable_pa(lug), weld_stress_pa(lug, pull, load_n)), force(ways["weld"])),
     )  # fmt: skip
 
 

@@ -78,7 +78,7 @@ def compute(given: Given, say: Say) -> Answer:
             "pulls": [part.pull_kg for part in parts],
         },
         shown=_shown(say, parts, capacity, blocked),
-        steps=tuple(step for part in parts for step in _steps(say, part)),
+        steps=tuple(step for part in parts for step in _steps(say, load_kg, part)),
         cautions=_cautions(parts, load_kg, capacity),
         figure=path_figure([PathBar(part.item.label, part.share, part is governing) for part in parts]),
         citations=tuple(dict.fromkeys(c for part in parts for c in part.rating.citations)),
@@ -137,15 +137,16 @@ def _shown(
     return shown
 
 
-def _steps(say: Say, part: PathPart) -> tuple[Step, ...]:
+def _steps(say: Say, load_kg: float, part: PathPart) -> tuple[Step, ...]:
     item, rating = part.item, part.rating
     counted = legs_that_count(item.legs)
+    alone = counted == 1 and item.angle_deg == 90.0
     pull = Step(
         f"Pull on {item.label}",
-        "load" if counted == 1 and item.angle_deg == 90.0 else "load / (legs that count × sin angle)",
+        "load" if alone else f"load / (legs that count, {counted} of {item.legs}, × sin angle)",
         ""
-        if counted == 1 and item.angle_deg == 90.0
-        else f"{counted} of {item.legs} at {item.angle_deg:.0f}°",
+        if alone
+        else f"{say.one(load_kg, 'weight')} / ({counted} × sin {number_text(item.angle_deg, 3)}°)",
         say.weight(part.pull_kg, "up"),
     )
     if rating.rating_kg is None or rating.straight_kg is None:
@@ -210,7 +211,7 @@ WORKSHEET = Worksheet(
     inputs=(
         Input("load", "Weight of the load", "quantity", "weight", above=0, at_most=2_000_000,
               help="All that hangs below: the load, its fluids and the rigging."),
-        Input("items", "Parts from the support down to the load", "rows", columns=path_item_inputs(), at_least=1, at_most=40,
+        Input("items", "Parts, from the support down to the load", "rows", columns=path_item_inputs(), at_least=1, at_most=40,
               help="Every part once, in order: hoist, hook, ring, legs, shackles, eyebolts."),
     ),
     results=(

@@ -46,31 +46,40 @@ class Lug:
         return min(self.weld_length_m, self.width_at_hole_m)
 
 
-def net_tension_n(lug: Lug) -> float:
-    """Load at which the plate tears across the hole [N]. BTH-1, 3-3.3.1, static tension (from memory).
+def looseness_factor(lug: Lug) -> float:
+    """What a pin loose in its hole leaves of the plate [-]. BTH-1, 3-3.3.1, Cr (from memory)."""
+    return 1 - 0.275 * math.sqrt(1 - (lug.pin_m / lug.hole_m) ** 2)
+
+
+def effective_side_m(lug: Lug) -> float:
+    """Width on each side of the hole that counts [m]. BTH-1, 3-3.3.1, be (from memory).
 
     Only part of a wide side counts: at most four thicknesses, and less in a steel that yields early.
     """
     side = lug.side_edge_m
-    counted = min(
-        4 * lug.thickness_m,
-        0.6 * side * lug.tensile_pa / lug.yield_pa * math.sqrt(lug.hole_m / side),
-        side,
-    )
-    looseness = 1 - 0.275 * math.sqrt(1 - (lug.pin_m / lug.hole_m) ** 2)
-    return looseness * lug.tensile_pa / (1.2 * lug.design_factor) * 2 * lug.thickness_m * counted
+    of_steel_m = 0.6 * side * lug.tensile_pa / lug.yield_pa * math.sqrt(lug.hole_m / side)
+    return min(4 * lug.thickness_m, of_steel_m, side)
+
+
+def net_tension_n(lug: Lug) -> float:
+    """Load at which the plate tears across the hole [N]. BTH-1, 3-3.3.1, static tension (from memory)."""
+    area_m2 = 2 * lug.thickness_m * effective_side_m(lug)
+    return looseness_factor(lug) * lug.tensile_pa / (1.2 * lug.design_factor) * area_m2
+
+
+def split_width_m(lug: Lug) -> float:
+    """Width that stands against splitting along the pull [m]. BTH-1, 3-3.3.1 (from memory)."""
+    return 1.13 * lug.end_edge_m + 0.92 * lug.side_edge_m / (1 + lug.side_edge_m / lug.hole_m)
 
 
 def single_plane_n(lug: Lug) -> float:
     """Load at which the end splits along the pull [N]. BTH-1, 3-3.3.1, single plane fracture (from memory)."""
-    side = lug.side_edge_m
-    looseness = 1 - 0.275 * math.sqrt(1 - (lug.pin_m / lug.hole_m) ** 2)
-    width = 1.13 * lug.end_edge_m + 0.92 * side / (1 + side / lug.hole_m)
-    return looseness * lug.tensile_pa / (1.2 * lug.design_factor) * width * lug.thickness_m
+    area_m2 = split_width_m(lug) * lug.thickness_m
+    return looseness_factor(lug) * lug.tensile_pa / (1.2 * lug.design_factor) * area_m2
 
 
-def double_plane_n(lug: Lug) -> float:
-    """Load at which the pin shears out along two planes [N]. BTH-1, 3-3.3.1, double plane shear (from memory).
+def shear_plane_m(lug: Lug) -> float:
+    """Length of one of the two planes that shear out before the pin [m]. BTH-1, 3-3.3.1 (from memory).
 
     The planes stand 55 degrees x pin / hole off the pull; under a round end each is shorter by the height of its arc.
     """
@@ -79,7 +88,13 @@ def double_plane_n(lug: Lug) -> float:
     if lug.round_end:
         radius = lug.end_edge_m + lug.hole_m / 2
         plane -= radius - math.sqrt(radius**2 - (lug.pin_m / 2 * math.sin(off)) ** 2)
-    return 0.70 * lug.tensile_pa / (1.2 * lug.design_factor) * 2 * plane * lug.thickness_m
+    return plane
+
+
+def double_plane_n(lug: Lug) -> float:
+    """Load at which the pin shears out along two planes [N]. BTH-1, 3-3.3.1, double plane shear (from memory)."""
+    area_m2 = 2 * shear_plane_m(lug) * lug.thickness_m
+    return 0.70 * lug.tensile_pa / (1.2 * lug.design_factor) * area_m2
 
 
 def tear_out_n(lug: Lug) -> float:
@@ -113,22 +128,31 @@ def foot_load(in_plane_deg: float, out_of_plane_deg: float) -> FootLoad:
     return FootLoad(math.cos(out) * math.cos(lean), math.cos(out) * math.sin(lean), math.sin(out))
 
 
-def foot_bending_n(lug: Lug, pull: FootLoad) -> float:
-    """Load at which the foot of the plate reaches yield / factor [N], pull and both bendings added at its worst corner."""
+def foot_stress_pa(lug: Lug, pull: FootLoad, pull_n: float) -> float:
+    """Stress at the worst corner of the plate's foot under a pull [Pa]: the pull and both bendings added."""
     width, thick = lug.foot_width_m, lug.thickness_m
-    per_newton = (
+    return pull_n * (
         pull.along / (width * thick)
         + pull.in_plane * lug.height_m * 6 / (thick * width**2)
         + pull.across * lug.height_m * 6 / (width * thick**2)
     )
-    return lug.yield_pa / lug.design_factor / per_newton
 
 
-def weld_n(lug: Lug, pull: FootLoad) -> float:
-    """Load at which the worst spot of two fillet runs, one on each side, reaches its allowable shear on the throat [N].
+def foot_bending_n(lug: Lug, pull: FootLoad) -> float:
+    """Load at which the foot of the plate reaches yield / factor [N], pull and both bendings added at its worst corner."""
+    return lug.yield_pa / lug.design_factor / foot_stress_pa(lug, pull, 1.0)
+
+
+def weld_allowable_pa(lug: Lug) -> float:
+    """Shear allowed on the throat [Pa]: 0.60 x weld metal strength / (1.2 x factor), BTH-1, 3-3.4.2 (from memory)."""
+    return 0.60 * lug.weld_tensile_pa / (1.2 * lug.design_factor)
+
+
+def weld_stress_pa(lug: Lug, pull: FootLoad, pull_n: float) -> float:
+    """Stress on the throat at the worst spot of two fillet runs, one on each side, under a pull [Pa].
 
     The runs are two lines of the weld's length, one plate thickness apart: area 2 L, modulus L^2 / 3 in the plane and
-    L t across it, per unit of throat. Allowable 0.60 x weld metal strength / (1.2 x factor): BTH-1, 3-3.4.2 (memory).
+    L t across it, per unit of throat.
     """
     length = lug.weld_length_m
     normal = (
@@ -137,8 +161,12 @@ def weld_n(lug: Lug, pull: FootLoad) -> float:
         + pull.across * lug.height_m / (length * lug.thickness_m)
     )
     shear = math.hypot(pull.in_plane, pull.across) / (2 * length)
-    allowable_pa = 0.60 * lug.weld_tensile_pa / (1.2 * lug.design_factor)
-    return allowable_pa * throat_m(lug.weld_leg_m) / math.hypot(normal, shear)
+    return pull_n * math.hypot(normal, shear) / throat_m(lug.weld_leg_m)
+
+
+def weld_n(lug: Lug, pull: FootLoad) -> float:
+    """Load at which the worst spot of the two runs reaches its allowable shear on the throat [N]."""
+    return weld_allowable_pa(lug) / weld_stress_pa(lug, pull, 1.0)
 
 
 def throat_m(leg_m: float) -> float:

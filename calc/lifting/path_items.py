@@ -286,7 +286,7 @@ def _rate(item: PathItem, use: Use) -> ItemRating:
         straight, printed = item.rating_kg, "as marked"
     else:
         found = table_rating(item, use)
-        straight, printed = found.working_load_limit_kg, found.printed
+        straight, printed = found.working_load_limit_kg, f"printed {found.printed}"
         from_memory = found.checked == "memory" or item.kind == "hook"
         citations = (Citation(found.source, found.locator),)
     shares = (*_side_shares(item), *_heat_shares(item), *_hitch_shares(item))
