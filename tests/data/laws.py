@@ -14,7 +14,14 @@ from collections import defaultdict
 from functools import cache
 from pathlib import Path
 
-from tests.data import laws_chain, laws_hardware, laws_heat_and_rules, laws_slings, laws_weights_and_steel
+from tests.data import (
+    laws_chain,
+    laws_form,
+    laws_hardware,
+    laws_heat_and_rules,
+    laws_slings,
+    laws_weights_and_steel,
+)
 from tests.data.law_tools import FOLDER, Law, Row, Tables, descriptor, read
 
 __all__ = ["FOLDER", "HELD_BY", "HOW_SEEN", "LAWS", "Law", "Row", "Tables", "descriptor", "read"]
@@ -65,6 +72,7 @@ LAWS: tuple[Law, ...] = (
     *(law for room in ROOMS for name, law in vars(room).items() if name.startswith("law_")),
     law_how_seen_is_as_recorded,
     law_rules_are_registered,
+    *laws_form.form_laws(),
 )
 
 # Tables that hold rows from memory -> the laws that hold those rows.
