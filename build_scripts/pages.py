@@ -637,7 +637,8 @@ def _frame_table(found: re.Match[str]) -> str:
         re.sub(r"<[^>]+>", "", head).strip() for head in re.findall(r"<th[^>]*>(.*?)</th>", text, re.DOTALL)
     ]
     label = ", ".join(head for head in heads if head).replace('"', "")
-    return f'<div class="table-frame" role="region" aria-label="Table: {label}">{text}</div>'
+    hint = '<p class="slide-hint">More columns to the right: slide the table.</p>'
+    return f'{hint}<div class="table-frame" role="region" aria-label="Table: {label}">{text}</div>'
 
 
 def _make_lighter(site: Path, root: Path) -> None:

@@ -34,12 +34,15 @@ COMPANIONS: dict[str, tuple[str, tuple[str, ...]]] = {
     "kg/m": ("weight_per_length", ("lb/ft",)), "ksi": ("pressure", ("MPa",)), "N/mm2": ("pressure", ("ksi",)),
     "MPa": ("pressure", ("ksi",)), "psi": ("pressure", ("MPa",)),
 }  # fmt: skip
-_SYSTEM_ORDER = ("short_ton", "lb", "in", "lb/ft3", "degF")
+_SYSTEM_ORDER = ("short_ton", "lb", "lbf", "in", "lb/ft3", "degF")
 _SHORT_TEXT = 26
 _MANY_COLUMNS = 8
 _MOST_PARTS = 8
 _FEW_SOURCES = 3
 _SPARSE = 0.55
+_FEW_LINES = 3
+_SOON_READ = 12
+_LONG_CHOICE = 15
 _RANGE_ENDS = (("minimum", "maximum"), ("_low", "_high"), ("_from", "_to"))
 
 
@@ -99,6 +102,13 @@ class Wide:
     lines: tuple[Line, ...]
     by_source: bool
 
+    @property
+    def listed(self) -> bool:
+        """One value to a line, with words beside it: on a narrow screen each line reads as a block of its own."""
+        return _is_list(
+            len(self.columns), self.by_source, len(self.head_names), any(c.wordy for c in self.columns)
+        )
+
 
 @dataclass(frozen=True)
 class Claim:
@@ -142,6 +152,10 @@ class View:
     has_choice: bool = False
 
 
+def _is_list(columns: int, by_source: bool, heads: int, wordy: bool) -> bool:
+    return columns == 1 and (by_source or heads > 1 or wordy)
+
+
 def resource(name: str) -> dict[str, Any]:
     """The descriptor of one table."""
     for one in package()["resources"]:
@@ -173,30 +187,42 @@ def field_title(name: str, key: str) -> str:
 
 
 def key_text(name: str, key: str, value: str) -> str:
-    """What a key means to a reader: grade 70, 3/8 in, 2 legs, 45 degrees from horizontal."""
+    """What a key means to a reader: grade 70, 3/8 in, 2 legs, 45 degrees from horizontal. Where the file's own word would
+    not do (an abbreviation, a size spelt with underscores), the descriptor's `words` gives the reader's.
+    """
     if not value:
         return "any"
+    given = resource(name).get("linkwright", {}).get("words", {}).get(key, {})
+    if value in given:
+        return str(given[value])
     if key == "quantity" and (band := re.fullmatch(r"(.+)_(\d+)_(\d+)", value)):
         return f"{words(band[1])}, {band[2]} to {band[3]}° from the vertical"
     if key == "grade":
         return f"Grade {value}" if value[:1].isdigit() or len(value) == 1 else words(value)
-    if key.endswith("_in"):
-        return f"{value} in"
-    if key.endswith("_mm"):
-        return f"{value} mm"
     if key == "legs":
-        return {"1": "1 leg", "2": "2 legs"}.get(value, f"{value.replace('-', ' or ')} legs")
-    if key.startswith("angle") and value.replace(".", "").isdigit():
-        return f"{value}°"
-    if key.endswith(("_degC", "_degF")):
-        return f"{value} °{key[-1]}"
+        return {"1": "1 leg", "2": "2 legs", "endless": "Endless sling"}.get(
+            value, f"{value.replace('-', ' or ')} legs"
+        )
+    if measure := _measure_text(key, value):
+        return measure
     if key == "source":
         return source_short(value)
     if value.replace(".", "").isdigit():
         return f"{field_title(name, key)} {value}"
-    if "_" in value or ("-" not in value and value.islower()):
-        return words(value)
+    if "_" in value or re.fullmatch(r"[a-z]+(-[a-z0-9]+)*", value):
+        return words(value) if key != "material_name" else value[0].upper() + value[1:]
     return value[0].upper() + value[1:] if value[1:2].islower() else value
+
+
+def _measure_text(key: str, value: str) -> str:
+    """A size, an angle or a temperature with its unit; nothing for any other key."""
+    if key.endswith(("_in", "_mm")):
+        return f"{value} {key[-2:]}"
+    if key.startswith("angle") and value.replace(".", "").replace("-", "").isdigit():
+        return f"{value.replace('-', ' to ')}°"
+    if key.endswith(("_degC", "_degF")) and value[-1:].isdigit():
+        return f"{value.replace('-', '−')} °{key[-1]}"
+    return f"{value} in" if key == "thread" and size_number(value) is not None else ""
 
 
 def row_text(name: str, row: Row) -> str:
@@ -242,11 +268,13 @@ def companions(row: Row) -> tuple[Made, ...]:
     rating = any(word in row.get("quantity", "") for word in ("limit", "rating", "breaking", "capacity"))
     made = []
     for other in others:
-        digits = 4 if dimension == "temperature" else 3
         if other == "in":
             text = f"{from_si(value_si, 'in', 'length'):.3g} in"
+        elif dimension == "temperature":
+            whole = round(from_si(value_si, other, dimension))
+            text = show_in(to_si(whole, other, dimension), dimension, other, 4)
         else:
-            text = show_in(value_si, dimension, other, digits, "down" if rating else "nearest")
+            text = show_in(value_si, dimension, other, 3, "down" if rating else "nearest")
         made.append(Made(text))
     return tuple(made)
 
@@ -278,7 +306,9 @@ def view(name: str, **conditions: str) -> View:
     counts: dict[str, int] = defaultdict(int)
     for _, row in rows:
         counts[row["checked"]] += 1
-    sifts = _sifts(name, data, [k for k in ours.get("filters", []) if k in row_keys + column_keys], rows)
+    few = all(wide.listed for wide in wides) and sum(len(wide.lines) for wide in wides) <= _SOON_READ
+    asked = [] if few else [k for k in ours.get("filters", []) if k in row_keys + column_keys]
+    sifts = _sifts(name, asked, rows)
     return View(
         name=name,
         title=ours.get("question") or described["title"],
@@ -350,7 +380,9 @@ def _wants_long_form(rows: list[tuple[int, Row]], row_keys: list[str], column_ke
         return False
     lines = {tuple(row[k] for k in row_keys) for _, row in rows}
     columns = {tuple(row[k] for k in column_keys) for _, row in rows}
-    return len(columns) > _FEW_SOURCES and len(rows) < _SPARSE * len(lines) * len(columns)
+    return len(columns) > _FEW_SOURCES and (
+        len(lines) <= _FEW_LINES or len(rows) < _SPARSE * len(lines) * len(columns)
+    )
 
 
 def _claims(rows: list[tuple[int, Row]]) -> tuple[tuple[Claim, ...], dict[int, str]]:
@@ -366,13 +398,15 @@ def _claims(rows: list[tuple[int, Row]]) -> tuple[tuple[Claim, ...], dict[int, s
     return tuple(claims), claim_of
 
 
-def _sifts(name: str, data: Table, keys: list[str], rows: list[tuple[int, Row]]) -> tuple[Sift, ...]:
+def _sifts(name: str, keys: list[str], rows: list[tuple[int, Row]]) -> tuple[Sift, ...]:
     sifts = []
     for key in keys:
         values = list(dict.fromkeys(row[key] for _, row in rows if row[key]))
         if len(values) < 2 or len(values) > 90:
             continue
-        options = tuple((value, key_text(name, key, value)) for value in _in_order(values))
+        options = tuple((value, _plain(name, key, value)) for value in _in_order(values))
+        if len(options) > _LONG_CHOICE and any(size_number(value) is None for value in values):
+            options = tuple(sorted(options, key=lambda option: option[1].lower()))
         sifts.append(Sift(key, field_title(name, key), options))
     return tuple(sifts)
 
@@ -448,6 +482,10 @@ def _one_wide(
     ordered = list(lines_of)
     if row_keys and all(size_number(keys[0]) is not None for keys in ordered):
         ordered.sort(key=lambda keys: size_number(keys[0]) or 0.0)
+    elif resource(name)["linkwright"]["layout"].get("order") == "alphabet":
+        ordered.sort(key=lambda keys: _plain(name, row_keys[0], keys[0]).lower())
+    else:
+        ordered = _side_by_side(ordered, row_keys)
     by_source = "source" in row_keys[1:]
     heads_of, head_names = _heads(name, row_keys)
     lines = tuple(
@@ -465,12 +503,67 @@ def _one_wide(
     for place, column in enumerate(columns):
         units = list(dict.fromkeys(s.unit for line in lines for s in line.cells[place] if s.unit))
         units.sort(key=lambda u: (u not in ("short ton", "lb", "in", "lb/ft³", "°F"), u))
-        keys = [pair for pair in column if pair not in fixed]
-        heading = ", ".join(key_text(name, k, v) for k, v in keys) or _value_heading(name, rows)
+        raw = {row["unit"] for keys in ordered for _, row in lines_of[keys].get(column, [])}
         wordy = any(s.long for line in lines for s in line.cells[place])
+        mixed = len({COMPANIONS.get(unit, (unit,))[0] for unit in raw}) > 1
+        if mixed or _is_list(len(columns), by_source, len(head_names), wordy):
+            units = []  # a heading that named them all would say nothing, or is not seen: each value carries its own
+        heading = _column_heading(name, [pair for pair in column if pair not in fixed]) or _value_heading(
+            name, rows
+        )
         made.append(Column(column, heading, ", ".join(units), wordy))
     caption = ", ".join(key_text(name, k, v) for k, v in fixed)
     return Wide(caption, fixed, head_names, tuple(made), lines, by_source)
+
+
+def _side_by_side(ordered: list[tuple[str, ...]], row_keys: list[str]) -> list[tuple[str, ...]]:
+    """Lines of one thing stand together, and within it those of one quantity, so that sources that differ are met side by
+    side; apart from that the order is the file's.
+    """
+    shared = [place for place, key in enumerate(row_keys) if key not in ("source", "default")]
+    first: dict[tuple[str, ...], int] = {}
+    for at, keys in enumerate(ordered):
+        for depth in range(1, len(shared) + 1):
+            first.setdefault(tuple(keys[place] for place in shared[:depth]), at)
+    return sorted(
+        ordered,
+        key=lambda keys: [
+            first[tuple(keys[place] for place in shared[:depth])] for depth in range(1, len(shared) + 1)
+        ],
+    )
+
+
+def _column_heading(name: str, keys: list[tuple[str, str]]) -> str:
+    """A column's keys in words: `2 legs, straight, 0 to 45° from the vertical`; the two ends of a range stand together."""
+    said: list[str] = []
+    held = dict(keys)
+    for key, value in keys:
+        if "_to_" in key and key.replace("_to_", "_from_") in held:
+            continue
+        text = key_text(name, key, value)
+        upper = key.replace("_from_", "_to_")
+        if upper != key and upper in held:
+            text = f"{text.split(' ')[0]} to {key_text(name, upper, held[upper])}"
+        if key.startswith("angle") and value not in ("0", "90", ""):
+            text += f" from the {'vertical' if 'vertical' in key else 'horizontal'}"
+        if said and key not in ("source", "grade") and text[1:2].islower():
+            text = text[0].lower() + text[1:]
+        said.append(text)
+    return ", ".join(said)
+
+
+def _plain(name: str, key: str, value: str) -> str:
+    """A key's words where its name stands beside or above: without that name again, with its unit if it has one."""
+    text = key_text(name, key, value)
+    if (
+        key == "grade"
+        or text not in (value, f"{field_title(name, key)} {value}")
+        or size_number(value) is None
+    ):
+        return text
+    title = next(str(f.get("title", "")) for f in resource(name)["schema"]["fields"] if f["name"] == key)
+    unit = re.search(r"\[(in|mm|t)\]", title)
+    return f"{value} {unit[1]}" if unit else value
 
 
 def _value_heading(name: str, rows: list[tuple[int, Row]]) -> str:
@@ -491,8 +584,10 @@ def _heads(name: str, row_keys: list[str]) -> tuple[Any, tuple[str, ...]]:
     groups: list[tuple[str, ...]] = []
     for key in [key for place, key in enumerate(row_keys) if key != "source" or not place]:
         before = groups[-1] if groups else ()
-        if (before == ("size_in",) and key in ("size_mm", "size")) or (
-            len(before) == 1 and "_from" in before[0] and key == before[0].replace("_from", "_to")
+        if (
+            (before == ("size_in",) and key in ("size_mm", "size"))
+            or (before == ("temperature_degF",) and key == "temperature_degC")
+            or (len(before) == 1 and "_from" in before[0] and key == before[0].replace("_from", "_to"))
         ):
             groups[-1] = (*before, key)
         else:
@@ -502,15 +597,23 @@ def _heads(name: str, row_keys: list[str]) -> tuple[Any, tuple[str, ...]]:
         held = dict(zip(row_keys, keys, strict=True))
         return tuple(_head(name, group, held) for group in groups)
 
-    names = tuple(field_title(name, group[0]).removesuffix(" from") for group in groups)
+    names = tuple(_head_name(name, group) for group in groups)
     return heads, names
+
+
+def _head_name(name: str, group: tuple[str, ...]) -> str:
+    if len(group) == 2 and group[0].startswith("temperature_from"):
+        return "Temperature"
+    return field_title(name, group[0]).removesuffix(" from")
 
 
 def _head(name: str, group: tuple[str, ...], held: dict[str, str]) -> str:
     first = held[group[0]]
     if len(group) == 1:
-        return rich(key_text(name, group[0], first))
+        return rich(_plain(name, group[0], first)) if first else "–"
     second = held[group[1]]
+    if group[1] == "temperature_degC":
+        return f"{key_text(name, group[0], first)} <small>{key_text(name, group[1], second)}</small>"
     if group[0] == "size_in":
         metric = f"{second} mm" if size_number(second) is not None or " x " in second else second
         return f"{rich(first)} in <small>{rich(metric)}</small>" if first else rich(metric)
@@ -518,7 +621,7 @@ def _head(name: str, group: tuple[str, ...], held: dict[str, str]) -> str:
         group[0][-1] if "_deg" in group[0] else "", "°" if "angle" in group[0] else ""
     )
     if first and second:
-        return rich(f"{first} to {second}{unit}")
+        return rich(f"{first} to {second}{unit}".replace("-", "−"))
     return rich(f"from {first}{unit}" if first else f"up to {second}{unit}")
 
 

@@ -182,7 +182,7 @@
 
   /** A cell named in the address is pinned. */
   function pinFromAddress() {
-    const cell = /^#(t\d+-)?c-\d+$/.test(location.hash) && document.getElementById(location.hash.slice(1));
+    const cell = /^#(t\d+-)?c-\d+$/.test(location.hash) && document.getElementById(location.hash.slice(1))?.closest("td");
     const look = cell && /** @type {HTMLElement | null} */ (cell.closest("[data-table]"));
     if (!look) return;
     pin(look, /** @type {HTMLTableCellElement} */ (cell));

@@ -120,6 +120,47 @@ def test_keys_read_as_the_trade_says_them() -> None:
     assert key_text("chain-tie-down", "size_in", "1-1/4") == "1-1/4 in"
     assert key_text("chain-lifting", "legs", "3-4") == "3 or 4 legs"
     assert key_text("chain-lifting", "angle_from_horizontal", "45") == "45°"
+    assert key_text("chain-lifting-metric", "angle_from_vertical", "0-45") == "0 to 45°"
+    assert key_text("chain-lifting-metric", "legs", "endless") == "Endless sling"
+    assert key_text("eyebolts", "thread", "1") == "1 in"
+    assert key_text("eyebolts", "thread", "M12") == "M12"
+    assert key_text("chain-hooks", "rule", "matched-to-chain") == "Matched to chain"
+
+
+def test_a_heading_says_from_where_an_angle_is_taken() -> None:
+    headings = {
+        c.heading
+        for name in ("chain-lifting", "chain-lifting-metric")
+        for w in view(name).wides
+        for c in w.columns
+    }
+    assert "2 legs, 45° from the horizontal" in headings
+    assert "2 legs, straight, 45 to 60° from the vertical" in headings
+
+
+def test_a_row_head_does_not_say_the_name_of_its_column_again() -> None:
+    for name, first in (("hardness-conversion", "20"), ("shackles-dee", "1 t"), ("rope-bending", "1")):
+        assert view(name).wides[0].lines[0].heads[0] == first, name
+
+
+def test_where_units_of_different_kinds_share_a_column_each_value_carries_its_own() -> None:
+    """Percent, degrees and inches in one list of limits: a bare number would mean nothing."""
+    wide = view("hook-limits").wides[0]
+    assert wide.listed
+    assert wide.columns[0].small == ""
+    assert {shown.unit for line in wide.lines for cell in line.cells for shown in cell} == {"%", "°", "in"}
+
+
+def test_what_sources_say_of_one_thing_stands_together() -> None:
+    for name in ("densities", "design-factors", "sling-temperature-limits"):
+        heads = [line.heads[0] for line in view(name).wides[0].lines]
+        runs = [head for head, before in zip(heads, ["", *heads], strict=False) if head != before]
+        assert len(runs) == len(set(runs)), name
+
+
+def test_a_temperature_is_converted_to_whole_degrees() -> None:
+    row = table("sling-temperature-limits").where(quantity="use_below", value="180")[0]
+    assert companions(row)[0].text == "82 °C"
 
 
 @pytest.mark.parametrize(
