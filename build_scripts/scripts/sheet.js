@@ -129,8 +129,30 @@ class CalcSheet extends HTMLElement {
     this.#showConditional();
     if (restored) this.#changed();
     else if (chosenUnits() !== builtIn) this.#clear("working", "Starting the calculator for your units.");
-    python.start();
+    this.#startInTime(restored || chosenUnits() !== builtIn, signal);
     this.#pythonMoved();
+  }
+
+  /** A worksheet's own page starts Python at once; a sheet within a longer page when it comes near the reader, so that
+   * reading is not slowed by a calculator he may not use.
+   * @param {boolean} needed
+   * @param {AbortSignal} signal
+   */
+  #startInTime(needed, signal) {
+    if (needed || document.querySelector("main.page-sheet")) {
+      python.start();
+      return;
+    }
+    const watcher = new IntersectionObserver(
+      (seen) => {
+        if (!seen.some((one) => one.isIntersecting)) return;
+        watcher.disconnect();
+        python.start();
+      },
+      { rootMargin: "100% 0px" },
+    );
+    watcher.observe(this);
+    signal.addEventListener("abort", () => watcher.disconnect());
   }
 
   disconnectedCallback() {

@@ -264,3 +264,17 @@ def test_from_disk_it_answers_with_no_server(
     assert pull(page) == pytest.approx(wanted, rel=1e-12)
     assert json.dumps(watch.errors) == "[]"
     assert page.locator(LIVE).count() == 1
+
+
+def test_a_sheet_far_down_a_longer_page_starts_when_the_reader_comes_near(
+    new_context: Callable[..., BrowserContext], site: Path
+) -> None:
+    page = new_context(offline=True, viewport={"width": 360, "height": 500}).new_page()
+    page.goto((site / "understand" / "anatomy-of-one-bead.html").as_uri())
+    sheet = page.locator("calc-sheet")
+    far = sheet.evaluate("(sheet) => sheet.getBoundingClientRect().top / innerHeight")
+    assert far > 2
+    page.evaluate("() => new Promise((done) => requestAnimationFrame(() => setTimeout(done, 300)))")
+    assert page.evaluate("linkwright.python.state") == "idle"
+    sheet.scroll_into_view_if_needed()
+    expect(page.locator(LIVE)).to_be_attached()
