@@ -12,18 +12,19 @@ from collections.abc import Callable
 from dataclasses import dataclass
 from html import escape
 
-from build_scripts.markup import rich, unit_name
+from build_scripts.markup import measured, rich
 from build_scripts.table_view import key_text, size_number
 from calc.tables import NoSuchRow, number, table, table_names
 
 
 @dataclass(frozen=True)
 class Point:
-    """One printed value: how far across, how far up, and what stands across in words."""
+    """One value: how far across, how far up, what stands across in words, and the value as it is printed."""
 
     across: float
     up: float
     said: str
+    printed: str = ""
 
 
 Lines = dict[str, list[Point]]
@@ -34,9 +35,8 @@ class Chart:
     """What to draw: the lines by name, the words on the axes, the unit in the caption's words.
 
     steps -- each value holds from the point before it up to its own; start is where the first one begins
-    all_said -- the caption says every point, not only the first and the last
     ticks -- numbers on the horizontal axis where the points' own would crowd
-    legend -- lines that meet at their ends are named above the drawing, not beside their ends
+    legend -- lines that meet at their ends, or have long names, are named above the drawing, not beside their ends
     """
 
     lines: Callable[[], Lines]
@@ -46,7 +46,6 @@ class Chart:
     note: str = "The dots are the printed values."
     steps: bool = False
     start: float = 0.0
-    all_said: bool = False
     ticks: tuple[float, ...] = ()
     legend: bool = False
 
@@ -66,7 +65,8 @@ def _of_rows(
                 continue
             if x is not None:
                 words = label or key_text(name, series, row[series])
-                found.setdefault(words, []).append(Point(x, y, key_text(name, across, row[across])))
+                point = Point(x, y, key_text(name, across, row[across]), row["value"])
+                found.setdefault(words, []).append(point)
         return found
 
     return lines
@@ -84,7 +84,7 @@ def _sling_by_angle(size_in: str) -> Callable[[], Lines]:
                 f"{key_text('chain-lifting', 'grade', row['grade'])}, {row['legs'].replace('-', ' or ')} legs"
             )
             angle = row["angle_from_horizontal"]
-            found.setdefault(words, []).append(Point(float(angle), number(row), f"{angle}°"))
+            found.setdefault(words, []).append(Point(float(angle), number(row), f"{angle}°", row["value"]))
         return found
 
     return lines
@@ -117,7 +117,7 @@ def _heat(lines: Callable[[], Lines], note: str) -> Chart:
     return Chart(
         lines, "percent", "Temperature of the chain, °C", "Left of the rating while hot, %",
         f"{note} Each value holds from the step before it up to its dot; past the last dot the chain is not used.",
-        steps=True, all_said=True, ticks=(0, 100, 200, 300, 400, 500), legend=True,
+        steps=True, ticks=(0, 100, 200, 300, 400, 500), legend=True,
     )  # fmt: skip
 
 
@@ -131,7 +131,7 @@ CHARTS: dict[str, tuple[Chart, ...]] = {
               "One leg hanging straight, lb"),
         Chart(_sling_by_angle("3/8"), "lb", "Angle of the legs from the horizontal",
               "Whole sling of 3/8 in alloy chain, lb", "Flatter legs, smaller lift. The dots are the printed values.",
-              all_said=True),
+              legend=True),
     ),
     "shackles": (
         Chart(_of_rows("shackles", "size_in", "grade", "short_ton", quantity="working_load_limit"), "short_ton",
@@ -139,7 +139,7 @@ CHARTS: dict[str, tuple[Chart, ...]] = {
     ),
     "rope-bending": (
         Chart(_of_rows("rope-bending", "bend_ratio", "quantity", "ratio", "Wire rope"), "", "Pin over rope diameter, D/d",
-              "The rope feels the load this many times", all_said=True),
+              "The rope feels the load this many times"),
     ),
     "chain-heat-asme": (_heat(_heat_by_both, "ASME B30.9 and EN 818-6 side by side; grade 80 and grade 8 are one chain."),),
     "chain-heat-en": (_heat(_heat_by_en, "EN 818-6."), _heat(_heat_by_both, "ASME B30.9 beside it; grade 80 and grade 8 are one chain.")),
@@ -149,8 +149,9 @@ CHARTS: dict[str, tuple[Chart, ...]] = {
     ),
 }  # fmt: skip
 
-_WIDTH, _HEIGHT, _LEFT, _TOP, _BOTTOM = 460, 380, 66, 36, 56
+_WIDTH, _HEIGHT, _LEFT, _TOP, _BOTTOM = 400, 360, 66, 36, 56
 _LETTER, _LEAST_RIGHT, _BESIDE_LEGEND = 8.0, 64, 24
+_TICK_ROOM, _MOST_AT_ONCE = 42, 12
 
 
 def chart(name: str) -> str:
@@ -203,12 +204,19 @@ def _figure(spec: Chart) -> str:
         f'<text x="{_WIDTH - right:.0f}" y="{height - 8}" text-anchor="end">{escape(spec.across_label)}</text>'
     )
     title = f"{spec.up_label}, against {spec.across_label[0].lower()}{spec.across_label[1:]}"
-    said = "; ".join(_said(spec, words, points) for words, points in lines.items())
     return (
         f'<figure class="chart" data-search-exclude><svg class="chart-plot" viewBox="0 0 {_WIDTH} {height}" role="img" '
         f'aria-label="{escape(title)}">{"".join(parts)}</svg>'
-        f"<figcaption>{rich(title)}. {rich(said)}. {rich(spec.note)}</figcaption></figure>"
+        f"<figcaption>{rich(title)}. {rich(spec.note)}{_figures_in_words(spec, lines)}</figcaption></figure>"
     )
+
+
+def _figures_in_words(spec: Chart, lines: Lines) -> str:
+    """Every figure of the chart as text, a paragraph for each line of it; folded where there are many."""
+    said = "".join(f"<p>{rich(_said(spec, words, points))}.</p>" for words, points in lines.items())
+    if sum(len(points) for points in lines.values()) <= _MOST_AT_ONCE:
+        return said
+    return f'<details class="fold"><summary>Its figures in words</summary>{said}</details>'
 
 
 def _named(words: str, stroke: int, y: float) -> list[str]:
@@ -234,12 +242,14 @@ def _up_axis(top: float, end_x: float, place: Place) -> list[str]:
 
 
 def _across_axis(spec: Chart, every: list[Point], place: Place) -> list[str]:
-    ticks = {x: f"{x:g}" for x in spec.ticks} or {p.across: p.said.removesuffix(" in") for p in every}
+    ticks = {x: f"{x:g}" for x in spec.ticks} or {
+        p.across: p.said.removesuffix(" in").removeprefix("D/d ") for p in every
+    }
     parts, last = [], -100.0
     for x, text in sorted(ticks.items()):
         at_x, at_y = place(x, 0.0)
         parts.append(f'<path class="axis" d="M{at_x:.1f} {at_y:.1f}v6"/>')
-        if at_x - last > 34:
+        if at_x - last > _TICK_ROOM:
             parts.append(
                 f'<text class="soft" x="{at_x:.1f}" y="{at_y + 22:.1f}" text-anchor="middle">{escape(text)}</text>'
             )
@@ -261,12 +271,9 @@ def _path(spec: Chart, points: list[Point], place: Place) -> str:
 
 
 def _said(spec: Chart, words: str, points: list[Point]) -> str:
-    unit = unit_name(spec.unit)
-    if spec.all_said:
-        return f"{words}: " + ", ".join(
-            f"{p.said} = {_figures(p.up)}{'' if unit in ('', '%') else ' '}{unit}" for p in points
-        )
-    return f"{words} from {_figures(points[0].up)} to {_figures(points[-1].up)} {unit}".rstrip()
+    return f"{words}: " + ", ".join(
+        f"{p.said} = {measured(p.printed or _figures(p.up), spec.unit)}" for p in points
+    )
 
 
 def _figures(value: float) -> str:

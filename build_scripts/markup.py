@@ -7,7 +7,7 @@ from html import escape
 
 from calc.quantities import unit_text
 
-_FRACTION = re.compile(r"(?<![\w/.])(?:(\d{1,2})-)?(\d{1,2})/(2|4|8|16|32|64)(?![\w/])")
+_FRACTION = re.compile(r"(?<![\w/.])(?:(\d{1,2})-)?(\d{1,2})/(2|3|4|8|16|32|64)(?![\w/])")
 
 CAUTION_WORDS = {
     "warning": "Careful",
@@ -26,7 +26,7 @@ SEEN_WORDS = {
 
 UNIT_NAMES = {
     "text": "", "percent": "%", "count": "", "factor": "", "degree": "°", "ft_lb": "ft·lb", "rope_diameter": "rope diameters",
-    "t": "t (metric)", "short_ton": "short ton",
+    "t": "t (metric)", "short_ton": "short tons",
 }  # fmt: skip
 
 
@@ -44,6 +44,14 @@ def _fraction(match: re.Match[str]) -> str:
 def unit_name(unit: str) -> str:
     """A table's unit as a reader sees it; nothing for words and plain numbers."""
     return UNIT_NAMES.get(unit, unit_text(unit))
+
+
+def measured(value: str, unit: str) -> str:
+    """A printed value with its unit: `6,600 lb`, `5%`, `3-1/3 short tons`, `1/2 short ton`."""
+    name = unit_name(unit)
+    if unit == "short_ton" and re.fullmatch(r"1|\d+/\d+", value):
+        name = "short ton"
+    return value + ("" if name in ("", "%", "°") else " ") + name
 
 
 def words(key: str) -> str:

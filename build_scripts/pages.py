@@ -51,7 +51,7 @@ from typing import Any
 import jinja2
 
 from build_scripts import charts, ratings_index
-from build_scripts.markup import SEEN_WORDS, caution, rich, seen_ring, unit_name, words
+from build_scripts.markup import SEEN_WORDS, caution, measured, rich, seen_ring, unit_name, words
 from build_scripts.sheet_form import form_inputs
 from build_scripts.table_view import USE_WORDS, View, source_row, view
 from calc import answering
@@ -182,8 +182,7 @@ class Book:
             row = table(name).one(**conditions)
         except (NoSuchRow, NoSuchTable) as missing:
             raise PageError(str(missing)) from missing
-        unit = unit_name(row["unit"])
-        return rich(row["value"] + ("" if unit in ("", "%", "°") else " ") + unit)
+        return rich(measured(row["value"], row["unit"]))
 
     def rows(self, name: str, **conditions: str) -> tuple[dict[str, str], ...]:
         """The rows of a table that hold the given texts, as the file has them: to put their values into a worksheet."""

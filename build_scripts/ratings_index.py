@@ -10,7 +10,7 @@ import json
 import re
 from dataclasses import dataclass
 
-from build_scripts.markup import unit_name
+from build_scripts.markup import measured
 from build_scripts.table_view import USE_WORDS, companions, resource, row_text, size_number
 from calc.tables import Row, table, table_names
 
@@ -126,7 +126,7 @@ def entries() -> tuple[Entry, ...]:
             label = row_text(name, row)
             if row["quantity"] != "working_load_limit":
                 label += f", {row['quantity'].replace('_', ' ')}"
-            answer = f"{row['value']} {unit_name(row['unit'])}".strip()
+            answer = measured(row["value"], row["unit"])
             if label in merged:
                 first = made[merged[label]]
                 made[merged[label]] = Entry(

@@ -502,7 +502,7 @@ def _one_wide(
     made = []
     for place, column in enumerate(columns):
         units = list(dict.fromkeys(s.unit for line in lines for s in line.cells[place] if s.unit))
-        units.sort(key=lambda u: (u not in ("short ton", "lb", "in", "lb/ft³", "°F"), u))
+        units.sort(key=lambda u: (u not in ("short tons", "lb", "in", "lb/ft³", "°F"), u))
         raw = {row["unit"] for keys in ordered for _, row in lines_of[keys].get(column, [])}
         wordy = any(s.long for line in lines for s in line.cells[place])
         mixed = len({COMPANIONS.get(unit, (unit,))[0] for unit in raw}) > 1
@@ -546,7 +546,7 @@ def _column_heading(name: str, keys: list[tuple[str, str]]) -> str:
             text = f"{text.split(' ')[0]} to {key_text(name, upper, held[upper])}"
         if key.startswith("angle") and value not in ("0", "90", ""):
             text += f" from the {'vertical' if 'vertical' in key else 'horizontal'}"
-        if said and key not in ("source", "grade") and text[1:2].islower():
+        if said and key != "source" and text[1:2].islower():
             text = text[0].lower() + text[1:]
         said.append(text)
     return ", ".join(said)

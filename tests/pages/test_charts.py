@@ -25,8 +25,15 @@ def test_every_chart_says_itself_in_words_and_fits_its_frame(name):
         width, height = map(int, re.search(r'viewBox="0 0 (\d+) (\d+)"', figure).groups())
         assert dots(figure)
         assert all(0 < x < width and 0 < y < height for x, y in dots(figure))
-        assert len(re.search(r"<figcaption>(.+)</figcaption>", figure)[1]) > 80
+        said = re.search(r"<figcaption>(.+)</figcaption>", figure)[1]
+        assert said.count(" = ") == len(dots(figure))  # every dot is said, not the ends of a line alone
         assert len({y for _, y in dots(figure)}) > 2
+
+
+def test_a_shackle_chart_says_the_printed_fractions():
+    """RR-C-271: grade A 1/2 in carries 2 short tons, 5/8 in 3-1/4."""
+    said = re.sub(r"<[^>]+>", "", charts.chart("shackles"))
+    assert "1/2 in = 2 short tons, 5/8 in = 3-1/4 short tons" in said
 
 
 def test_a_table_without_a_chart_has_none():

@@ -87,7 +87,7 @@ def test_pin_a_value_and_see_its_source(served: str, page: Page) -> None:
         ("grade 43 1/2", "Grade 43, 1/2 in", "9,200 lb"),
         ("3/8 g80 lift two leg 45", "Grade 80, 3/8 in, 2 legs, 45°", "10,000 lb"),
         ("10 mm grade 8 two leg", "Grade 8, 10 mm, 2 legs", "4,250 kg"),
-        ("shackle 1/2", "Grade A, 1/2 in", "2 short ton"),
+        ("shackle 1/2", "Grade A, 1/2 in", "2 short tons"),
         ("½ g70", "Grade 70, 1/2 in", "11,300 lb"),
     ],
 )
