@@ -20,7 +20,7 @@ from tests.data.law_tools import Law, Tables, descriptor, exact
 
 @cache
 def _schema(name: str) -> dict[str, Any]:
-    return next(r["schema"] for r in descriptor()["resources"] if r["name"] == name)  # type: ignore[no-any-return]
+    return next(r["schema"] for r in descriptor()["resources"] if r["name"] == name)
 
 
 @cache

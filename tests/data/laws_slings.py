@@ -7,6 +7,7 @@ from __future__ import annotations
 import math
 
 from tests.data.law_tools import (
+    Row,
     Tables,
     away,
     band,
@@ -92,37 +93,99 @@ def law_rope_bending(tables: Tables) -> list[str]:
     ]
 
 
-def law_rope_terminations(tables: Tables) -> list[str]:
-    """An end fitting never adds strength: every factor is 1 to 2."""
-    return [
-        p
-        for r in tables["rope-terminations"]
-        for p in band("rope-terminations", r["termination"], num(r["value"]), 1, 2)
-    ]
+def _printed_step(value: float) -> float:
+    """29 CFR 1918 App. II prints to 50 lb under 1,000 lb, to 100 lb under 10,000 lb and to 500 lb above."""
+    return 50.0 if value < 1000 else 100.0 if value < 10000 else 500.0
+
+
+def _upright_strength(rows: list[Row]) -> tuple[float, float]:
+    """The rating of one rope upright, before rounding, that all cells of one size allow: from least to most [lb]."""
+    low, high = 0.0, math.inf
+    for row in rows:
+        angle = math.radians(num(row["angle_from_vertical"]))
+        factor = {"vertical": 1.0, "choker": 0.5}.get(row["hitch"], 2 * math.cos(angle))
+        half = _printed_step(num(row["value"])) / 2
+        low = max(low, (num(row["value"]) - half) / factor)
+        high = min(high, (num(row["value"]) + half) / factor)
+    return low, high
 
 
 def law_fibre_slings(tables: Tables) -> list[str]:
-    """29 CFR 1918 App. II against statics: choker half, basket 2 x cosine, within the rounding of the table; all rise."""
+    """29 CFR 1918 App. II against statics: choker half, basket 2 x cosine, all six cells rounded from one strength; all rise.
+
+    At 60 degrees the basket is exactly the vertical cell. An endless sling is 1.8 times an eye-and-eye one (two strands
+    less the splice), within 1 % of the unrounded strengths.
+    """
     found = []
-    upright = {
-        (r["sling"], r["size_in"]): num(r["value"])
-        for r in tables["fibre-rope-slings"]
-        if r["hitch"] == "vertical"
-    }
-    for row in tables["fibre-rope-slings"]:
-        base = upright.get((row["sling"], row["size_in"]), math.nan)
-        what = (row["sling"], row["size_in"], row["hitch"], row["angle_from_vertical"])
-        if row["hitch"] == "choker":
-            found += band("fibre-rope-slings", what, num(row["value"]) - base / 2, -50, 50)
-        elif row["hitch"] == "basket":
-            wanted = 2 * base * math.cos(math.radians(num(row["angle_from_vertical"])))
-            room = 1e-6 if row["angle_from_vertical"] == "60" else max(122.0, 0.025 * wanted)
-            found += band("fibre-rope-slings", what, num(row["value"]) - wanted, -room, room)
-    for key, group in groups(tables["fibre-rope-slings"], "sling", "hitch", "angle_from_vertical").items():
-        found += rising("fibre-rope-slings", key, ((num(r["size_in"]), num(r["value"])) for r in group))
-    for key, group in groups(tables["fibre-rope-slings"], "sling", "size_in").items():
-        if len(group) != 6:
-            found.append(f"fibre-rope-slings.csv {key}: needs six cells")
+    rows = tables["fibre-rope-slings"]
+    strength: dict[tuple[str, ...], tuple[float, float]] = {}
+    cases = [("vertical", "0"), ("choker", "0"), *(("basket", angle) for angle in ("0", "30", "45", "60"))]
+    for key, group in groups(rows, "sling", "size_in").items():
+        cells = {(r["hitch"], r["angle_from_vertical"]): r["value"] for r in group}
+        if set(cells) != set(cases) or len(group) != 6:
+            found.append(f"fibre-rope-slings.csv {key}: needs six cells, four of them baskets")
+            continue
+        strength[key] = low, high = _upright_strength(group)
+        if low > high * (1 + 1e-9):
+            found.append(
+                f"fibre-rope-slings.csv {key}: no one strength gives all six cells ({low:.0f}, {high:.0f})"
+            )
+        if cells["basket", "60"] != cells["vertical", "0"]:
+            found.append(f"fibre-rope-slings.csv {key}: a basket at 60 degrees rates as one vertical leg")
+        found += [
+            f"fibre-rope-slings.csv {key}: {r['value']} is no step of {_printed_step(num(r['value'])):g} lb"
+            for r in group
+            if num(r["value"]) % _printed_step(num(r["value"]))
+            and r["value"] != "1,850"  # printed so for 1-1/2 in
+        ]
+    for (sling, size), (low, high) in strength.items():
+        if sling == "endless":
+            eye_low, eye_high = strength.get(("eye_and_eye", size), (math.nan, math.nan))
+            if not (low <= 1.8 * eye_high * 1.01 and high >= 1.8 * eye_low * 0.99):
+                found.append(f"fibre-rope-slings.csv {size}: endless is not 1.8 times eye and eye")
+    for case, group in groups(rows, "sling", "hitch", "angle_from_vertical").items():
+        found += rising("fibre-rope-slings", case, ((num(r["size_in"]), num(r["value"])) for r in group))
+    sizes = {sling: {size for s, size in strength if s == sling} for sling in ("eye_and_eye", "endless")}
+    if not sizes["endless"] < sizes["eye_and_eye"]:
+        found.append("fibre-rope-slings.csv: every endless size is also an eye-and-eye size")
+    return found
+
+
+def law_rope_terminations(tables: Tables) -> list[str]:
+    """0027/ND s. 7.7: one over an efficiency of 100, 90, 80, 75 or 50 %, rounded up or to the nearest hundredth.
+
+    Sockets, swages and closed loops lose nothing; then steel ferrules, hand splices, cable-laid splices, aluminium.
+    """
+    rows = tables["rope-terminations"]
+    got = column(rows, "termination")
+    found = []
+    for name, factor in got.items():
+        allowed = {
+            rounded
+            for efficiency in (1.0, 0.9, 0.8, 0.75, 0.5)
+            for rounded in (round(1 / efficiency, 2), math.ceil(100 / efficiency - 1e-9) / 100)
+        }
+        if not any(abs(factor - other) < 1e-9 for other in allowed):
+            found.append(f"rope-terminations.csv {name}: {factor:g} is no such efficiency")
+    order = [
+        got.get(name, math.nan)
+        for name in (
+            "resin_socket",
+            "steel_ferrule",
+            "hand_splice",
+            "cable_laid_hand_splice",
+            "aluminium_ferrule",
+        )
+    ]
+    if order != sorted(set(order)):
+        found.append(
+            "rope-terminations.csv: socket, steel ferrule, hand splice, cable-laid splice, aluminium: out of order"
+        )
+    found += [
+        f"rope-terminations.csv {name}: loses no strength at its end"
+        for name in ("resin_socket", "swage_or_flemish_eye", "grommet", "fibre_sling")
+        if got.get(name) != 1.0
+    ]
     return found
 
 
@@ -142,6 +205,19 @@ def law_choker_steps(tables: Tables) -> list[str]:
     froms = [num(r["choke_angle_from"]) for r in rows]
     if froms != [120, 90, 60, 30, 0]:
         found.append("choker-factors.csv: the bands must start at 120, 90, 60, 30 and 0")
+    tops = [num(r["choke_angle_to"]) for r in rows]
+    if tops != [180, froms[0], froms[1] - 1, froms[2] - 1, froms[3] - 1]:
+        found.append(
+            "choker-factors.csv: the bands must tile 0 to 180 degrees, each up to where the next begins"
+        )
+    for row in tables["choker-factors"]:
+        if row["source"] == "navedtra-14080":
+            wide = [num(r["value"]) for r in rows if num(r["choke_angle_from"]) >= 90]
+            found += band(
+                "choker-factors", "share of vertical", num(row["value"]), 0.7, 0.8
+            )  # wire rope to chain
+            if (row["choke_angle_from"], row["choke_angle_to"]) != ("45", "180") or min(wide, default=0) < 75:
+                found.append("choker-factors.csv: the navy rule runs from 45 to 180 degrees")
     return found
 
 

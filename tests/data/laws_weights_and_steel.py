@@ -128,25 +128,44 @@ def law_moduli(tables: Tables) -> list[str]:
     return found + [p for m, e in got.items() for p in band("youngs-modulus", m, e, 1, 210)]
 
 
+# SAE J402: what the first two digits of a steel promise, as the middle of its range.
+SERIES = {
+    "13": {"manganese": 1.75},
+    "41": {"chromium": 0.95, "molybdenum": 0.20},
+    "43": {"nickel": 1.825, "chromium": 0.80, "molybdenum": 0.25},
+    "86": {"nickel": 0.55, "chromium": 0.50, "molybdenum": 0.20},
+    "10": {},
+}
+# Width of a range by its upper limit: ASTM A29/A29M, tables of ranges of alloy and of carbon steels (recalled).
+WIDTHS = {
+    "carbon": ((0.55, (0.05,)),),
+    "manganese": ((0.90, (0.20,)), (1.05, (0.25,)), (1.90, (0.30,))),
+    "silicon": ((0.40, (0.15, 0.20)),),  # 0.20 to 0.35 in older editions, 0.15 to 0.35 in later ones
+    "chromium": ((0.40, (0.15,)), (0.90, (0.20,)), (1.05, (0.25,)), (1.60, (0.30,))),
+    "nickel": ((0.50, (0.20,)), (1.50, (0.30,)), (2.00, (0.35,))),
+    "molybdenum": ((0.10, (0.05,)), (0.20, (0.07,)), (0.50, (0.10,))),
+}
+CARBON_STEEL_WIDTHS = {"carbon": 0.07, "manganese": 0.30}
+
+
 def law_compositions(tables: Tables) -> list[str]:
-    """AISI names: the last two digits are the carbon in hundredths; 41xx and 86xx share their alloy; least is under most; under 8 % in all."""
+    """AISI names: SAE J402 series give the middle of each range, ASTM A29 the width, the last two digits the carbon.
+
+    41xx and 86xx share their alloy and silicon 0.35 at most; least is under most; under 8 % in all. Carbon of an alloy
+    steel runs from 0.02 under its number to 0.03 over it; that of plain 1045 to 0.05 over.
+    """
     found = []
     at = {(r["steel"], r["element"], r["quantity"]): num(r["value"]) for r in tables["steel-compositions"]}
     for (steel, element, quantity), value in at.items():
         if quantity == "minimum" and not value < at.get((steel, element, "maximum"), -1):
             found.append(f"steel-compositions.csv {steel} {element}: least is not under most")
-        if steel.isdigit() and element == "carbon":
-            carbon = int(steel[2:]) / 100
-            edge = value - carbon
-            found += band(
-                "steel-compositions",
-                (steel, quantity),
-                edge,
-                *((-0.0201, -0.0199) if quantity == "minimum" else (0.0299, 0.0501)),
-            )
+        if steel.isdigit():
+            found += _series_problems(steel, element, at)
         for first, second, shared in (
             ("4140", "4130", ("chromium", "molybdenum", "silicon")),
             ("8640", "8620", ("chromium", "nickel", "molybdenum")),
+            ("8620", "8630", ("chromium", "nickel", "molybdenum", "silicon", "manganese")),
+            ("1340", "8620", ("silicon",)),
         ):
             if steel == first and element in shared and at.get((second, element, quantity)) != value:
                 found.append(f"steel-compositions.csv {element}: {first} and {second} share their range")
@@ -161,12 +180,48 @@ def law_compositions(tables: Tables) -> list[str]:
     return found
 
 
+def _series_problems(steel: str, element: str, at: dict[tuple[str, str, str], float]) -> list[str]:
+    least, most = at.get((steel, element, "minimum"), math.nan), at.get((steel, element, "maximum"), math.nan)
+    what, plain = (steel, element), steel.startswith("10")
+    found = []
+    if element == "carbon":
+        carbon = int(steel[2:]) / 100
+        found += band("steel-compositions", what, least - carbon, -0.0201, -0.0199)
+        found += band(
+            "steel-compositions", what, most - carbon, *((0.0499, 0.0501) if plain else (0.0299, 0.0301))
+        )
+    middle = SERIES.get(steel[:2], {}).get(element)
+    if middle is not None:
+        found += band("steel-compositions", (*what, "middle"), (least + most) / 2 - middle, -0.0001, 0.0001)
+    widths = next((allowed for top, allowed in WIDTHS.get(element, ()) if most <= top + 1e-9), ())
+    if plain and element in CARBON_STEEL_WIDTHS:
+        widths = (CARBON_STEEL_WIDTHS[element],)
+    if not any(abs(most - least - width) < 1e-6 for width in widths):
+        found.append(f"steel-compositions.csv {what}: {most - least:.2f} is no width of a range")
+    if element == "silicon" and abs(most - 0.35) > 1e-9:
+        found.append(f"steel-compositions.csv {what}: silicon of bar steel is 0.35 at most")
+    for missing in set(SERIES.get(steel[:2], {})) - {e for s, e, _ in at if s == steel}:
+        found.append(f"steel-compositions.csv {steel}: has no {missing}")
+    return found
+
+
 def law_tempering(tables: Tables) -> list[str]:
-    """A hotter temper is softer and tougher; yield is under tensile strength; annealed is softer than normalised."""
+    """A hotter temper is softer and tougher; yield is under tensile strength; annealed is softer than normalised.
+
+    Strengths were whole ksi before they were MPa (tenths of ksi where not tempered), and stand within half a megapascal.
+    """
     found = []
     rows = tables["tempering-data"]
     for (steel, condition, temper), group in groups(rows, "steel", "condition", "temper_degC").items():
         got = column(group, "quantity")
+        for quantity, value in got.items():
+            if quantity.endswith("strength"):  # printed in ksi in the American handbooks the pages go back to
+                tenths = 1 if temper == "none" else 10
+                ksi = tenths * math.floor(value / 0.6894757 / tenths + 0.5) / 10
+                half = 0.051 if temper == "none" else 0.51
+                found += band(
+                    "tempering-data", (steel, temper, quantity), value - ksi * 6.894757, -half, half
+                )
         found += band(
             "tempering-data",
             (steel, condition, temper),
@@ -219,14 +274,19 @@ def law_temper_colours(tables: Tables) -> list[str]:
 
 
 def law_hardness(tables: Tables) -> list[str]:
-    """Every column rises with Rockwell; ksi and MPa agree within half a ksi; HV over HB 1.045 to 1.066, MPa over HV 3.08 to 3.245; two strength columns within 20 %."""
-    found = []
+    """Every column rises with Rockwell; ksi and MPa agree; HV over HB 1.045 to 1.066, MPa over HV 3.08 to 3.245; two strength columns within 20 %.
+
+    MPa is ksi x 6.895 to the megapascal (1.3 off at 30 HRC, 3.2 at 52 HRC as printed). A column is smooth: each figure but
+    the outer two at either end stands where a cubic through its four neighbours puts it, within the rounding.
+    """
+    found = _hardness_is_smooth(tables)
     for key, group in groups(tables["hardness-conversion"], "quantity", "unit", "source").items():
         found += rising("hardness-conversion", key, ((num(r["rockwell_c"]), num(r["value"])) for r in group))
     for (hrc,), group in groups(tables["hardness-conversion"], "rockwell_c").items():
         got = {(r["unit"], r["source"]): num(r["value"]) for r in group}
         mpa, ksi = got.get(("MPa", "astm-e140"), math.nan), got.get(("ksi", "astm-e140"), math.nan)
-        found += band("hardness-conversion", (hrc, "ksi against MPa"), mpa / 6.894757 - ksi, -0.6, 0.6)
+        room = {"30": 1.3, "52": 3.2}.get(hrc, 0.75)
+        found += band("hardness-conversion", (hrc, "ksi against MPa"), mpa - ksi * 6.894757, -room, room)
         found += band(
             "hardness-conversion",
             (hrc, "MPa over HV"),
@@ -249,52 +309,175 @@ def law_hardness(tables: Tables) -> list[str]:
     return found
 
 
+# unit and source of a column of the conversion -> how far a figure may stand from the curve of its neighbours
+SMOOTH_WITHIN = {
+    ("HV", "astm-e140"): 0.7,
+    ("HBW", "astm-a370"): 2.0,
+    ("ksi", "astm-e140"): 1.35,
+    ("MPa", "astm-a370"): 35.0,
+}
+PRINTED_BY = {
+    ("HV", "astm-e140"),
+    ("HBW", "astm-a370"),
+    ("ksi", "astm-e140"),
+    ("MPa", "astm-e140"),
+    ("MPa", "astm-a370"),
+}
+UNIT_OF = {"vickers": {"HV"}, "brinell": {"HBW"}, "tensile_strength": {"MPa", "ksi"}}
+
+
+def _cubic_through(points: list[tuple[float, float]], x: float) -> float:
+    """Lagrange's polynomial through the points, at x."""
+    return sum(
+        y * math.prod((x - other) / (place - other) for other, _ in points if other != place)
+        for place, y in points
+    )
+
+
+def _hardness_is_smooth(tables: Tables) -> list[str]:
+    found = []
+    for (unit, source), group in groups(tables["hardness-conversion"], "unit", "source").items():
+        if (unit, source) not in PRINTED_BY or any(unit not in UNIT_OF[r["quantity"]] for r in group):
+            found.append(f"hardness-conversion.csv: {source} prints no column in {unit}")
+            continue
+        column_points = sorted((num(r["rockwell_c"]), num(r["value"])) for r in group)
+        room = SMOOTH_WITHIN.get((unit, source), math.inf)
+        for i in range(2, len(column_points) - 2):
+            neighbours = column_points[i - 2 : i] + column_points[i + 1 : i + 3]
+            hrc, value = column_points[i]
+            what = (hrc, unit, "off the curve of its neighbours")
+            found += band("hardness-conversion", what, value - _cubic_through(neighbours, hrc), -room, room)
+    return found
+
+
 def law_hot_strength(tables: Tables) -> list[str]:
-    """EN 1993-1-2: all shares fall from 1 at 20 C to 0 at 1,200 C, the proportional limit never above yield."""
+    """EN 1993-1-2: all shares fall from 1 at 20 C to 0 at 1,200 C, the proportional limit never above yield.
+
+    Its straight stretches: modulus 1 - (T - 100)/1000 to 500 C and 0.09 at 800 C down to nothing; proportional limit from
+    1 at 100 C to 0.42 at 400 C and from 0.05 at 800 C down; yield whole to 400 C and from 0.06 at 900 C down (0.11 at 800).
+    Its own equation 4.22 for the critical temperature, 39.19 ln(1/(0.9674 k^3.833) - 1) + 482, gives the yield column
+    back within 6 C (15 C at 800 C).
+    """
     found = []
     for key, group in groups(tables["steel-hot-strength"], "quantity").items():
         pairs = sorted((num(r["temperature_degC"]), num(r["value"])) for r in group)
         found += rising("steel-hot-strength", key, [(t, -v) for t, v in pairs], strict=False)
         if pairs[0] != (20.0, 1.0) or pairs[-1] != (1200.0, 0.0) or len(pairs) != 13:
             found.append(f"steel-hot-strength.csv {key}: runs from 1 at 20 C to 0 at 1,200 C in 13 rows")
-    at = {(r["temperature_degC"], r["quantity"]): num(r["value"]) for r in tables["steel-hot-strength"]}
+    at = {(num(r["temperature_degC"]), r["quantity"]): num(r["value"]) for r in tables["steel-hot-strength"]}
     for (degree, quantity), value in at.items():
         if quantity == "proportional_limit_factor" and value > at.get((degree, "yield_factor"), -1):
             found.append(f"steel-hot-strength.csv {degree}: proportional limit above yield")
+        straight = _straight_share(degree, quantity)
+        if straight is not None:
+            found += band("steel-hot-strength", (degree, quantity), value - straight, -0.00051, 0.00051)
+        elif quantity == "yield_factor":
+            back = 39.19 * math.log(1 / (0.9674 * value**3.833) - 1) + 482
+            room = 15 if degree == 800 else 6
+            found += band(
+                "steel-hot-strength", (degree, "yield by equation 4.22"), back - degree, -room, room
+            )
     return found
+
+
+# quantity -> where its first straight stretch begins and ends, its loss per degree there; where the last begins, its share
+STRAIGHT = {
+    "yield_factor": (20, 400, 0.0, 900, 0.06),
+    "proportional_limit_factor": (100, 400, 0.58 / 300, 800, 0.05),
+    "modulus_factor": (100, 500, 1 / 1000, 800, 0.09),
+}
+
+
+def _straight_share(degree: float, quantity: str) -> float | None:
+    """The share on the straight stretches of the three curves; None between them."""
+    begins, ends, loss, last_begins, last_share = STRAIGHT[quantity]
+    if degree <= ends:
+        return 1 - loss * max(degree - begins, 0)
+    if degree >= last_begins:
+        return last_share * (1200 - degree) / (1200 - last_begins)
+    return None
 
 
 def law_embrittlement(tables: Tables) -> list[str]:
-    """Bands run upwards; where C and F are both printed they agree within 8 F."""
+    """Bands run upwards; C and F of one note agree (to the degree, or to the five of a rounded C); all in 150 to 600 C.
+
+    One letter on hydrogen cracking gives both sides of its border: above 39 is the next whole figure to at most 38.
+    """
     found = []
-    at = {
-        (r["phenomenon"], r["case"], r["unit"], r["quantity"]): num(r["value"])
-        for r in tables["embrittlement"]
-    }
+    rows = tables["embrittlement"]
+    at = {(r["phenomenon"], r["case"], r["unit"], r["quantity"]): num(r["value"]) for r in rows}
     for (phenomenon, case, unit, quantity), value in at.items():
-        if quantity == "temperature_from" and not value < at.get(
-            (phenomenon, case, unit, "temperature_to"), -1
-        ):
-            found.append(f"embrittlement.csv {phenomenon} {case}: band must run upwards")
-        fahrenheit = at.get((phenomenon, case, "degF", quantity))
-        if unit == "degC" and fahrenheit is not None:
-            found += band("embrittlement", (phenomenon, quantity), value * 1.8 + 32 - fahrenheit, -8.1, 8.1)
+        other = {"temperature_from": "temperature_to", "temperature_to": "temperature_from"}.get(quantity)
+        if other is None:
+            continue
+        end = at.get((phenomenon, case, unit, other), math.nan)
+        if not (value < end if quantity == "temperature_from" else value > end):
+            found.append(f"embrittlement.csv {phenomenon} {case}: band must run upwards and have two ends")
+        in_c = value if unit == "degC" else (value - 32) / 1.8
+        found += band("embrittlement", (phenomenon, case, quantity), in_c, 145, 600)
+        pair = at.get((phenomenon, case, "degF" if unit == "degC" else "degC", quantity))
+        if pair is not None and unit == "degC":
+            exact_c = (pair - 32) / 1.8
+            rounded_to = 1 if value % 5 else 5  # a Celsius figure that ends in 0 or 5 was rounded to it
+            found += band(
+                "embrittlement", (phenomenon, quantity), value - exact_c, -0.9 * rounded_to, 0.9 * rounded_to
+            )
+        if pair is None and case == "usual":
+            found.append(f"embrittlement.csv {phenomenon} {quantity}: needs C and F")
+    hydrogen = {
+        case: at.get(("hydrogen_embrittlement", case, unit, what), math.nan) for case, unit, what in HYDROGEN
+    }
+    if hydrogen["high_susceptibility"] != hydrogen["structural_bolts"] + 1:
+        found.append("embrittlement.csv hydrogen: at most 38 and above 39 are one border")
+    in_mpa = column(tables["hardness-conversion"], "rockwell_c", unit="MPa", source="astm-e140")
+    in_hv = column(tables["hardness-conversion"], "rockwell_c", unit="HV")
+    found += band(
+        "embrittlement", "1,200 MPa", hydrogen["fasteners"], in_mpa.get("38", 0), in_mpa.get("39", 0)
+    )
+    found += band(
+        "embrittlement", "320 HV", hydrogen["process_investigation"], in_hv.get("32", 0), in_hv.get("34", 0)
+    )
+    found += band(
+        "embrittlement", "365 HV", hydrogen["written_agreement"], in_hv.get("36", 0), in_hv.get("38", 0)
+    )
+    found += band("embrittlement", "failed fasteners", hydrogen["failed_fasteners"], 34, 38)
     return found
 
 
+HYDROGEN = (
+    ("fasteners", "MPa", "tensile_strength_above"),
+    ("high_susceptibility", "HRC", "hardness_above"),
+    ("structural_bolts", "HRC", "hardness_at_most"),
+    ("failed_fasteners", "HRC", "hardness_from"),
+    ("process_investigation", "HV", "hardness_above"),
+    ("written_agreement", "HV", "hardness_above"),
+)
+
+
 def law_arc_efficiency(tables: Tables) -> list[str]:
-    """Shares lie between 0.4 and 1; submerged arc is 1 among the relative ones; low, mean and high in order."""
-    found = [
-        p
-        for r in tables["arc-efficiency"]
-        for p in band("arc-efficiency", r["process"], num(r["value"]), 0.4, 1)
-    ]
-    got = column(tables["arc-efficiency"], "quantity", process="gtaw", source="stenbacka-2012")
-    order = [got.get(f"measured_efficiency_{which}", math.nan) for which in ("low", "mean", "high")]
-    if not order[0] < order[1] < order[2]:
+    """EN 1011-1: factor k is 1 for submerged arc, one figure for the other consumable electrodes, a lower one for the two
+    with a tungsten electrode. The measured mean is half way between its low and high; plasma loses most.
+
+    Measured shares follow the same order.
+    """
+    k = column(tables["arc-efficiency"], "process", quantity="relative_to_saw")
+    measured = column(tables["arc-efficiency"], "process", quantity="measured_efficiency")
+    tig = column(tables["arc-efficiency"], "quantity", process="gtaw", source="stenbacka-2012")
+    low, mean, high = (tig.get(f"measured_efficiency_{which}", math.nan) for which in ("low", "mean", "high"))
+    found = band("arc-efficiency", "gtaw mean", mean - (low + high) / 2, -0.0051, 0.0051)
+    if not 0.4 < low < mean < high < 1:
         found.append("arc-efficiency.csv gtaw: low, mean and high out of order")
-    if column(tables["arc-efficiency"], "process", quantity="relative_to_saw").get("saw") != 1:
-        found.append("arc-efficiency.csv saw: relative to itself is 1")
+    if set(k) != {"saw", "smaw", "gmaw", "fcaw", "gtaw", "plasma"} or set(measured) != {
+        "saw",
+        "gmaw",
+        "gtaw",
+        "plasma",
+    }:
+        return [*found, "arc-efficiency.csv: a process is missing"]
+    if not (1.0 == k["saw"] > k["smaw"] == k["gmaw"] == k["fcaw"] > k["gtaw"] == k["plasma"] > 0.4):
+        found.append("arc-efficiency.csv: factor k out of order")
+    if not (measured["saw"] == measured["gmaw"] > measured["gtaw"] > measured["plasma"] > 0.4):
+        found.append("arc-efficiency.csv: measured shares out of order")
     return found
 
 

@@ -1,0 +1,56 @@
+"""Reads the blind recalls in tests/data/recalled (its README tells how they came about) and sets them beside the tables."""
+
+from __future__ import annotations
+
+import csv
+import functools
+from pathlib import Path
+
+from tests.data.law_tools import Row, exact
+
+RECALLED = Path(__file__).parent / "recalled"
+RIVALS = "rivals"
+
+
+@functools.cache
+def claims(name: str) -> tuple[Row, ...]:
+    """What was recalled of table `name` and agrees with it; empty if nothing was."""
+    path = RECALLED / f"{name}.csv"
+    if not path.exists():
+        return ()
+    with path.open(newline="", encoding="utf-8") as stream:
+        return tuple(csv.DictReader(stream))
+
+
+@functools.cache
+def rivals() -> tuple[Row, ...]:
+    """What was recalled otherwise than the table has it, each with the reason why the table stands."""
+    with (RECALLED / f"{RIVALS}.csv").open(newline="", encoding="utf-8") as stream:
+        return tuple(csv.DictReader(stream))
+
+
+def same(one: str, other: str) -> bool:
+    """Whether two printed values say the same: equal words, or equal numbers however they are written."""
+    if one == other:
+        return True
+    try:
+        return exact(one) == exact(other)
+    except ValueError:
+        return False
+
+
+def differences(name: str, rows: list[Row]) -> list[str]:
+    """Where the table no longer says what was recalled."""
+    recalled = claims(name)
+    if not recalled:
+        return []
+    keys = tuple(column for column in recalled[0] if column != "value")
+    first = {tuple(row[column] for column in keys): row["value"] for row in rows}
+    found = []
+    for claim in recalled:
+        key = tuple(claim[column] for column in keys)
+        if key not in first:
+            found.append(f"{name}.csv: {key} was recalled and is not there")
+        elif not same(first[key], claim["value"]):
+            found.append(f"{name}.csv {key}: {first[key]} here, {claim['value']} recalled")
+    return found
