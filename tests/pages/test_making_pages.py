@@ -15,7 +15,7 @@ from build_scripts.pages import Book, PageError, split_front_matter, tight_block
 from build_scripts.sheet_form import form_inputs
 from build_scripts.table_view import companions, key_text, view
 from calc.answering import declared
-from calc.tables import NoSuchRow, table, table_names
+from calc.tables import NoSuchRow, package, table, table_names
 
 TEMPLATES = Path(__file__).resolve().parents[2] / "build_scripts" / "templates"
 
@@ -125,6 +125,13 @@ def test_keys_read_as_the_trade_says_them() -> None:
     assert key_text("eyebolts", "thread", "1") == "1 in"
     assert key_text("eyebolts", "thread", "M12") == "M12"
     assert key_text("chain-hooks", "rule", "matched-to-chain") == "Matched to chain"
+
+
+def test_a_word_given_for_a_key_is_for_one_that_the_table_has() -> None:
+    for one in package()["resources"]:
+        for key, given in one["linkwright"].get("words", {}).items():
+            assert set(given) <= {row[key] for row in table(one["name"]).rows}, (one["name"], key)
+    assert key_text("wire-rope-limits", "item", "rope_7_8_to_1_1_8_in") == "Rope 7/8 to 1-1/8 in"
 
 
 def test_a_heading_says_from_where_an_angle_is_taken() -> None:
