@@ -91,5 +91,6 @@ HELD_BY: dict[str, tuple[str, ...]] = {
     "pipe-sizes": ("law_pipe_sizes",),
     "steel-compositions": ("law_compositions",),
     "sling-leg-counting": ("law_leg_counting",),
+    "web-slings": ("law_web_slings",),
     "chain-hooks": (),  # one row in words, "common practice, no source": no figure in it
 }
