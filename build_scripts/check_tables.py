@@ -9,6 +9,7 @@ Run it as `python build_scripts/check_tables.py`; it exits 1 and prints one line
 from __future__ import annotations
 
 import csv
+import difflib
 import json
 import re
 import sys
@@ -97,7 +98,7 @@ def _reason(error: dict[str, Any], schema: dict[str, Any]) -> str:
         if '"required"' in note:
             return "is empty"
         if '"enum"' in note:
-            return f"“{cell}” is not known; it may be {', '.join(column['constraints']['enum'])}"
+            return f"“{cell}” is not known; it may be {_words_near(str(cell), column['constraints']['enum'])}"
         if error["fieldName"] == "value":
             return (
                 f"“{cell}” is not a plain number; write the number alone, its unit stands in the column unit"
@@ -110,6 +111,16 @@ def _reason(error: dict[str, Any], schema: dict[str, Any]) -> str:
     if kind == "blank-row":
         return "is empty"
     return str(error["message"])
+
+
+def _words_near(given: str, known: list[str]) -> str:
+    """The allowed words if they are few, else those nearest to what was given and where the rest stands."""
+    if len(known) <= 12:
+        return ", ".join(known)
+    near = difflib.get_close_matches(given, known, n=4, cutoff=0.4)
+    return (
+        f"{', '.join([*near, 'another'])} of the {len(known)} words that datapackage.json has for this column"
+    )
 
 
 def _number_problems(folder: Path, resource: dict[str, Any]) -> list[str]:

@@ -226,17 +226,25 @@ class CalcSheet extends HTMLElement {
   async #readFile(box) {
     const file = box.files?.[0];
     this.#files.delete(box);
-    if (file && file.size > LARGEST_FILE) {
-      const megabytes = (bytes = 0) => Math.ceil(bytes / 1e6);
-      const message = `is ${megabytes(file.size)} MB. Give a file of up to ${megabytes(LARGEST_FILE)} MB.`;
+    const megabytes = (bytes = 0) => Math.ceil(bytes / 1e6);
+    const fault = !file
+      ? ""
+      : file.size === 0
+        ? "is an empty file. Save the drawing again, or take the file out."
+        : file.size > LARGEST_FILE
+          ? `is ${megabytes(file.size)} MB. Give a file of up to ${megabytes(LARGEST_FILE)} MB.`
+          : "";
+    if (file && fault) {
       this.#touched = true;
       this.#asked += 1; // an answer on its way is stale
       this.#answered = this.#asked;
-      this.#refuse([{ input: box.name, given: file.name, message }]);
+      box.value = ""; // what is not counted must not look as if it were
+      this.#refuse([{ input: box.name, given: file.name, message: fault }]);
       return;
     }
     if (file) {
-      this.#clear("working", `Reading ${file.name}.`);
+      const wait = file.size > 1e6 ? " A large drawing takes some seconds." : "";
+      this.#clear("working", `Working out ${file.name}, ${megabytes(file.size)} MB.${wait}`);
       const address = await new Promise((resolve) => {
         const reader = new FileReader();
         reader.onload = () => resolve(reader.result);

@@ -3,7 +3,7 @@
 Question of the trade: the part was drawn on a computer; what does it weigh, and where does it balance? By the
 divergence theorem a closed skin holds the sum of the signed tetrahedra between each of its triangles and a fixed
 point; the same sum weighted with each tetrahedron's middle gives the balance point. A skin is closed if every edge is
-shared by two triangles that run along it in opposite directions.
+shared by two triangles that run along it in opposite directions, and no triangle stands in the file twice.
 """
 
 from __future__ import annotations
@@ -79,6 +79,7 @@ def mesh_solid(data: bytes) -> MeshSolid:
     high = tuple(max(corner[i] for triangle in triangles for corner in triangle) for i in range(3))
     if not all(math.isfinite(side) for side in (*low, *high)):
         raise SolidError("has a corner that is not a finite number. Save it again as STL.")
+    _refuse_doubled(triangles)
     _refuse_open(triangles)
     middle = ((low[0] + high[0]) / 2, (low[1] + high[1]) / 2, (low[2] + high[2]) / 2)
     volume, centre = _sum(triangles, middle)
@@ -89,6 +90,20 @@ def mesh_solid(data: bytes) -> MeshSolid:
     return MeshSolid(
         abs(volume), centre, (low[0], low[1], low[2]), (high[0], high[1], high[2]), len(triangles)
     )
+
+
+def _refuse_doubled(triangles: list[Triangle]) -> None:
+    """A triangle that stands in the file twice would have its solid weighed twice."""
+    turned = set()
+    for a, b, c in triangles:
+        first = min(a, b, c)
+        turned.add((a, b, c) if first == a else (b, c, a) if first == b else (c, a, b))
+    doubled = len(triangles) - len(turned)
+    if doubled:
+        raise SolidError(
+            f"has triangles that stand in it more than once ({doubled:,}): it would be weighed more than once. Take the "
+            "copy out in the drawing program."
+        )
 
 
 def _refuse_open(triangles: list[Triangle]) -> None:
