@@ -36,6 +36,11 @@ COMPANIONS: dict[str, tuple[str, tuple[str, ...]]] = {
 }  # fmt: skip
 _SYSTEM_ORDER = ("short_ton", "lb", "lbf", "in", "lb/ft3", "degF")
 _SHORT_TEXT = 26
+_SHORT_TITLE, _TELLS_LITTLE = 48, 18
+_NUMBERED = re.compile(
+    r"\d+ CFR (Part )?[\d.]+|WAC [\d-]+|(DOE|MIL)-STD-[\dA-Z-]+|ASTM [A-Z]\d+|ASME [A-Z][\d.]+\d|EN [\d-]+"
+    r"|ISO [\d-]+|DGUV \w+ [\d-]+|AASHTO \w+ \d+"
+)
 _MANY_COLUMNS = 8
 _MOST_PARTS = 8
 _FEW_SOURCES = 3
@@ -171,11 +176,26 @@ def source_row(key: str) -> Row:
 
 
 def source_short(key: str) -> str:
-    """A source's title, short enough for a table head."""
-    title = source_row(key)["title"]
+    """A source's title, short enough for a line of a table. One that is too long gives way to its number, if it has one;
+    one that tells little by itself (`Steelworker`) says who published it.
+    """
+    row = source_row(key)
+    title = row["title"]
     for mark in (" (", ", ", ": "):
         title = title.split(mark)[0]
-    return title if len(title) <= 44 else title[:42].rsplit(" ", 1)[0] + "…"
+    if len(title) < _TELLS_LITTLE and not source_number(key):
+        publisher = re.split(r" \(|, |; ", row["publisher"])[0]
+        together = f"{title}, {publisher}"
+        return together if publisher and publisher not in title and len(together) <= _SHORT_TITLE else title
+    if len(title) <= _SHORT_TITLE:
+        return title
+    return source_number(key) or title[: _SHORT_TITLE - 2].rsplit(" ", 1)[0] + "…"
+
+
+def source_number(key: str) -> str:
+    """The number a source is known by (29 CFR 1910.184, ASTM A370, DGUV Regel 109-017), for a column's heading."""
+    found = _NUMBERED.match(source_row(key)["title"])
+    return found[0] if found else ""
 
 
 def field_title(name: str, key: str) -> str:
@@ -540,7 +560,7 @@ def _column_heading(name: str, keys: list[tuple[str, str]]) -> str:
     for key, value in keys:
         if "_to_" in key and key.replace("_to_", "_from_") in held:
             continue
-        text = key_text(name, key, value)
+        text = (source_number(value) if key == "source" else "") or key_text(name, key, value)
         upper = key.replace("_from_", "_to_")
         if upper != key and upper in held:
             text = f"{text.split(' ')[0]} to {key_text(name, upper, held[upper])}"
