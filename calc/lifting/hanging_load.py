@@ -347,9 +347,15 @@ def _shown(
     else:
         shown["use_percent"] = legs([f"{number_text(part * 100, 3, 'up')}%" for part in use])
     shown["level_lengths"] = no_level or legs([say.length(length) for length in lengths or ()])
-    for key, value in (("springy_tensions", springy.tensions_n), ("short_link_tension", springy.hardest_n)):
-        if value is None:
-            shown[key] = "not found for these lengths"
+    not_found = "not found for these lengths"
+    if springy.tensions_n is None:
+        shown["springy_tensions"] = not_found
+    else:
+        shown["springy_tensions"] = legs(
+            [say.force(t, "up") if t > 0 else "slack" for t in springy.tensions_n]
+        )
+    if springy.hardest_n is None:
+        shown["short_link_tension"] = not_found
     return shown
 
 

@@ -366,3 +366,12 @@ def test_a_hook_is_over_only_upright_and_above_the_picks_that_carry() -> None:
     assert not up.hook_is_over(picks, (0.0, 1.0, up.hook[2]))
     # Upright, but the hook under the picks.
     assert not up.hook_is_over([(1.0, 0.0, 9.0), (-1.0, 0.0, 9.0)], (0.0, 0.0, -0.3))
+
+
+def test_where_springs_do_not_settle_the_sheet_says_so(monkeypatch: pytest.MonkeyPatch) -> None:
+    """The search for rest on springs may end without one; then no figure is shown for it, and all else stands."""
+    monkeypatch.setattr("calc.lifting.hanging_load.springy_rest", lambda *_: None)
+    record = answer("hanging-load", dict(WORKSHEET.example), "us")
+    for name in ("springy_tensions", "short_link_tension"):
+        assert record["results"][name]["text"] == "not found for these lengths"
+    assert record["results"]["max_tension"]["value"] > 0
