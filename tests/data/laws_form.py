@@ -99,7 +99,7 @@ PLACES = {
     "ema-4wd": r"para 4\.25",
     "ema-disaster-rescue": r"para 3\.15",
     "embrittlement-notes": r"500 F embrittlement|Blue brittleness.*|Temper embrittlement",
-    "en-1492-1": r"Scope|Table of limits, ([a-z]+|mode factors of any colour)",
+    "en-1492-1": r"Scope|Table of limits, ([a-z]+|factor for any colour)",
     "en-818-2": r"Working load limits, .* mm",
     "en-818-3": r"Table 5, .* mm|scope",
     "en-818-4": r"Annex B",
