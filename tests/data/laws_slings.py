@@ -5,6 +5,7 @@ The source of each law stands in its docstring."""
 from __future__ import annotations
 
 import math
+import re
 from fractions import Fraction
 
 from tests.data.law_tools import (
@@ -347,3 +348,188 @@ def _dguv_ratio(tables: Tables, legs: str, angles: str) -> float:
             if (r["legs"], r["angle_from_vertical"]) == (legs, angles)
         ]
     )
+
+
+# Section of a law or standard -> the item it rules on.
+ROPE_SECTIONS = {
+    ("osha-1910-184", "1910.184(f)(5)(i)"): {"sling"},
+    ("osha-1910-184", "1910.184(f)(5)(ii)"): {"sling"},
+    ("osha-1926-251", "1926.251(c)(4)(iv)"): {"construction_rope"},
+    ("canada-sor-2007-128", "s. 322"): {"ship_rope"},
+    ("michigan-r408", "R 408.40834(1)(a)"): {"running_rope"},
+    ("michigan-r408", "R 408.40834(1)(e)"): {"standing_rope"},
+    ("michigan-r408", "R 408.40834(1)(d)"): {
+        "rope_to_5_16_in",
+        "rope_3_8_to_1_2_in",
+        "rope_9_16_to_3_4_in",
+        "rope_7_8_to_1_1_8_in",
+        "rope_1_1_4_to_1_1_2_in",
+    },
+    ("wac-296-24", "296-24-29401(2)"): {"any_rope"},
+    ("dguv-209-061", "s. 4"): {"web_sling"},
+}
+
+
+def law_wire_rope_limits(tables: Tables) -> list[str]:
+    """A section rules on its own rope; one strand may hold half the broken wires of a lay (29 CFR 1910.184, Michigan R 408).
+
+    Michigan's loss of diameter is a sixteenth of the largest rope of the band, cut to the sixty-fourth. Two sources that
+    count broken wires over eight diameters print the same share. At an end
+    fitting fewer may be broken than a lay past it, and running rope is judged more strictly than a sling.
+    """
+    rows = tables["wire-rope-limits"]
+    found = []
+    at = {(r["item"], r["quantity"]): num(r["value"]) for r in rows}
+    for row in rows:
+        allowed = ROPE_SECTIONS.get((row["source"], row["locator"]), set())
+        if row["item"] not in allowed:
+            found.append(f"wire-rope-limits.csv {row['locator']}: does not rule on {row['item']}")
+        bands = re.fullmatch(r"rope_(?:.*_)?to_([0-9_]+)_in", row["item"])
+        if bands:
+            largest = _size_of_key(bands[1])
+            wanted = math.floor(64 * largest / 16) / 64
+            found += away("wire-rope-limits", row["item"], num(row["value"]), wanted, 1e-9)
+        if row["unit"] == "count" and num(row["value"]) < 1:
+            found.append(f"wire-rope-limits.csv {row['item']}: {row['value']} is no count of wires")
+    for item in ("sling", "running_rope"):
+        lay = at.get((item, "broken_wires_in_one_lay"), math.nan)
+        strand = at.get((item, "broken_wires_in_one_strand_in_one_lay"), math.nan)
+        found += away("wire-rope-limits", (item, "strand"), strand, lay / 2, 1e-9)
+    shares = {v for (_, quantity), v in at.items() if quantity == "broken_wires_in_eight_diameters"}
+    if len(shares) != 1:
+        found.append(
+            f"wire-rope-limits.csv: shares of broken wires over eight diameters are {sorted(shares)}"
+        )
+    past = at.get(("standing_rope", "broken_wires_in_one_lay_past_end_fitting"), math.nan)
+    end = at.get(("standing_rope", "broken_wires_at_end_fitting"), math.nan)
+    running = at.get(("running_rope", "broken_wires_in_one_lay"), math.nan)
+    if not end < past < running < at.get(("sling", "broken_wires_in_one_lay"), -1):
+        found.append(
+            "wire-rope-limits.csv: fitting, lay past it, running rope, sling: must rise in this order"
+        )
+    stretched = at.get(("ship_rope", "diameter_loss_with_lay_stretch"), math.nan)
+    if not stretched < at.get(("ship_rope", "diameter_loss_even"), -1):
+        found.append("wire-rope-limits.csv: a lay that has stretched allows less loss of diameter")
+    found += band("wire-rope-limits", "outer wire", at.get(("sling", "outer_wire_wear"), math.nan), 0.2, 0.4)
+    return found
+
+
+def _size_of_key(text: str) -> float:
+    """`1_1_8` -> 1.125, `5_16` -> 0.3125."""
+    parts = [int(part) for part in text.split("_")]
+    whole = parts.pop(0) if len(parts) == 3 else 0
+    return whole + parts[0] / parts[1]
+
+
+# Section of a law or standard -> the slings it rules on.
+TEMPERATURE_SECTIONS = {
+    ("osha-1910-184", "1910.184(e)(6)"): {"alloy_chain_sling"},
+    ("wac-296-155", "296-155-55800"): {"alloy_chain_sling"},
+    ("qld-pn10123", "p. 35"): {"alloy_chain_sling"},
+    ("navedtra-14251", "ch. 6"): {"chain"},
+    ("osha-1910-184", "1910.184(f)(3)"): {"wire_rope_sling_fibre_core", "wire_rope_sling_steel_core"},
+    ("wac-296-24", "296-24-29425(3)"): {"wire_rope_sling_fibre_core"},
+    ("osha-1910-184", "1910.184(h)(2)"): {"fibre_rope_sling"},
+    ("wac-296-78", "296-78-755(2)"): {"fibre_rope_sling"},
+    ("osha-1910-184", "1910.184(i)(7)"): {"web_sling_nylon_or_polyester", "web_sling_polypropylene"},
+    ("en-1492-1", "Scope"): {"web_sling_nylon_or_polyester", "web_sling_polypropylene"},
+    ("california-t8", "5046(g)"): {"metal_mesh_sling_plain", "metal_mesh_sling_coated"},
+    ("asme-b30-26", "2010, s. 26-1.6.1"): {"shackle"},
+}
+HEAT_QUANTITIES = {
+    "alloy_chain_sling": {"reduce_above", "remove_above"},
+    "wire_rope_sling_fibre_core": {"remove_above"},
+    "chain": {"strength_harmed_above"},
+}
+
+
+def _celsius(row: Row) -> float:
+    return num(row["value"]) if row["unit"] == "degC" else (num(row["value"]) - 32) / 1.8
+
+
+def law_sling_temperatures(tables: Tables) -> list[str]:
+    """A section rules on its own slings; cold limits are below 0 C and hot ones above 60 C; laws that copy a law agree.
+
+    Washington prints the federal figures for chain, fibre core and fibre rope. Queensland's 260 C is the navy's 500 F.
+    Nylon and polyester stand more heat than polypropylene in Europe, less in American law; a coated mesh stands less heat
+    and cold than a plain one; steel core stands what a shackle stands; the rule in words (shackle-rules) has the shackle's.
+    Alloy chain is reduced before it is removed.
+    """
+    found = []
+    rows = tables["sling-temperature-limits"]
+    at: dict[tuple[str, str], list[tuple[str, float]]] = {}
+    for row in rows:
+        what = (row["item"], row["quantity"], row["source"])
+        if row["item"] not in TEMPERATURE_SECTIONS.get((row["source"], row["locator"]), set()):
+            found.append(f"sling-temperature-limits.csv {row['locator']}: does not rule on {row['item']}")
+        if row["quantity"] not in HEAT_QUANTITIES.get(row["item"], {"use_above", "use_below"}):
+            found.append(f"sling-temperature-limits.csv {what}: is not limited so")
+        cold = row["quantity"] == "use_above"
+        found += band("sling-temperature-limits", what, _celsius(row), *((-60, -10) if cold else (60, 600)))
+        at.setdefault((row["item"], row["quantity"]), []).append((row["source"], _celsius(row)))
+    for copied, item, quantity in (
+        ("wac-296-155", "alloy_chain_sling", "remove_above"),
+        ("wac-296-24", "wire_rope_sling_fibre_core", "remove_above"),
+        ("wac-296-78", "fibre_rope_sling", "use_above"),
+        ("wac-296-78", "fibre_rope_sling", "use_below"),
+    ):
+        got = dict(at.get((item, quantity), []))
+        if got.get(copied) != got.get("osha-1910-184", math.nan):
+            found.append(
+                f"sling-temperature-limits.csv {item} {quantity}: Washington prints the federal figure"
+            )
+    found += _temperatures_between_items(at, {r["rule"]: r["value"] for r in tables["shackle-rules"]})
+    return found
+
+
+def _temperatures_between_items(
+    at: dict[tuple[str, str], list[tuple[str, float]]], words: dict[str, str]
+) -> list[str]:
+    def one(item: str, quantity: str, source: str) -> float:
+        return dict(at.get((item, quantity), [])).get(source, math.nan)
+
+    osha, en, california = "osha-1910-184", "en-1492-1", "california-t8"
+    nylon, poly = "web_sling_nylon_or_polyester", "web_sling_polypropylene"
+    plain, coated = "metal_mesh_sling_plain", "metal_mesh_sling_coated"
+    queensland = one("alloy_chain_sling", "reduce_above", "qld-pn10123")
+    found = band(
+        "sling-temperature-limits",
+        "Queensland against the navy",
+        queensland - one("chain", "strength_harmed_above", "navedtra-14251"),
+        -0.6,
+        0.6,
+    )
+    shackle = re.search(r"Above ([0-9]+) F .* below (-[0-9]+) F", words.get("ask-maker", ""))
+    said = [(float(f) - 32) / 1.8 for f in shackle.groups()] if shackle else [math.nan, math.nan]
+    for quantity, wanted in zip(("use_below", "use_above"), said, strict=True):
+        found += band(
+            "sling-temperature-limits",
+            ("shackle", quantity),
+            one("shackle", quantity, "asme-b30-26") - wanted,
+            -0.1,
+            0.1,
+        )
+    orders = {
+        "wire rope with a steel core stands what a shackle stands": (
+            one("wire_rope_sling_steel_core", "use_below", osha) == one("shackle", "use_below", "asme-b30-26")
+        ),
+        "a coated mesh stands less than a plain one": (
+            one(coated, "use_below", california) < one(plain, "use_below", california)
+            and one(coated, "use_above", california) > one(plain, "use_above", california)
+        ),
+        "polypropylene melts first (Europe)": one(poly, "use_below", en) < one(nylon, "use_below", en),
+        "both fibres have one cold limit": one(poly, "use_above", en) == one(nylon, "use_above", en),
+        "minus 40 is the same in C and F": one(nylon, "use_above", en)
+        == one("shackle", "use_above", "asme-b30-26"),
+        "nylon and polyester web stand what fibre rope stands": (
+            one(nylon, "use_below", osha)
+            == one("fibre_rope_sling", "use_below", osha)
+            < one(poly, "use_below", osha)
+        ),
+        "chain is reduced before it is removed": (
+            queensland
+            < one("alloy_chain_sling", "reduce_above", osha)
+            < one("alloy_chain_sling", "remove_above", osha)
+        ),
+    }
+    return found + [f"sling-temperature-limits.csv: {rule}" for rule, holds in orders.items() if not holds]
