@@ -279,6 +279,7 @@ def _shown(leg_rating: _LegRating, geometry: _Geometry, legs: int, angle: float)
         shown |= dict.fromkeys(
             (*_COUNT_NAMES, "legs_counted_osha", "en_mode_factor"), "one leg: nothing to share"
         )
+        shown["included_angle"] = "one leg: no angle between"
     elif mode_factor(legs, angle) is None:
         shown |= dict.fromkeys((*_COUNT_NAMES, "en_mode_factor"), "too flat: not rated")
     elif leg_rating.refusal:
@@ -292,7 +293,7 @@ def _shown(leg_rating: _LegRating, geometry: _Geometry, legs: int, angle: float)
         shown["leg_rating"] = "none given"
         shown["use_percent"] = "no leg rating given"
     if geometry.height_m is None:
-        shown["headroom"] = "give the spread to find it"
+        shown["headroom"] = f"give the {'length of the leg' if legs == 1 else 'spread'} to find it"
     if leg_rating.printed is None:
         shown["table_rating"] = "not printed for this angle"
     else:
