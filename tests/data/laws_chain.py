@@ -475,6 +475,28 @@ def law_wear_adds_up(tables: Tables) -> list[str]:
     return found
 
 
+THICKNESS_SOURCES = {"osha-1910-184", "michigan-r408", "wac-296-155"}
+
+
+def law_wear_sources(tables: Tables) -> list[str]:
+    """29 CFR 1910.184, Michigan and Washington print the thickness that must be left; 29 CFR 1926.251 and DOE the wear."""
+    return [
+        f"chain-wear.csv {row['size_in']}: {row['source']} does not print {row['quantity']}"
+        for row in tables["chain-wear"]
+        if (row["quantity"] == "minimum_thickness") != (row["source"] in THICKNESS_SOURCES)
+    ]
+
+
+def law_grade_letters(tables: Tables) -> list[str]:
+    """GOST R EN 818-4: M, P, S, T, V are grades 4, 5, 6, 8, 10, as the marks of the chain have them."""
+    letters = {r["grade"]: r["value"] for r in tables["chain-marks"] if r["example"] == "letter"}
+    return [
+        f"chain-grade-stress.csv grade {row['grade']}: is not letter {row['letter']}"
+        for row in tables["chain-grade-stress"]
+        if letters.get(row["grade"]) != row["letter"]
+    ]
+
+
 def law_wear_asme_pattern(tables: Tables) -> list[str]:
     """ASME-pattern rows: inch and mm agree, and the thickness is 86 to 87.5 % of the metric size of the chain."""
     found = []

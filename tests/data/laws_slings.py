@@ -56,6 +56,9 @@ def law_clips(tables: Tables) -> list[str]:
 def law_wire_rope(tables: Tables) -> list[str]:
     """Strength is 51.5 to 54.5 short tons per in2 of d squared and falls slowly; sling = 0.95 and 0.70 of strength / 5, as rounded."""
     rows = [r for r in tables["wire-rope"] if r["rope"] == "6x19_eips_iwrc"]
+    sizes: dict[str, set[str]] = {}
+    for row in rows:
+        sizes.setdefault(row["quantity"], set()).add(row["size_in"])
     strength = column(rows, "size_in", quantity="nominal_breaking_force")
     found = []
     for row in rows:
@@ -67,6 +70,8 @@ def law_wire_rope(tables: Tables) -> list[str]:
         wanted = base / 5 * (0.95 if row["quantity"] == "sling_vertical" else 0.70)
         half_step = 0.0055 if wanted < 1 and row["value"] != "1.0" else 0.055
         found += band("wire-rope", what, num(row["value"]) - wanted, -half_step, half_step)
+    if len({frozenset(found_sizes) for found_sizes in sizes.values()}) != 1:
+        found.append("wire-rope.csv: strength, vertical and choker are printed for the same sizes")
     specific = [(num(s), -load / num(s) ** 2) for s, load in strength.items()]
     found += rising("wire-rope", "strength over d squared falls", specific)
     army = column(tables["wire-rope"], "size_in", rope="6x19_ips_iwrc")
@@ -111,6 +116,26 @@ def _upright_strength(rows: list[Row]) -> tuple[float, float]:
         low = max(low, (num(row["value"]) - half) / factor)
         high = min(high, (num(row["value"]) + half) / factor)
     return low, high
+
+
+# Least breaking strength of new manila rope [lb], US federal specification T-R-605 (recalled).
+MANILA_BREAK_LB = {
+    "1/2": 2650, "9/16": 3450, "5/8": 4400, "3/4": 5400, "13/16": 6500, "7/8": 7700, "1": 9000, "1-1/16": 10500,
+    "1-1/8": 12000, "1-1/4": 13500, "1-5/16": 15000, "1-1/2": 18500, "1-5/8": 22500, "1-3/4": 26500, "2": 31000,
+    "2-1/8": 36000, "2-1/4": 41000, "2-1/2": 46500, "2-5/8": 52000,
+}  # fmt: skip
+
+
+def law_fibre_slings_are_manila_over_the_design_factor(tables: Tables) -> list[str]:
+    """Table 2 is for a design factor of 5: five times the unrounded rating is the least strength of manila, within 0.5 %."""
+    factor = column(tables["design-factors"], "item").get("natural_fibre_rope_sling", math.nan)
+    found = []
+    for (sling, size), group in groups(tables["fibre-rope-slings"], "sling", "size_in").items():
+        if sling == "eye_and_eye":
+            low, high = _upright_strength(group)
+            wanted = MANILA_BREAK_LB.get(size, math.nan) / factor
+            found += band("fibre-rope-slings", (size, "manila"), wanted, low * 0.995, high * 1.005)
+    return found
 
 
 def law_fibre_slings(tables: Tables) -> list[str]:
@@ -315,7 +340,7 @@ def law_leg_counting(tables: Tables) -> list[str]:
         else:
             found += band("sling-leg-counting", (legs, row["source"]), value, 2, 2)
         ours = {"2": 2, "3": 3, "4": 2}[legs]
-        if row["quantity"] == "legs_counted" and (row["default"] == "yes") != (value == ours):
+        if (row["default"] == "yes") != (row["quantity"] == "legs_counted" and value == ours):
             found.append(f"sling-leg-counting.csv {legs}: default marks {ours} legs")
     return found
 

@@ -219,13 +219,35 @@ def law_weld_metal(tables: Tables) -> list[str]:
     ]
 
 
+# Ranges of the codes and handbooks, recalled: EN 1561 (grey iron), CW brasses, EN 338 (hardwood), EN 1992-1-1 and plain
+# concrete, polyamide dry, lead, granite.
+MODULUS_BANDS = {
+    "cast_iron": (90, 110),
+    "brass": (90, 110),
+    "hardwood": (10, 17),
+    "concrete": (17, 40),
+    "nylon": (2, 5),
+    "lead": (14, 18),
+    "granite": (40, 70),
+}
 CODE_MODULI = {"steel": 210, "aluminium": 70, "glass": 70}
 
 
 def law_moduli(tables: Tables) -> list[str]:
-    """Steel 210 GPa (EN 1993-1-1), aluminium 70 GPa (EN 1999-1-1), glass 70 GPa (EN 572-1); none stiffer than steel."""
+    """Steel 210 GPa (EN 1993-1-1), aluminium 70 GPa (EN 1999-1-1), glass 70 GPa (EN 572-1); none stiffer than steel.
+
+    The list goes in fives of gigapascals (lead apart); the other materials lie in the range of their code.
+    """
     got = column(tables["youngs-modulus"], "material")
     found = [p for m, e in CODE_MODULI.items() for p in band("youngs-modulus", m, got.get(m, math.nan), e, e)]
+    found += [
+        f"youngs-modulus.csv {m}: {e:g} GPa is no five" for m, e in got.items() if e % 5 and m != "lead"
+    ]
+    found += [
+        p
+        for m, (low, high) in MODULUS_BANDS.items()
+        for p in band("youngs-modulus", m, got.get(m, 0), low, high)
+    ]
     return found + [p for m, e in got.items() for p in band("youngs-modulus", m, e, 1, 210)]
 
 
@@ -347,14 +369,22 @@ def law_tempering(tables: Tables) -> list[str]:
 
 
 def law_temper_colours(tables: Tables) -> list[str]:
-    """Fahrenheit and Celsius agree within 0.6 degree; colours stand in rising order, tints below glow."""
+    """Fahrenheit and Celsius agree to the degree; colours stand in rising order, tints below glow.
+
+    The book gives whole tens of Fahrenheit (957 and 1,655 apart); tints stand in its list of tempering, glow in the other.
+    """
     found = []
+    for row in tables["temper-colours"]:
+        if (row["kind"] == "oxide_tint") != (row["locator"] == "Colours of tempering"):
+            found.append(f"temper-colours.csv {row['colour']}: is not {row['kind']} in {row['locator']}")
+        if row["unit"] == "degF" and num(row["value"]) % 10 and row["value"] not in {"957", "1,655"}:
+            found.append(f"temper-colours.csv {row['colour']}: {row['value']} F is no whole ten")
     for key, rows in groups(tables["temper-colours"], "colour", "quantity").items():
         got = column(rows, "unit")
         if set(got) != {"degF", "degC"}:
             found.append(f"temper-colours.csv {key}: needs F and C")
         else:
-            found += band("temper-colours", key, got["degC"] - (got["degF"] - 32) / 1.8, -0.6, 0.6)
+            found += band("temper-colours", key, got["degC"] - (got["degF"] - 32) / 1.8, -0.56, 0.56)
     for unit in ("degF", "degC"):
         order = [
             (float(i), num(r["value"]))
