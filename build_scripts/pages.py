@@ -437,22 +437,10 @@ class _Writer:
             for row in table(name).rows:
                 used[row["source"]][name][row["checked"]] += 1
                 total[row["checked"]] += 1
-        titles = {name: view(name).title for name in table_names() if name != "sources"}
-        cited = _cited_by_worksheets()
-        cards = []
-        for row in table("sources").rows:
-            uses = [
-                {"name": name, "title": titles[name], "said": _said_counts(seen)}
-                for name, seen in used[row["key"]].items()
-            ]
-            sheets = cited.get(row["key"], [])
-            cards.append(
-                {**row, "uses": uses, "cited_by": "Worksheets: " + ", ".join(sheets) if sheets else ""}
-            )
         _, intro = split_front_matter(self.render(self.own_words(page), page))
         text = self.jinja.get_template("sources_page.md").render(
-            sources=cards, total=total.total(), counts={k: total[k] for k in ("text", "copy", "memory")}, rich=rich,
-            ring=seen_ring, root="../", intro=intro,
+            groups=_sources_by_subject(used), total=total.total(), source_count=len(used), rich=rich, intro=intro,
+            counts={k: total[k] for k in ("text", "copy", "memory")}, ring=seen_ring, root="../",
         )  # fmt: skip
         self.write(
             page,
@@ -474,8 +462,14 @@ class _Writer:
         parts.append(
             '<p class="lede">Each line leads to its cell, with its source. The mark or tag on your part governs.</p>\n'
         )
+        jumps = "".join(
+            f'<li><a href="#of-{name}"><b>{view(name).title}</b> {len(lines)} ratings</a></li>'
+            for name, lines in grouped.items()
+        )
+        parts.append(f'<nav class="jump" aria-label="Ratings by table"><ul>{jumps}</ul></nav>\n')
         for name, lines in grouped.items():
-            parts.append(f"## {view(name).title}\n")
+            parts.append(f"## {view(name).title} {{ #of-{name} }}\n")
+            parts.append(f'<p class="use">{USE_WORDS.get(view(name).use, "")}</p>\n')
             parts.append('<ul class="every" data-search-exclude>')
             parts.extend(
                 f'<li><a href="{line.address.removeprefix("look-up/")}">{rich(line.label)}</a> <b>{rich(line.answer)}</b></li>'
@@ -556,6 +550,39 @@ def _forbids(text: str) -> bool:
 def _said_counts(seen: Counter[str]) -> str:
     names = {"text": "read in text", "copy": "in a reprint", "memory": "not seen in text"}
     return ", ".join(f"{seen[key]} {names[key]}" for key in names if seen[key])
+
+
+_WITHOUT_VALUES = ("Worksheets only", "For reading on")
+
+
+def _sources_by_subject(used: Mapping[str, Mapping[str, Counter[str]]]) -> list[dict[str, Any]]:
+    """The cards of the sources under the subject that most was taken from each for, and those that only worksheets rest
+    on; in each group the source of most values first.
+    """
+    seen = {name: view(name) for name in table_names() if name != "sources"}
+    cited = _cited_by_worksheets()
+    groups: dict[str, list[dict[str, Any]]] = {title: [] for title in GROUPS.values()}
+    for row in table("sources").rows:
+        taken = used.get(row["key"], {})
+        subjects: Counter[str] = Counter()
+        for name, how in taken.items():
+            subjects[GROUPS.get(seen[name].group, words(seen[name].group))] += how.total()
+        sheets = [{"name": n, "title": answering.worksheet(n).title} for n in cited.get(row["key"], [])]
+        subject = subjects.most_common(1)[0][0] if subjects else _WITHOUT_VALUES[0 if sheets else 1]
+        together: Counter[str] = sum(taken.values(), Counter())
+        groups.setdefault(subject, []).append({
+            **row, "amount": together.total(), "sheets": sheets,
+            "seen": _said_counts(together) if together["text"] != together.total() else "",
+            "uses": [{"name": n, "title": seen[n].title, "said": _said_counts(how)} for n, how in taken.items()],
+        })  # fmt: skip
+    return [
+        {
+            "title": title, "key": "from-" + title.lower().replace(",", "").replace(" ", "-"),
+            "amount": sum(card["amount"] for card in cards),
+            "sources": sorted(cards, key=lambda card: (-card["amount"], card["title"].lower())),
+        }
+        for title, cards in sorted(groups.items(), key=lambda item: item[0] in _WITHOUT_VALUES) if cards
+    ]  # fmt: skip
 
 
 def _cited_by_worksheets() -> dict[str, list[str]]:

@@ -8,10 +8,10 @@ from __future__ import annotations
 
 import json
 import re
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from build_scripts.markup import measured
-from build_scripts.table_view import USE_WORDS, companions, resource, row_text, size_number
+from build_scripts.table_view import SYSTEM_ORDER, USE_WORDS, companions, resource, row_text, size_number
 from calc.tables import Row, table, table_names
 
 RATING_QUANTITIES = ("working_load_limit", "working_load", "sling_vertical", "sling_choker")
@@ -34,7 +34,9 @@ RULES: tuple[tuple[str, str], ...] = (
     (r"\b(lift|lifts|lifting|hoist|hoisting|sling|slings)\b", "lift"),
     (r"\b(chains?)\b", "chain"), (r"\b(shackles?)\b", "shackle"), (r"\b(hooks?)\b", "hook"),
     (r"\b(eyebolts?|eye bolts?)\b", "eyebolt"), (r"\bturnbuckles?\b", "turnbuckle"),
-    (r"[,;:()]", " "),
+    (r"\b(straps?|strapping)\b", "strap"), (r"\b(ropes?)\b", "rope"), (r"\b(clips?)\b", "clip"),
+    (r"\b(web|webs|webbing)\b", "web"),
+    (r"[,;:()?]", " "),
 )  # fmt: skip
 DROPPED = (
     "in",
@@ -55,6 +57,10 @@ DROPPED = (
     "to",
 )
 """Words that say nothing about which rating is meant."""
+
+
+class AmbiguousRating(ValueError):
+    """Two ratings that differ would stand under one name: a reader could take the wrong one."""
 
 
 @dataclass(frozen=True)
@@ -119,7 +125,7 @@ def entries() -> tuple[Entry, ...]:
         data = table(name)
         if "quantity" not in data.columns:
             continue
-        merged: dict[str, int] = {}
+        merged: dict[str, tuple[int, Row]] = {}
         for index, row in enumerate(data.rows):
             if row["quantity"] not in RATING_QUANTITIES or row["unit"] == "text":
                 continue
@@ -128,21 +134,19 @@ def entries() -> tuple[Entry, ...]:
                 label += f", {row['quantity'].replace('_', ' ')}"
             answer = measured(row["value"], row["unit"])
             if label in merged:
-                first = made[merged[label]]
-                made[merged[label]] = Entry(
-                    first.label,
-                    f"{first.answer} ({answer})",
-                    first.use,
-                    first.address,
-                    name,
-                    first.tokens,
-                    first.near,
-                )
+                place, before = merged[label]
+                if not _same_but_unit(before, row):
+                    raise AmbiguousRating(f"{name}: two ratings go by the name {label}")
+                first = made[place]
+                both, address = f"{first.answer} ({answer})", first.address
+                if row["unit"] in SYSTEM_ORDER and before["unit"] not in SYSTEM_ORDER:
+                    both, address = f"{answer} ({first.answer})", f"look-up/{name}.html#c-{index}"
+                made[place] = replace(first, answer=both, address=address)
                 continue
             has_pair = any(other["unit"] != row["unit"] and _same_but_unit(other, row) for other in data.rows)
             beside = "" if has_pair else "; ".join(f"≈ {m.text}" for m in companions(row)[-1:])
             use = resource(name)["linkwright"].get("use", "")
-            merged[label] = len(made)
+            merged[label] = (len(made), row)
             made.append(
                 Entry(
                     label, answer + (f" ({beside})" if beside else ""), _USE_SHORT.get(use, USE_WORDS.get(use, "")),
@@ -158,11 +162,23 @@ def _same_but_unit(one: Row, other: Row) -> bool:
 
 
 _USE_SHORT = {
-    "lift": "lifting",
-    "tie_down": "tying down only, never lifting",
-    "mixed": "read the row",
-    "neither": "not a rating",
+    "lift": "For lifting.",
+    "tie_down": "For tying down only, never lifting.",
+    "mixed": "Lifting and tie-down stand apart: read the row.",
+    "neither": "Not for lifting.",
 }
+
+
+def pages() -> list[tuple[str, str, list[str]]]:
+    """Title, address and words of every table's page, for what is asked that is no rating: clips, wear, marks."""
+    found = []
+    for name in table_names():
+        about = resource(name)
+        if name != "sources":
+            said = f"{about['title']} {about.get('description', '')} {name.replace('-', ' ')}"
+            words = [word for word in dict.fromkeys(boil(said)) if re.fullmatch(r"[a-z]{3,}", word)]
+            found.append((about["title"], f"look-up/{name}.html", words))
+    return found
 
 
 def script(made: tuple[Entry, ...]) -> str:
@@ -180,6 +196,7 @@ def script(made: tuple[Entry, ...]) -> str:
     ]  # fmt: skip
     data = {
         "rules": RULES, "dropped": DROPPED, "words": vocabulary, "tables": [names[t] for t in tables], "lines": lines,
+        "pages": pages(),
     }  # fmt: skip
     text = json.dumps(data, ensure_ascii=False, separators=(",", ":"))
     return f"globalThis.linkwrightRatings={text};\n"

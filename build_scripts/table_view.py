@@ -8,7 +8,7 @@ own where it prints one, else computed here and marked with the sign for "about"
 from __future__ import annotations
 
 import re
-from collections import defaultdict
+from collections import Counter, defaultdict
 from dataclasses import dataclass, field
 from typing import Any
 
@@ -34,7 +34,7 @@ COMPANIONS: dict[str, tuple[str, tuple[str, ...]]] = {
     "kg/m": ("weight_per_length", ("lb/ft",)), "ksi": ("pressure", ("MPa",)), "N/mm2": ("pressure", ("ksi",)),
     "MPa": ("pressure", ("ksi",)), "psi": ("pressure", ("MPa",)),
 }  # fmt: skip
-_SYSTEM_ORDER = ("short_ton", "lb", "lbf", "in", "lb/ft3", "degF")
+SYSTEM_ORDER = ("short_ton", "lb", "lbf", "in", "lb/ft3", "degF")
 _SHORT_TEXT = 26
 _SHORT_TITLE, _TELLS_LITTLE = 48, 18
 _NUMBERED = re.compile(
@@ -247,10 +247,16 @@ def _measure_text(key: str, value: str) -> str:
 
 def row_text(name: str, row: Row) -> str:
     """All keys of a row in words, for a line that stands alone: `Grade 70, 3/8 in`."""
-    keys = [k for k in _key_columns(name) if k not in ("quantity", "unit", "source")]
-    if row.get("size_in") and "size_mm" in keys:
-        keys.remove("size_mm")
-    return ", ".join(_alone(name, key, row[key]) for key in keys if row.get(key))
+    described = resource(name)
+    layout = described["linkwright"]["layout"]
+    shown = {*layout["rows"], *layout["columns"]} - {"quantity", "unit", "source", "default"}
+    if row.get("size_in"):
+        shown -= {"size_mm", "size"}  # the same size again
+    keys = [one["name"] for one in described["schema"]["fields"] if one["name"] in shown]
+    straight_up = ("angle_from_vertical", "0")
+    return ", ".join(
+        _alone(name, key, row[key]) for key in keys if row.get(key) and (key, row[key]) != straight_up
+    )
 
 
 def _alone(name: str, key: str, value: str) -> str:
@@ -261,11 +267,6 @@ def _alone(name: str, key: str, value: str) -> str:
     if key.startswith("angle"):
         return f"{text} from the {'vertical' if 'vertical' in key else 'horizontal'}"
     return f"{title} {text}" if text[:1].isdigit() or len(text) < 4 else text
-
-
-def _key_columns(name: str) -> list[str]:
-    skip = ("quantity", "value", "unit", "source", "locator", "checked", "note", "grade_name", "material")
-    return [f["name"] for f in resource(name)["schema"]["fields"] if f["name"] not in skip]
 
 
 def size_number(text: str) -> float | None:
@@ -454,6 +455,11 @@ def _wides(
         column_keys = [k for k in column_keys if k != "quantity"]
     columns = list(dict.fromkeys(tuple((k, row[k]) for k in column_keys) for _, row in rows))
     rank = {k: _in_order(list(dict.fromkeys(row[k] for _, row in rows))) for k in column_keys}
+    if "source" in rank:
+        taken = Counter(row["source"] for _, row in rows if row.get("default") == "yes")
+        rank["source"].sort(
+            key=lambda source: -taken[source]
+        )  # what our verdicts take stands next to the size
     columns.sort(key=lambda keys: [rank[k].index(v) for k, v in keys])
     if len(columns) > _MANY_COLUMNS and len(column_keys) > 1 and 1 < len(rank[column_keys[0]]) <= _MOST_PARTS:
         parts: list[tuple[tuple[tuple[str, str], ...], list[tuple[tuple[str, str], ...]]]] = [
@@ -649,7 +655,7 @@ def _cell(
     rows: list[tuple[int, Row]], claim_of: dict[int, str], choices: dict[int, str], printed_pairs: bool
 ) -> tuple[Shown, ...]:
     by_unit: dict[str, list[tuple[int, Row]]] = {}
-    for index, row in sorted(rows, key=lambda pair: (pair[1]["unit"] not in _SYSTEM_ORDER, pair[0])):
+    for index, row in sorted(rows, key=lambda pair: (pair[1]["unit"] not in SYSTEM_ORDER, pair[0])):
         by_unit.setdefault(row["unit"], []).append((index, row))
     paired = printed_pairs and len(by_unit) > 1
     shown: list[Shown] = []

@@ -4,7 +4,7 @@
 (() => {
   /**
    * @typedef {[label: string, answer: string, use: string, address: string, table: number, words: number[], near: number[]]} RatingLine
-   * @typedef {{rules: [string, string][], dropped: string[], words: string[], tables: string[], lines: RatingLine[]}} Ratings
+   * @typedef {{rules: [string, string][], dropped: string[], words: string[], tables: string[], lines: RatingLine[], pages: [title: string, address: string, words: string[]][]}} Ratings
    */
   const scope = /** @type {URL} */ (/** @type {any} */ (window).__md_scope);
   const MOST_HITS = 7;
@@ -13,7 +13,7 @@
 
   /** A cell's text as a number: 6,600 | 3/8 | 1-1/4; NaN for words. @param {string} text */
   function numberOf(text) {
-    const plain = text.trim().replace(/,/g, "");
+    const plain = text.trim().replace(/,/g, "").replace(/^−/, "-");
     const parts = /^(?:(\d+)-)?(\d+)\/(\d+)/.exec(plain);
     if (parts) return Number(parts[1] || 0) + Number(parts[2]) / Number(parts[3]);
     return Number.parseFloat(plain);
@@ -240,6 +240,43 @@
     return hits.sort((a, b) => b.score - a.score);
   }
 
+  /** Which word to leave out first where nothing has them all: one that no rating knows, then a size, then a kind.
+   * @param {Ratings} ratings @param {string[]} asked */
+  function leastTold(ratings, asked) {
+    const rank = asked.map((word) => (ratings.words.some((known) => known.startsWith(word)) ? (/\d/.test(word) ? 1 : 2) : 0));
+    return asked.map((_, i) => i).sort((a, b) => (rank[a] ?? 0) - (rank[b] ?? 0) || b - a);
+  }
+
+  /** Pages that have every plain word of what was asked; sizes and grades do not count. @param {Ratings} ratings @param {string[]} asked */
+  function pagesOf(ratings, asked) {
+    const plain = asked.filter((word) => /^[a-z]{3,}$/.test(word));
+    if (!plain.length) return [];
+    return ratings.pages.filter(([, , words]) => plain.every((word) => words.some((known) => known.startsWith(word))));
+  }
+
+  /** One line of the answer. @param {string} address @param {string} name @param {string} value @param {string} said */
+  function hitLine(address, name, value, said) {
+    const item = document.createElement("li");
+    const link = document.createElement("a");
+    link.href = String(new URL(address, scope));
+    for (const [kind, text] of [["span", name], ["b", value], ["small", said]]) {
+      if (!text) continue;
+      const part = document.createElement(String(kind));
+      part.textContent = String(text);
+      link.append(part);
+    }
+    item.append(link);
+    return item;
+  }
+
+  /** @param {string} text */
+  function hitNote(text) {
+    const note = document.createElement("p");
+    note.className = "hits-note";
+    note.textContent = text;
+    return note;
+  }
+
   /** @param {HTMLElement} panel @param {string} text */
   async function answer(panel, text) {
     if (text.trim().length < 2) {
@@ -259,44 +296,39 @@
     let hits = asked.length ? find(ratings, asked) : [];
     let missing = "";
     const rated = asked.some((word) => /\d/.test(word));
-    for (let drop = asked.length - 1; !hits.length && rated && drop >= 0 && asked.length > 1; drop -= 1) {
+    for (const drop of hits.length || !rated || asked.length < 2 ? [] : leastTold(ratings, asked)) {
       hits = find(ratings, asked.filter((_, i) => i !== drop));
-      if (hits.length) missing = asked[drop] || "";
+      if (hits.length) {
+        missing = asked[drop] || "";
+        break;
+      }
     }
+    const whole = hits.length > 0 && !missing;
+    const pages = whole ? [] : pagesOf(ratings, asked).slice(0, 3);
+    if (pages.length && /^[a-z]{3,}$/.test(missing)) hits = []; // ratings of another kind of thing are not near
+    const own = panel.dataset.ratingsFor === "ask-box"; // the search box of the head has its own words for nothing
     panel.textContent = "";
-    panel.hidden = !hits.length && !(rated && panel.dataset.ratingsFor === "ask-box");
+    panel.hidden = !hits.length && !pages.length && !(own && asked.join("").length > 2);
     if (panel.hidden) return;
-    if (missing || !hits.length) {
-      const note = document.createElement("p");
-      note.className = "hits-note";
-      note.textContent = hits.length
-        ? `Nothing is printed with “${missing}” in it. Nearest:`
-        : "No rating is printed for this. Try the size and the grade alone, such as 3/8 g70.";
-      panel.append(note);
+    /** @param {HTMLLIElement[]} lines */
+    const show = (lines) => {
+      const list = document.createElement("ul");
+      list.className = "hits";
+      list.append(...lines);
+      panel.append(list);
+    };
+    if (pages.length) {
+      panel.append(hitNote("No rating goes by all of these words. A page that does:"));
+      show(pages.map(([title, address]) => hitLine(address, title, "", "")));
     }
-    const list = document.createElement("ul");
-    list.className = "hits";
-    for (const { line } of hits.slice(0, MOST_HITS)) {
-      const item = document.createElement("li");
-      const link = document.createElement("a");
-      link.href = String(new URL(line[3], scope));
-      const name = document.createElement("span");
-      name.textContent = line[0];
-      const value = document.createElement("b");
-      value.textContent = line[1];
-      const use = document.createElement("small");
-      use.textContent = `${ratings.tables[line[4]]} For ${line[2]}.`;
-      link.append(name, value, use);
-      item.append(link);
-      list.append(item);
+    if (missing && hits.length) panel.append(hitNote(`No rating is printed with “${missing}” in it. Nearest:`));
+    else if (!hits.length && !pages.length) {
+      panel.append(hitNote("No rating is printed for this. Try the size and the grade alone, such as 3/8 g70, or Find to search every page."));
     }
-    if (hits.length) panel.append(list);
-    if (hits.length > MOST_HITS) {
-      const more = document.createElement("p");
-      more.className = "hits-note";
-      more.textContent = `${hits.length - MOST_HITS} more. Add a grade, a size or a number of legs.`;
-      panel.append(more);
+    if (hits.length) {
+      show(hits.slice(0, MOST_HITS).map(({ line }) => hitLine(line[3], line[0], line[1], `${ratings.tables[line[4]]} ${line[2]}`)));
     }
+    if (hits.length > MOST_HITS) panel.append(hitNote(`${hits.length - MOST_HITS} more. Add a grade, a size or a number of legs.`));
   }
 
   /** No rating has these words: look for them in the pages. @param {string} text */

@@ -74,6 +74,14 @@
     });
   }
 
+  /** A link to a folded part of a page opens it. */
+  function openNamed() {
+    const named = location.hash && document.getElementById(decodeURIComponent(location.hash.slice(1)));
+    if (!(named instanceof HTMLDetailsElement) || named.open) return;
+    named.open = true;
+    named.scrollIntoView();
+  }
+
   const container = () => /** @type {HTMLElement} */ (document.querySelector("[data-md-component=container]"));
 
   /** Put another page of the book on screen, keeping the scripts (and so the running Python) alive.
@@ -135,9 +143,11 @@
   openForPrint();
   bindTurning();
   addEventListener("resize", frames);
+  addEventListener("hashchange", openNamed);
   subject.subscribe(() => {
     markDoor();
     stampPrint();
     frames();
+    openNamed();
   });
 })();

@@ -188,6 +188,25 @@ def test_what_is_typed_boils_down(typed: str, boiled: list[str]) -> None:
     assert ratings_index.boil(typed) == boiled
 
 
+def test_ropes_of_one_size_are_ratings_of_their_own() -> None:
+    """49 CFR 393.108: 3/8 in manila holds 205 lb where 3/8 in wire rope holds 3,000 lb."""
+    made = {e.label: e.answer for e in ratings_index.entries() if e.table == "tie-down-other"}
+    assert made["Manila rope, 3/8 in"] == "205 lb (90 kg)"
+    assert made["Wire rope 6x37 fibre core, 3/8 in"] == "3,000 lb (1,360 kg)"
+    assert len(made) == len(table("tie-down-other").where(unit="lb"))
+
+
+def test_two_ratings_under_one_name_stop_the_build(monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setattr(ratings_index, "row_text", lambda name, row: "chain")
+    with pytest.raises(ratings_index.AmbiguousRating, match="two ratings go by the name chain"):
+        ratings_index.entries()
+
+
+def test_what_is_no_rating_has_its_page() -> None:
+    words = {address: words for _, address, words in ratings_index.pages()}
+    assert {"wire", "rope", "clip"} <= set(words["look-up/wire-rope-clips.html"])
+
+
 def test_every_rating_leads_to_a_cell_of_its_table() -> None:
     made = ratings_index.entries()
     assert len({entry.label + entry.table for entry in made}) == len(made)

@@ -108,6 +108,22 @@ def test_the_ratings_box_says_what_is_near(served: str, page: Page) -> None:
     expect(page.locator(".ask .hits li").first).to_contain_text("3/8 in")
 
 
+@pytest.mark.parametrize(
+    ("typed", "said"),
+    [
+        ("1/2 wire rope clip", "How many clips on a wire rope"),
+        ("hook throat", "How far may a hook open"),
+        ("blorf 3/8", "Grade"),
+        ("zzqx vrrp", "No rating is printed for this"),
+    ],
+)
+def test_the_ratings_box_never_stays_silent(served: str, page: Page, typed: str, said: str) -> None:
+    page.goto(served + "look-up/index.html")
+    page.fill("#ask-box", typed)
+    expect(page.locator(".ask [data-ratings-for]")).to_contain_text(said)
+    expect(page.locator(".ask .hits-note").first).to_contain_text("No rating")
+
+
 def search(page: Page, words: str) -> str:
     """What the book's search finds."""
     page.locator("#find-box").press_sequentially(words)
