@@ -147,15 +147,34 @@ class _Recorder(dict[str, list[laws.Row]]):
         return super().items()
 
 
+def tables_seen_by(law: laws.Law, tables: laws.Tables) -> set[str]:
+    """The tables that a law looks at."""
+    recorder = _Recorder(tables)
+    law(recorder)
+    return recorder.seen
+
+
 def laws_by_table(tables: laws.Tables) -> dict[str, list[laws.Law]]:
     """The laws that look at each table."""
     found: dict[str, list[laws.Law]] = {name: [] for name in tables}
     for law in laws.LAWS:
-        recorder = _Recorder(tables)
-        law(recorder)
-        for name in recorder.seen:
+        for name in tables_seen_by(law, tables):
             found[name].append(law)
     return found
+
+
+def with_change(change: Change, rows: list[laws.Row], ask: Callable[[], bool]) -> bool:
+    """What `ask` answers while the change stands; it is undone afterwards."""
+    row, other = rows[change.row - 2], rows[change.other_row - 2] if change.other_row else None
+    row[change.column] = change.new
+    if other:
+        other[change.column] = change.old
+    try:
+        return ask()
+    finally:
+        row[change.column] = change.old
+        if other:
+            other[change.column] = change.new
 
 
 def run(names: list[str] | None = None, share: float = 1.0, seed: int = 0) -> list[Count]:
@@ -187,15 +206,10 @@ def _try(
     count: Count,
 ) -> None:
     rows = tables[name]
-    row, other = rows[change.row - 2], rows[change.other_row - 2] if change.other_row else None
-    row[change.column] = change.new
-    if other:
-        other[change.column] = change.old
-    lawful = any(_notices(law, tables) for law in watching)
-    copied = bool(second_copy.claims(name)) and bool(second_copy.differences(name, rows, key))
-    row[change.column] = change.old
-    if other:
-        other[change.column] = change.new
+    lawful = with_change(change, rows, lambda: any(_notices(law, tables) for law in watching))
+    copied = bool(second_copy.claims(name)) and with_change(
+        change, rows, lambda: bool(second_copy.differences(name, rows, key))
+    )
     count.changes += 1
     count.by_laws += lawful
     if lawful or copied:

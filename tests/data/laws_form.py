@@ -413,8 +413,9 @@ PRINTED_STEP = {
     ("hook-limits", "twist", "deg"): "5",
     ("proof-tests", "proof_addition", "short_ton"): "5",
     ("proof-tests", "proof_addition", "ton"): "5",
-    ("rope-terminations", "termination_factor", "ratio"): "0.01",
     ("shackle-limits", "deformation", "%"): "5",
+    ("shackles", "minimum_breaking_force", "lbf"): "500",
+    ("shackles", "working_load_limit", "short_ton"): "1/12",
     ("sling-temperature-limits", "reduce_above", "degC"): "10",
     ("sling-temperature-limits", "reduce_above", "degF"): "50",
     ("sling-temperature-limits", "remove_above", "degF"): "50",
@@ -435,6 +436,7 @@ PRINTED_STEP = {
     ("turnbuckles", "working_load", "lbf"): "100",
     ("weld-parameters", "current_high", "A"): "5",
     ("weld-parameters", "current_low", "A"): "5",
+    ("wire-rope", "nominal_breaking_force", "lbf"): "100",
     ("wire-rope-clips", "spacing", "in"): "1/4",
     ("wire-rope-clips", "torque", "lbf.ft"): "5",
     ("wire-rope-clips", "turn_back", "in"): "1/2",
@@ -462,18 +464,24 @@ def _badly_written(value: str) -> bool:
     return above >= below or (below != 64 and (lowest.numerator, lowest.denominator) != (above, below))
 
 
-def _form_numbers(name: str, tables: Tables) -> list[str]:
-    """Numbers are written as shops and standards write them, to the step the source prints (PRINTED_STEP)."""
+def law_numbers_are_well_written(tables: Tables) -> list[str]:
+    """Numbers are written as shops and standards write them: commas in place, no leading zero, fractions in lowest terms."""
+    return [
+        f"{name}.csv: {row['value']} is not written as a number of this book is"
+        for name, rows in tables.items()
+        if name != "sources"
+        for row in rows
+        if row["unit"] != "text" and _badly_written(row["value"])
+    ]
+
+
+def _form_steps(name: str, tables: Tables) -> list[str]:
+    """A column goes in the step to which its source prints it (PRINTED_STEP)."""
     found = []
     for row in tables[name]:
-        if row["unit"] == "text":
-            continue
-        value = row["value"]
         step = PRINTED_STEP.get((name, row["quantity"], row["unit"]))
-        if _badly_written(value):
-            found.append(f"{name}.csv: {value} is not written as a number of this book is")
-        elif step and exact(value) % exact(step):
-            found.append(f"{name}.csv {row['quantity']}: {value} {row['unit']} is no step of {step}")
+        if step and not _badly_written(row["value"]) and exact(row["value"]) % exact(step):
+            found.append(f"{name}.csv {row['quantity']}: {row['value']} {row['unit']} is no step of {step}")
     return found
 
 
@@ -482,7 +490,7 @@ FORMS: tuple[Callable[[str, Tables], list[str]], ...] = (
     _form_places,
     _form_locators,
     _form_units,
-    _form_numbers,
+    _form_steps,
 )
 
 
@@ -495,7 +503,15 @@ def _law(form: Callable[[str, Tables], list[str]], name: str) -> Law:
     return law
 
 
+def _applies(form: Callable[[str, Tables], list[str]], name: str) -> bool:
+    """Whether the form has anything to say of that table."""
+    if form is _form_locators:
+        return name in NAMED_IN_LOCATOR
+    return form is not _form_steps or any(table == name for table, _, _ in PRINTED_STEP)
+
+
 def form_laws() -> tuple[Law, ...]:
     """Every law of form for every table but the list of sources."""
     names = [r["name"] for r in descriptor()["resources"] if r["name"] != "sources"]
-    return tuple(_law(form, name) for name in names for form in FORMS)
+    by_table = (_law(form, name) for name in names for form in FORMS if _applies(form, name))
+    return (*by_table, law_numbers_are_well_written)

@@ -35,6 +35,24 @@ def test_law_holds(law: laws.Law, tables: laws.Tables) -> None:
     assert law(tables) == []
 
 
+@pytest.mark.parametrize("law", laws.LAWS, ids=lambda law: law.__name__)
+def test_law_reports_a_wrong_cell(law: laws.Law, tables: laws.Tables) -> None:
+    """A law that nothing can break is no law: each one reports at least one changed cell, in words."""
+    seen = mutate_tables.tables_seen_by(law, tables)
+    assert any(
+        mutate_tables.with_change(change, tables[name], lambda: _reports(law, tables))
+        for name in sorted(seen - {"sources"}, key=lambda name: len(tables[name]))
+        for change in mutate_tables.changes(tables[name])
+    )
+
+
+def _reports(law: laws.Law, tables: laws.Tables) -> bool:
+    try:
+        return any(isinstance(sentence, str) and sentence for sentence in law(tables))
+    except (ArithmeticError, LookupError, TypeError, ValueError):
+        return False  # it stopped on the wrong cell, which is not saying what is wrong
+
+
 @pytest.mark.parametrize("resource", CLAIMS, ids=lambda r: r["name"])
 def test_second_copy_agrees(resource: dict[str, object], tables: laws.Tables) -> None:
     """Every table with figures has a second copy (tests/data/second/README.md says how it was typed)."""
