@@ -16,6 +16,7 @@ from calc.inspecting.chain_ratings import lifting_ratings, tie_down_ratings
 from calc.inspecting.criteria import (
     CRITERIA_RESULT,
     DATE_INPUT,
+    DECIDES_RESULT,
     NEXT_RESULT,
     SERVICE_INPUT,
     Finding,
@@ -209,7 +210,7 @@ def compute(given: Given, say: Say) -> Answer:
     return Answer(
         verdict=verdict,
         headline=_headline(findings, use_verdict, rating_words, usable, say),
-        big="wear",
+        big="decides",
         results={
             "wear": None if now is None else loss(nominal_m(size), now),
             "min_thickness": thinnest[0].value_si,
@@ -219,7 +220,7 @@ def compute(given: Given, say: Say) -> Answer:
             if given.has("links") and given.has("reach_now")
             else None,
             "rating_if_sound": usable.working_load_limit_kg if usable else None,
-            **record(findings, given, verdict),
+            **record(findings, given, verdict, rating_words if use_verdict == "stop" else ""),
         },
         shown=shown | ({} if now is not None else {"wear": "not measured"}),
         tables=tables(findings),
@@ -277,6 +278,7 @@ WORKSHEET = Worksheet(
         DATE_INPUT,
     ),
     results=(
+        DECIDES_RESULT,
         Result("wear", "Wire worn by", "fraction", rounding="up"),
         Result("min_thickness", "Thickness at which it is out", "length", rounding="up", digits=4),
         Result("loosest_min_thickness", "The loosest published limit", "length", digits=4),

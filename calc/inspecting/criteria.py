@@ -22,6 +22,25 @@ Outcome = Literal["pass", "near", "fail", "not looked at"]
 NEAR_LIMIT = 0.5
 """Over half of a limit used up is called near it: measure again soon (our own mark, no source)."""
 
+LOOK_AT = {
+    "Throat opened": "the throat", "Throat opened, in length": "the throat", "Section worn": "the wear in the saddle",
+    "Twisted or bent out of the flat": "any twist", "Latch does not close": "the latch", "Crack": "any crack",
+    "No readable marks": "the marks", "Welded, heated, ground or changed": "any weld, heat or change",
+    "Worn thin": "the thinnest link", "Stretched": "the stretch", "Damage": "damage, link by link", "No readable tag": "the tag",
+    "Bow worn": "the wear of the bow", "Pin worn": "the wear of the pin", "Jaw sprung": "the jaw",
+    "Bent or twisted to the eye": "any bend", "Pin not fully home": "how the pin seats",
+    "Wrong pin": "whose pin it is", "Crack, nick or damaged thread": "any crack or nick",
+    "Broken wires in one lay": "broken wires in a lay", "Broken wires in one strand of a lay": "broken wires in a strand",
+    "Broken wires at an end fitting": "broken wires at the fittings", "Outer wires worn": "the wear of the outer wires",
+    "Kink, crush or birdcage": "any kink or crush", "Heat damage": "any heat mark", "Corrosion or pitting": "any rust",
+    "End fitting cracked, bent or worn": "the end fittings", "Cut, tear, snag or puncture": "any cut or tear",
+    "Melted, charred or glazed": "any heat mark", "Acid or caustic burn, stiff or faded web": "any acid burn",
+    "Load stitching broken or worn": "the stitching", "Fitting bent, cracked or worn": "the fittings",
+    "Knotted, mended, welded or changed": "any knot, mend or change",
+}  # fmt: skip
+"""What is still to be looked at, in a reader's words, by the criterion that it would answer."""
+_NAMED = 2
+
 SERVICE_MONTHS = {"normal": 12, "severe": 3}
 """Months between inspections by service class (WAC 296-155-55800, Table 12); special service: a qualified person."""
 
@@ -220,10 +239,37 @@ def headline(part: str, findings: Sequence[Finding]) -> str:
     if failed:
         return f"Take this {part} out of use: {_listed(failed)}."
     if open_:
-        return f"This {part} cannot be passed yet. Not looked at: {_listed(open_)}."
+        return f"This {part} cannot be passed yet. Still to look at: {_listed(_to_look_at(open_))}."
     if by_outcome["near"]:
         return f"This {part} is inside every limit, but over halfway there: {_listed(by_outcome['near'])}."
     return f"This {part} is inside every limit that was checked. Its tag says what it may carry."
+
+
+def decides(findings: Sequence[Finding], against: str = "") -> str:
+    """What decides, for the large line: what failed (or `against`, a reason that no looking changes), else what is still
+    to be looked at, else what is near its limit, else that all of it was looked at.
+    """
+    by_outcome = counted(findings)
+    if against or by_outcome["fail"]:
+        return f"Out: {_few([against] if against else by_outcome['fail'])}"
+    if by_outcome["not looked at"]:
+        return f"Look at {_few(_to_look_at(by_outcome['not looked at']))}"
+    if by_outcome["near"]:
+        return f"Near its limit: {_few(by_outcome['near'])}"
+    return f"All {len(by_outcome['pass'])} looked at"
+
+
+def _to_look_at(criteria: Sequence[str]) -> tuple[str, ...]:
+    return tuple(dict.fromkeys(LOOK_AT[criterion] for criterion in criteria))
+
+
+def _few(names: Sequence[str]) -> str:
+    """The first names, and how many there are besides."""
+    if len(names) <= _NAMED:
+        return _listed(names)
+    return (
+        f"{', '.join(name[:1].lower() + name[1:] for name in names[:_NAMED])} and {len(names) - _NAMED} more"
+    )
 
 
 def _listed(names: Sequence[str]) -> str:
@@ -283,6 +329,7 @@ DATE_INPUT = Input(
     required=False,
     help="Year-month-day, such as 2026-03-14.",
 )
+DECIDES_RESULT = Result("decides", "What decides")
 NEXT_RESULT = Result("next_inspection", "Next full inspection")
 CRITERIA_RESULT = Result(
     "criteria", "Each criterion",
@@ -319,10 +366,13 @@ def _months_later(day: datetime.date, months: int) -> datetime.date:
     return datetime.date(year, month + 1, 28)
 
 
-def record(findings: Sequence[Finding], given: Given, verdict: Verdict) -> Mapping[str, str | list[str]]:
-    """The results that every inspection shares: the criteria as lines, and the next date."""
+def record(
+    findings: Sequence[Finding], given: Given, verdict: Verdict, against: str = ""
+) -> Mapping[str, str | list[str]]:
+    """The results that every inspection shares: what decides, the criteria as lines, and the next date."""
     due = next_inspection(given)
     return {
+        "decides": decides(findings, against),
         "criteria": [finding.line() for finding in findings],
         "next_inspection": due if verdict in ("ok", "caution") else "none: out of use",
     }
@@ -344,7 +394,7 @@ def unless(given: Given, name: str) -> bool | None:
 
 
 __all__ = [
-    "CRITERIA_RESULT", "DATE_INPUT", "NEXT_RESULT", "SERVICE_INPUT", "Finding", "Limit", "at_least", "cautions",
-    "citations_of", "counted", "headline", "judge", "known", "limit_of", "limits", "measured",
+    "CRITERIA_RESULT", "DATE_INPUT", "DECIDES_RESULT", "LOOK_AT", "NEXT_RESULT", "SERVICE_INPUT", "Finding", "Limit", "at_least", "cautions",
+    "citations_of", "counted", "decides", "headline", "judge", "known", "limit_of", "limits", "measured",
     "next_inspection", "record", "rule", "seen", "steps_of", "tables", "unless",
 ]  # fmt: skip

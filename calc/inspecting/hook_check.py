@@ -11,6 +11,7 @@ from calc.figures.inspection import hook_figure
 from calc.inspecting.criteria import (
     CRITERIA_RESULT,
     DATE_INPUT,
+    DECIDES_RESULT,
     NEXT_RESULT,
     SERVICE_INPUT,
     Finding,
@@ -139,7 +140,7 @@ def compute(given: Given, say: Say) -> Answer:
     return Answer(
         verdict=verdict,
         headline=headline("hook", findings),
-        big="throat_increase_percent",
+        big="decides",
         results={
             "throat_increase_percent": throat,
             "throat_increase": throat_m,
@@ -202,6 +203,7 @@ WORKSHEET = Worksheet(
         DATE_INPUT,
     ),
     results=(
+        DECIDES_RESULT,
         Result("throat_increase_percent", "Throat opened by", "fraction", rounding="up"),
         Result("throat_increase", "Throat opened by, in length", "length", rounding="up"),
         Result("throat_limit", "Throat at which it is out", "length", rounding="down", digits=4),

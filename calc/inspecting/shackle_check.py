@@ -10,6 +10,7 @@ from calc.figures.inspection import shackle_figure
 from calc.inspecting.criteria import (
     CRITERIA_RESULT,
     DATE_INPUT,
+    DECIDES_RESULT,
     NEXT_RESULT,
     SERVICE_INPUT,
     Finding,
@@ -93,7 +94,7 @@ def compute(given: Given, say: Say) -> Answer:
     return Answer(
         verdict=verdict,
         headline=headline("shackle", findings),
-        big="body_wear",
+        big="decides",
         results={
             "body_wear": body, "pin_wear": pin, "jaw_change": _spread(given),
             "body_limit": _least(given, "body"), "pin_limit": _least(given, "pin"),
@@ -150,6 +151,7 @@ WORKSHEET = Worksheet(
         DATE_INPUT,
     ),
     results=(
+        DECIDES_RESULT,
         Result("body_wear", "Bow worn by", "fraction", rounding="up"),
         Result("pin_wear", "Pin worn by", "fraction", rounding="up"),
         Result("jaw_change", "Jaw changed by", "fraction", rounding="up"),

@@ -11,6 +11,7 @@ from calc.figures.inspection import rope_figure, web_figure
 from calc.inspecting.criteria import (
     CRITERIA_RESULT,
     DATE_INPUT,
+    DECIDES_RESULT,
     NEXT_RESULT,
     SERVICE_INPUT,
     Finding,
@@ -169,7 +170,7 @@ def compute(given: Given, say: Say) -> Answer:
     return Answer(
         verdict=verdict,
         headline=headline("sling", findings),
-        big="worst_share",
+        big="decides",
         results={
             "worst_share": _worst_share(findings), "diameter_loss": diameter[1] if diameter else None,
             "rating_if_sound": given.si("rating") if usable else None, **record(findings, given, verdict),
@@ -186,7 +187,7 @@ def compute(given: Given, say: Say) -> Answer:
 
 
 def _worst_share(findings: tuple[Finding, ...]) -> str:
-    """The outcome in one word group for the big line: how many of the deciding criteria passed."""
+    """How many of the deciding criteria passed."""
     deciding = [finding for finding in findings if finding.decides]
     passed = sum(finding.outcome in ("pass", "near") for finding in deciding)
     return f"{passed} of {len(deciding)} criteria passed"
@@ -261,6 +262,7 @@ WORKSHEET = Worksheet(
         DATE_INPUT,
     ),
     results=(
+        DECIDES_RESULT,
         Result("worst_share", "In all"),
         Result("diameter_loss", "Rope thinner by", "fraction", rounding="up"),
         Result("rating_if_sound", "Rating on its tag, if sound", "weight", rounding="down", digits=4),
