@@ -552,3 +552,33 @@ def law_defaults_are_the_strictest(tables: Tables) -> list[str]:
                 if (d == "yes") != (abs(v - best) <= 0.004 * abs(best))
             ]
     return found
+
+
+def law_chain_limits(tables: Tables) -> list[str]:
+    """Stretch: an emergency service stops first, DIN 685 (DGUV) and the navy at one figure, Queensland at twice that.
+
+    Wear: DIN 685 and Queensland print one figure, the emergency service allows more, the navy most, and a worn link keeps
+    at least three quarters. All but the emergency service's stretch go in fives.
+    """
+    rows = tables["chain-limits"]
+    stretch = column(rows, "source", quantity="elongation")
+    wear = column(rows, "source", quantity="thickness_loss")
+    sources = {"ema-4wd", "dguv-209-021", "navedtra-14251", "qld-pn10123"}
+    if set(stretch) != sources or set(wear) != sources or len(rows) != 8:
+        return ["chain-limits.csv: four sources print both limits"]
+    found = [
+        f"chain-limits.csv {r['source']}: {r['value']} percent is no step of five"
+        for r in rows
+        if num(r["value"]) % 5 and (r["source"], r["quantity"]) != ("ema-4wd", "elongation")
+    ]
+    if (
+        not 2
+        <= stretch["ema-4wd"]
+        < stretch["dguv-209-021"]
+        == stretch["navedtra-14251"]
+        == stretch["qld-pn10123"] / 2
+    ):
+        found.append(f"chain-limits.csv elongation: out of order: {stretch}")
+    if not wear["dguv-209-021"] == wear["qld-pn10123"] < wear["ema-4wd"] < wear["navedtra-14251"] <= 25:
+        found.append(f"chain-limits.csv thickness_loss: out of order: {wear}")
+    return found
