@@ -11,7 +11,7 @@ from hypothesis import strategies as st
 
 from calc.answering import answer
 from calc.lifting.load_path import WORKSHEET
-from calc.lifting.path_items import CONDITIONS, KINDS, PathItem, rate_item
+from calc.lifting.path_items import CONDITIONS, KINDS, PathItem, path_item_inputs, rate_item, table_rating
 from calc.quantities import to_si
 from calc.worksheet import BadInput
 
@@ -275,3 +275,154 @@ def test_capacity_is_the_least_and_does_not_depend_on_the_load(ratings: list[flo
     found = run(*(item(rating=f"{rating} kg") for rating in ratings), load=f"{load} kg")
     assert value(found, "capacity") == pytest.approx(min(ratings))
     assert max(value(found, "share")) == pytest.approx(100 * load / min(ratings))
+
+
+# ------------------------------------------------------------------------------------------------ parts in full
+
+
+def test_a_part_without_a_name_is_named_by_its_place_and_kind() -> None:
+    found = run(item(kind="ring", rating="2 t"), item(kind="web-sling", rating="1 t"))
+    assert value(found, "governing") == "2. web or round sling"
+    assert found["steps"][0]["label"] == "Pull on 1. ring or link"
+
+
+def test_every_box_of_a_part_is_read() -> None:
+    def rated(**more: Any) -> Any:
+        return value(run(item(**{"rating": "2 t", **more})), "capacity")
+
+    assert rated(kind="shackle", side_angle="5") == pytest.approx(2000)
+    assert rated(kind="shackle", side_angle="6") is None
+    assert rated(kind="eyebolt-plain", side_angle="1") is None
+    assert rated(kind="chain", grade="80", temperature="202 degC") == pytest.approx(1800)
+    assert rated(kind="wire-rope", choke_angle="100") == pytest.approx(2000 * 0.75 * 0.87)
+    assert rated(kind="wire-rope", bend_ratio="4") == pytest.approx(1500)
+    assert rated(condition="bent") is None
+    # A choke of natural fibre rope keeps 250 of 550 lb (29 CFR 1918 App. II Table 2).
+    assert rated(kind="fibre-rope", choke_angle="130") == pytest.approx(2000 * 250 / 550)
+    # What does not apply to a kind is not asked of it and changes nothing.
+    assert rated(kind="hoist", choke_angle="100", bend_ratio="4", grade="70") == pytest.approx(2000)
+    assert rated(kind="chain", bend_ratio="4") == pytest.approx(2000)
+    assert rated(kind="web-sling", choke_angle="130") == pytest.approx(1500)
+    assert rated(kind="chain", choke_angle="130") == pytest.approx(1500)
+
+
+@pytest.mark.parametrize(
+    ("part", "reason"),
+    [(PathItem("p", "eyebolt-plain", rating_kg=9.0, side_angle_deg=0.1),
+      "p has no shoulder: it takes a pull in line with its shank only"),
+     (PathItem("p", "shackle", rating_kg=9.0, side_angle_deg=91.4), "p is pulled 91° off its line; over 90° is not allowed"),
+     (PathItem("p", "wire-rope", rating_kg=9.0, bend_ratio=0.99), "p is bent round something thinner than itself"),
+     (PathItem("p", "chain", rating_kg=9.0, temperature_degc=20.0),
+      "p works hot or cold, and its grade is not given: no heat rule can be read"),
+     (PathItem("p", "ring"), "p has no rating given: read it from the mark, or do not use the part"),
+     (PathItem("p", "hook", "", "3/8"), "p has no grade given: read it from the mark, or do not use the part"),
+     (PathItem("p", "chain", "43", rating_kg=9.0), "p is grade 43: it ties loads down and has no lifting rating")],
+)  # fmt: skip
+def test_why_a_part_may_not_be_used(part: PathItem, reason: str) -> None:
+    rating = rate_item(part)
+    assert rating.reason == reason
+    assert (rating.item, rating.rating_kg, rating.straight_kg, rating.printed) == (part, None, None, "")
+    assert (rating.shares, rating.citations, rating.from_memory) == ((), (), False)
+
+
+@pytest.mark.parametrize(
+    ("part", "words"),
+    [(PathItem("p", "shackle", rating_kg=9.0, side_angle_deg=44.6), "p is pulled 45° off its line: its rating falls"),
+     (PathItem("p", "shackle", rating_kg=9.0, temperature_degc=degc(401)), "p is at 401 °F (205 °C), outside −40 °F (−40 °C) to 400 °F"),
+     (PathItem("p", "hook", "120", rating_kg=9.0, temperature_degc=degc(401)), "and no heat rule covers grade 120"),
+     (PathItem("p", "hook", "80", rating_kg=9.0, temperature_degc=-60.0), "p may not be used at"),
+     (PathItem("p", "eyebolt", "", "3/11"), "p cannot be rated: size “3/11” is not in the eyebolt table; threads are 1/4,"),
+     (PathItem("p", "shackle", "C", "3/4"), "grade C is not in the shackle table; it has grades A and B")],
+)  # fmt: skip
+def test_why_a_part_has_no_rating_here(part: PathItem, words: str) -> None:
+    rating = rate_item(part)
+    assert words in rating.reason.replace("-40", "−40")
+    assert rating.item == part
+    assert rating.printed == ""
+    assert rating.verdict == ("stop" if "may not" in words else "unknown")
+
+
+def test_what_a_rating_says_of_itself() -> None:
+    marked = rate_item(PathItem("p", "chain", "80", "3/8", rating_kg=1234.5))
+    assert (marked.straight_kg, marked.printed, marked.citations, marked.shares) == (
+        1234.5,
+        "as marked",
+        (),
+        (),
+    )
+    assert (marked.reason, marked.verdict, marked.from_memory, marked.blocked) == ("", "ok", False, False)
+    printed = rate_item(PathItem("p", "chain", "80", "3/8", choke_angle_deg=130.0, temperature_degc=202.0))
+    assert printed.straight_kg == pytest.approx(7100 * LB)
+    assert printed.rating_kg == pytest.approx(7100 * LB * 0.75 * 0.9)
+    assert printed.printed == "printed 7,100 lb"
+    assert [share.share for share in printed.shares] == pytest.approx([0.9, 0.75, 1.0])
+    # Every share brings its source, and the rating its own.
+    assert printed.citations[0].source == "osha-sling-guidance"
+    assert printed.citations[1:] == tuple(cited for share in printed.shares for cited in share.citations)
+    assert len(printed.citations) == 4
+    assert all(cited.locator for cited in printed.citations)
+
+
+def test_bounds_meet_at_their_own_figure() -> None:
+    assert rate_item(PathItem("p", "shackle", rating_kg=7.0, side_angle_deg=5.0)).rating_kg == 7.0
+    assert rate_item(PathItem("p", "shackle", rating_kg=7.0, side_angle_deg=90.0)).verdict == "unknown"
+    assert rate_item(PathItem("p", "wire-rope", rating_kg=8.0, bend_ratio=1.0)).rating_kg == pytest.approx(
+        4.0
+    )
+    # At the temperature from which a rule takes nothing more the part stays usable: 200 C by EN 818-6 is all of it.
+    assert rate_item(PathItem("p", "chain", "80", rating_kg=7.0, temperature_degc=200.0)).rating_kg == 7.0
+
+
+def test_hooks_tie_down_by_the_tie_down_table() -> None:
+    # 49 CFR 393.108, grade 70, 3/8 in: 6,600 lb; a hook is matched to the chain of its size.
+    assert rate_item(PathItem("h", "hook", "70", "3/8"), "tie-down").rating_kg == pytest.approx(6600 * LB)
+    assert table_rating(PathItem("c", "chain", "80", "3/8")).working_load_limit_kg == pytest.approx(7100 * LB)
+    metric = rate_item(PathItem("e", "eyebolt", "", "12.7 mm"))
+    assert metric.rating_kg is None
+
+
+@pytest.mark.parametrize(
+    ("row", "box"),
+    [({"kind": "chain", "grade": "90", "size": "3/8"}, "grade"), ({"kind": "hook", "grade": "80", "size": "3/9"}, "size"),
+     ({"kind": "hook", "grade": "Grade 90", "size": "3/8"}, "grade"), ({"kind": "shackle", "grade": "a", "size": "9/7"}, "size")],
+)  # fmt: skip
+def test_what_the_tables_do_not_know_is_refused_by_its_box(row: dict[str, str], box: str) -> None:
+    messages = refused(item(rating="1 t"), item(label="odd one", **row))
+    assert set(messages) == {f"items[1].{box}"}
+    assert messages[f"items[1].{box}"].startswith("is not rated: ")
+    assert messages[f"items[1].{box}"].endswith("Or give the rating on the mark of odd one.")
+
+
+def test_columns_of_a_part() -> None:
+    """Kind, bounds, default and when each box is asked: what the page, the reader of inputs and the tests rest on."""
+    columns = {column.name: column for column in path_item_inputs()}
+    assert [column.name for column in path_item_inputs()] == [
+        "label", "kind", "condition", "rating", "grade", "size", "legs", "angle", "side_angle", "temperature",
+        "choke_angle", "bend_ratio",
+    ]  # fmt: skip
+    assert {name: (c.kind, c.dimension) for name, c in columns.items()} == {
+        "label": ("text", ""), "kind": ("choice", ""), "condition": ("choice", ""), "rating": ("quantity", "weight"),
+        "grade": ("text", ""), "size": ("text", ""), "legs": ("count", ""), "angle": ("quantity", "angle"),
+        "side_angle": ("quantity", "angle"), "temperature": ("quantity", "temperature"),
+        "choke_angle": ("quantity", "angle"), "bend_ratio": ("number", ""),
+    }  # fmt: skip
+    assert {name: (c.above, c.at_least, c.at_most) for name, c in columns.items() if c.at_most is not None} == {
+        "rating": (0, None, 2_000_000), "legs": (None, 1, 4), "angle": (0, None, 90), "side_angle": (None, 0, 180),
+        "temperature": (None, -459, 3000), "choke_angle": (None, 0, 180), "bend_ratio": (0, None, 1000),
+    }  # fmt: skip
+    assert {name: c.default for name, c in columns.items() if c.default} == {
+        "legs": "1",
+        "angle": "90",
+        "side_angle": "0",
+    }
+    must = {name for name, c in columns.items() if c.required and not c.default}
+    assert must == {"kind", "condition"}
+    assert {choice.value: choice.label for choice in columns["kind"].choices} == KINDS
+    assert {choice.value: choice.label for choice in columns["condition"].choices} == CONDITIONS
+    slings = ("wire-rope", "fibre-rope", "web-sling", "chain")
+    assert {name: dict(c.shown_when) for name, c in columns.items() if c.shown_when} == {
+        "grade": {"kind": ("chain", "hook", "ring", "shackle")}, "choke_angle": {"kind": slings},
+        "bend_ratio": {"kind": ("wire-rope",)},
+    }  # fmt: skip
+    assert all(column.label for column in columns.values())
+    assert all(column.help for name, column in columns.items() if name != "kind")
