@@ -47,6 +47,9 @@ LEVEL_WITHIN_DEG = 0.5
 TIPS_FAR_DEG = 5.0
 """A load that tips more than this can slide on its rigging: careful."""
 
+NO_LENGTH_M = 1e-9
+"""A length under a nanometre is what rounding leaves of none, and is written as none."""
+
 LINK_PITCH_IN_BARS = 3.0
 """Pitch of a lifting-chain link in bar diameters (EN 818-2, from memory)."""
 
@@ -262,6 +265,11 @@ def _verdict(found: _Found, use: tuple[float, ...] | None, can_roll: bool) -> Ve
     return worst(*verdicts)
 
 
+def _tidy(length_m: float) -> float:
+    """The length, or none where only rounding is left of it."""
+    return 0.0 if abs(length_m) < NO_LENGTH_M else length_m
+
+
 def _names(names: list[str]) -> str:
     if len(names) == 1:
         return f"Leg {names[0]}"
@@ -339,7 +347,8 @@ def _shown(
         "taut": legs(["tight" if t > 0 else "slack" for t in found.tensions_n]),
         "leg_angles": legs(["slack" if a is None else f"{a:.1f}°" for a in found.angles_deg]),
         "hook": ", ".join(
-            f"{say.length(side)} {word}" for side, word in zip(found.rest.hook, ("right", "back", "up"), strict=True)
+            f"{say.length(_tidy(side))} {word}"
+            for side, word in zip(found.rest.hook, ("right", "back", "up"), strict=True)
         ),
     }  # fmt: skip
     if use is None:
@@ -371,9 +380,12 @@ def _steps(say: Say, load: _Load, found: _Found, springy: _Springy, headroom: fl
         Step(
             "How far it tips",
             "angle between the load's own upright and the line from balance point to hook",
-            f"hook {say.one(rest.hook[0] - load.centre[0], 'length')} right, "
-            f"{say.one(rest.hook[1] - load.centre[1], 'length')} back, "
-            f"{say.one(rest.hook[2] - load.centre[2], 'length')} up of it",
+            "hook "
+            + ", ".join(
+                f"{say.one(_tidy(side), 'length')} {word}"
+                for side, word in zip(minus(rest.hook, load.centre), ("right", "back", "up"), strict=True)
+            )
+            + " of it",
             f"{found.tilt_deg:.1f}°" + (f", {found.lean} low" if found.lean else ""),
         ),
     ]

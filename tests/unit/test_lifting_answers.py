@@ -734,9 +734,239 @@ def test_weight_of_a_drawn_solid_working() -> None:
     assert found.shown["parts"] == (f"Drawn solid: {SAY.weight(volume * middle)}",)
 
 
+# ------------------------------------------------------------------------------------------ hanging-load
+
+
+def hung(
+    picks: list[tuple[float, float, float]], lengths: list[float], centre: tuple[float, float, float],
+    names: str = "", **more: Any,
+) -> dict[str, Any]:  # fmt: skip
+    """Inputs of hanging-load: 1,000 kg, legs rated 1 t each unless `ratings` says otherwise."""
+    ratings = more.pop("ratings", ["1 t"] * len(picks))
+    rows = [
+        {"at": [f"{side} m" for side in pick], "length": f"{length} m", "rating": rating, "label": name}
+        for pick, length, rating, name in zip(
+            picks, lengths, ratings, names.split() or [None] * len(picks), strict=True
+        )
+    ]
+    return {"load": "1000 kg", "picks": rows, "centre": [f"{side} m" for side in centre], **more}
+
+
+PAIR = [(1.0, 0.0, 0.0), (-1.0, 0.0, 0.0)]
+SQUARE = [(1.1, 0.9, 0.0), (-1.1, 0.9, 0.0), (-1.1, -0.9, 0.0), (1.1, -0.9, 0.0)]
+ROCKS = [(-0.6, 0.9, 0.0), (-0.6, 0.1, 0.1), (0.5, 0.2, 0.3), (0.4, -0.4, -0.2)]
+SLACK_UP = "mandatory: Take the slack up"
+LEVEL_BY = "note: To hang it level, shorten"
+CARRY_NOTHING = "warning: Slack legs carry nothing"
+JUST_STRAIGHT = "note: More legs are just straight"
+OVER_LEG = "prohibition: A leg is over its rating"
+FLAT_LEG = "prohibition: No sling goes under 30°"
+BETWEEN = "warning: A leg lies between 30° and 45°"
+LINK = "warning: With one leg one link short"
+CAN_ROLL = "warning: Turned over, this load would hang lower still"
+
+HANGING = (
+    Case("level pair", "hanging-load", hung(PAIR, [2.0, 2.0], (0.0, 0.0, -0.3)), "ok", (SLACK_UP,)),
+    Case("one rating missing", "hanging-load", hung(PAIR, [2.0, 2.0], (0.0, 0.0, -0.3), ratings=["1 t", None]), "caution", (SLACK_UP,)),
+    Case("just over", "hanging-load", hung(PAIR, [2.0, 2.0], (0.0, 0.0, -0.3), ratings=["1 t", "577 kg"]), "stop", (OVER_LEG, SLACK_UP)),
+    Case("tips under 5°", "hanging-load", hung(PAIR, [2.0, 2.0], (0.17, 0.0, -0.3)), "ok",
+         ("note: it tips 4.8° with right low", LEVEL_BY, SLACK_UP)),
+    Case("tips over 5°", "hanging-load", hung(PAIR, [2.0, 2.0], (0.19, 0.0, -0.3)), "caution",
+         ("warning: it tips 5.3° with right low", LEVEL_BY, SLACK_UP)),
+    Case("leg just under 45°", "hanging-load", hung(PAIR, [1.41, 1.41], (0.0, 0.0, -0.3)), "caution", (BETWEEN, SLACK_UP)),
+    Case("leg just over 45°", "hanging-load", hung(PAIR, [1.415, 1.415], (0.0, 0.0, -0.3)), "ok", (SLACK_UP,)),
+    Case("leg just over 30°", "hanging-load", hung(PAIR, [1.156, 1.156], (0.0, 0.0, -0.3), chain_size="4 mm"), "caution", (BETWEEN, SLACK_UP)),
+    Case("leg under 30°", "hanging-load", hung(PAIR, [1.15, 1.15], (0.0, 0.0, -0.3), ratings=["2 t"] * 2), "stop", (FLAT_LEG, SLACK_UP)),
+    Case("a link changes much", "hanging-load", hung(PAIR, [1.2, 1.2], (0.0, 0.0, -0.3), chain_size="16 mm"), "caution",
+         (BETWEEN, LINK, SLACK_UP)),
+    Case("even square", "hanging-load", hung(SQUARE, [2.3] * 4, (0.0, 0.0, -0.4)), "caution", (CARRY_NOTHING, JUST_STRAIGHT, SLACK_UP)),
+    Case("square, one short", "hanging-load", hung(SQUARE, [2.3, 2.3, 2.3, 2.26], (0.0, 0.0, -0.4)), "caution",
+         ("note: left and back low", LEVEL_BY, CARRY_NOTHING, SLACK_UP)),
+    Case("top-heavy square", "hanging-load", hung(SQUARE, [2.3] * 4, (0.0, 0.0, 0.3)), "caution",
+         (CAN_ROLL, CARRY_NOTHING, JUST_STRAIGHT, SLACK_UP)),
+    Case("free to roll", "hanging-load", hung(PAIR, [2.0, 2.0], (0.0, 0.0, 0.0)), "caution",
+         ("warning: nothing stops the load rolling", SLACK_UP)),
+    Case("outside the picks", "hanging-load", hung(PAIR, [3.0, 3.0], (1.5, 0.0, -0.3), ratings=["2 t"] * 2), "caution",
+         ("warning: with right low", "note: Here no lengths will", SLACK_UP)),
+    Case("a leg too short to level", "hanging-load", hung(PAIR, [2.6, 0.9], (-0.05, 0.0, -1.0), ratings=["2 t"] * 2), "caution",
+         ("warning: with right low", "note: Here a leg is too short to hold the hook", SLACK_UP)),
+    Case("rolls over", "hanging-load", hung(PAIR, [2.0, 2.0], (0.0, 0.0, 0.3)), "stop",
+         ("prohibition: Top-heavy loads turn over", "mandatory: Picks above the balance point")),
+)  # fmt: skip
+
+
+def test_hanging_working() -> None:
+    # Two legs of 2 m to picks at 1 m either side: the hook stands at the middle, sqrt(3) m up, and straight up is the
+    # line from the balance point to it. The two pulls along the legs must add up to the weight along that line.
+    found = raw("hanging-load", hung(PAIR, [2.0, 2.0], (0.19, 0.0, -0.3), "bow stern"))
+    rise = math.sqrt(3)
+    depth = math.hypot(0.19, rise + 0.3)
+    level, upright = -0.19 / depth, (rise + 0.3) / depth
+    weight = 1000 * G
+    both, difference = weight * upright * 2 / rise, -weight * level * 2
+    bow, stern = (both + difference) / 2, (both - difference) / 2
+    tips = math.degrees(math.atan2(0.19, rise + 0.3))
+    assert found.results["tensions"] == pytest.approx((bow, stern))
+    assert found.results["tilt"] == pytest.approx(tips)
+    assert found.results["depth"] == pytest.approx(depth)
+    # As it hangs, a leg's angle is between it and the level; the lowest pick is bow's, the heavy side.
+    angles = [math.degrees(math.asin((rise * upright + side * level) / 2)) for side in (-1, 1)]
+    assert found.results["leg_angles"] == pytest.approx(angles)
+    assert found.results["headroom"] == pytest.approx(2 * math.sin(math.radians(angles[0])))
+    assert step(found, "Hook over the balance point") == (
+        "2 legs, one, two and three tight tried",
+        f"{SAY.length(depth)} from balance point to hook",
+    )
+    assert step(found, "How far it tips") == (
+        f"hook {SAY.one(-0.19, 'length')} right, 0 mm back, {SAY.one(rise + 0.3, 'length')} up of it",
+        f"{tips:.1f}°, right low",
+    )
+    for name, pull in (("bow", bow), ("stern", stern)):
+        share = pull * depth / weight / 2
+        assert step(found, f"Pull in leg {name}") == (
+            f"9.807 kN × {share:.4f} × 2,000 mm / {SAY.one(depth, 'length')}",
+            SAY.force(pull, "up"),
+        )
+    assert step(found, "Hook over the lowest pick") == (
+        "",
+        SAY.length(2 * math.sin(math.radians(angles[0])), "up"),
+    )
+    assert found.headline == (
+        f"Legs bow and stern carry it: leg bow pulls hardest, {SAY.force(bow, 'up')}. It tips {tips:.1f}°, right low."
+    )
+    assert found.shown["tensions"] == (
+        f"leg bow: {SAY.force(bow, 'up')}",
+        f"leg stern: {SAY.force(stern, 'up')}",
+    )
+    assert found.shown["taut"] == ("leg bow: tight", "leg stern: tight")
+    assert found.shown["leg_angles"] == tuple(
+        f"leg {name}: {angle:.1f}°" for name, angle in zip(("bow", "stern"), angles, strict=True)
+    )
+    assert found.shown["hook"] == f"0 mm (0 in) right, 0 mm (0 in) back, {SAY.length(rise)} up"
+    assert found.shown["use_percent"] == tuple(
+        f"leg {name}: {number_text(pull / G / 10, 3, 'up')}%"
+        for name, pull in (("bow", bow), ("stern", stern))
+    )
+    # Level, the hook stands straight over the balance point: as high as the leg that reaches least high there.
+    high = min(math.sqrt(4 - 0.81**2), math.sqrt(4 - 1.19**2))
+    new = math.hypot(0.81, high)
+    assert found.results["level_lengths"] == pytest.approx((new, 2.0))
+    assert f"shorten leg bow to {SAY.length(new)}." in found.cautions[1].text
+    # Two legs share by statics alone: no line for stretch; the link's line names the short leg and the hard one.
+    assert not any(one.label == "If the legs stretch like chain" for one in found.steps)
+    assert step(found, "If one leg is one link shorter")[0] == "leg stern short, leg bow pulls"
+
+
+def test_hanging_words_of_slack_legs() -> None:
+    short = raw("hanging-load", hung(SQUARE, [2.3, 2.3, 2.3, 2.26], (0.0, 0.0, -0.4)))
+    assert short.headline.startswith("Legs 2 and 4 carry it: leg 2 pulls hardest, ")
+    assert short.headline.endswith("It tips 0.8°, left and back low. Legs 1 and 3 do nothing.")
+    pulls = short.results["tensions"]
+    assert isinstance(pulls, tuple)
+    assert short.shown["tensions"] == (
+        "leg 1: slack",
+        f"leg 2: {SAY.force(float(pulls[1] or 0), 'up')}",
+        "leg 3: slack",
+        f"leg 4: {SAY.force(float(pulls[3] or 0), 'up')}",
+    )
+    assert short.shown["taut"] == ("leg 1: slack", "leg 2: tight", "leg 3: slack", "leg 4: tight")
+    assert [text.split(": ")[1] == "slack" for text in short.shown["leg_angles"]] == [
+        True,
+        False,
+        True,
+        False,
+    ]
+    assert [one.label for one in short.steps if one.label.startswith("Pull in leg")] == [
+        "Pull in leg 2",
+        "Pull in leg 4",
+    ]
+    springy = short.results["springy_tensions"]
+    assert isinstance(springy, tuple)
+    assert step(short, "If the legs stretch like chain") == (
+        "1, 2, 3, 4",
+        "; ".join(SAY.force(float(pull or 0), "up") for pull in springy),
+    )
+    even = raw("hanging-load", hung(SQUARE, [2.3] * 4, (0.0, 0.0, -0.4)))
+    assert even.headline.endswith("It hangs level. Legs 2 and 4 may take a share or none: count on none.")
+    assert even.shown["level_lengths"] == "it hangs level as it is"
+    # Rounding leaves some 1e-15 m of the hook's place; none of it is written.
+    assert str(even.shown["hook"]).startswith("0 mm (0 in) right, 0 mm (0 in) back, ")
+    assert step(even, "How far it tips")[0].startswith("hook 0 mm right, 0 mm back, ")
+    assert step(even, "How far it tips")[1] == "0.0°"
+    one = raw("hanging-load", hung(PAIR, [3.0, 3.0], (1.5, 0.0, -0.3), ratings=["2 t"] * 2))
+    assert one.headline.startswith("Leg 1 carries it: leg 1 pulls hardest, ")
+    assert one.headline.endswith(" Leg 2 does nothing.")
+    three = raw(
+        "hanging-load",
+        hung([(0.0, 0.0, 0.6), (0.0, 0.46, 0.6), (0.97, 0.23, 0.69)], [1.07, 1.09, 1.16], (0.33, 0.21, 0.25)),
+    )
+    assert three.headline.startswith("Legs 1, 2 and 3 carry it")
+    over = raw("hanging-load", hung(PAIR, [2.0, 2.0], (0.0, 0.0, -0.3), ratings=["1 t", "577 kg"]))
+    assert over.headline.endswith("It hangs level. That is over a leg's rating: do not lift.")
+    flat = raw("hanging-load", hung(PAIR, [1.15, 1.15], (0.0, 0.0, -0.3), ratings=["0.5 t"] * 2))
+    assert flat.headline.endswith("A leg lies under 30° from the horizontal: do not lift like this.")
+
+
+def test_hanging_that_rolls_over_says_so_in_every_place() -> None:
+    found = raw("hanging-load", hung(PAIR, [2.0, 2.0], (0.0, 0.0, 0.3)))
+    assert found.headline.startswith("It will roll over.")
+    assert found.results == {"stable": False}
+    names = {result.name for result in worksheet("hanging-load").results} - {"stable"}
+    assert found.shown == dict.fromkeys(names, "it rolls over first")
+    assert step(found, "Resting places with the hook over the picks") == ("2 legs", "none")
+    depth = math.sqrt(3) + 0.3
+    assert step(found, "Where it would come to rest") == (
+        "turned by 180°",
+        f"balance point {SAY.length(depth)} under the hook",
+    )
+
+
+def test_hanging_rocks_between_places() -> None:
+    found = raw("hanging-load", hung(ROCKS, [1.9, 1.7, 1.4, 2.1], (-0.2, 0.1, 0.1)))
+    kinds = {caution.text.split(",")[0]: caution.kind for caution in found.cautions}
+    assert kinds["It can also come to rest another way"] == "warning"
+
+
+def test_hanging_one_link_short_is_three_bars_off_one_leg() -> None:
+    # EN 818-2 (from memory): a link's pitch is three bars. The pull must be that of the sheet itself with the one leg
+    # typed in shorter, on the same springs: so stiff here that statics alone gives it within a thousandth.
+    found = raw("hanging-load", hung(PAIR, [1.3, 1.3], (0.0, 0.0, -0.3), chain_size="20 mm"))
+    short = raw("hanging-load", hung(PAIR, [1.24, 1.3], (0.0, 0.0, -0.3), chain_size="20 mm"))
+    assert number(found, "short_link_tension") == pytest.approx(number(short, "highest_tension"), rel=1e-3)
+    assert number(found, "short_link_tension") > 1.02 * number(found, "highest_tension")
+    assert (
+        SAY.force(number(found, "short_link_tension"), "up")
+        == step(found, "If one leg is one link shorter")[1]
+    )
+
+
+def test_hanging_legs_are_drawn_by_use() -> None:
+    def kinds(**more: Any) -> list[str]:
+        figure = raw(
+            "hanging-load", hung(more.pop("picks", PAIR), more.pop("lengths"), more.pop("centre"), **more)
+        ).figure
+        assert figure is not None
+        return [
+            kind
+            for kind in ("leg-slack", "leg-stop", "leg-careful")
+            if f'"{kind}' in figure.svg or f" {kind}" in figure.svg
+        ]
+
+    low = (0.0, 0.0, -0.3)
+    assert kinds(lengths=[2.0, 2.0], centre=low) == []
+    assert kinds(lengths=[2.0, 2.0], centre=low, ratings=["1 t", "577 kg"]) == ["leg-stop"]
+    assert kinds(lengths=[1.15, 1.15], centre=low, ratings=["2 t"] * 2) == ["leg-stop"]
+    assert kinds(lengths=[1.3, 1.3], centre=low) == ["leg-careful"]
+    assert kinds(picks=SQUARE, lengths=[2.3, 2.3, 2.3, 2.26], centre=(0.0, 0.0, -0.4)) == ["leg-slack"]
+    named = raw("hanging-load", hung(PAIR, [2.0, 2.0], low, "bow stern")).figure
+    assert named is not None
+    assert "1 (bow)" in named.caption + named.svg
+    assert "1 (1)" not in str(raw("hanging-load", hung(PAIR, [2.0, 2.0], low)).figure)
+
+
 # ------------------------------------------------------------------------------------------ all of them
 
-CASES = (*HITCHES, *BEAMS, *STRINGS, *LUGS, *SLINGS, *WEIGHTS)
+CASES = (*HITCHES, *BEAMS, *STRINGS, *LUGS, *SLINGS, *WEIGHTS, *HANGING)
 
 
 @pytest.mark.parametrize("case", CASES, ids=lambda case: f"{case.sheet}, {case.name}")
