@@ -259,7 +259,7 @@ def law_web_slings(tables: Tables) -> list[str]:
         value, what = exact(row["value"]), (row["colour"], *case)
         if factor is None:
             found.append(f"web-slings.csv {what}: no such case in the standard")
-        elif row["colour"] == "factor_for_any":
+        elif row["colour"] == "factor":
             if value != factor or row["quantity"] != "mode_factor":
                 found.append(f"web-slings.csv {what}: statics gives {float(factor):g}, not {row['value']}")
         elif (
@@ -272,7 +272,7 @@ def law_web_slings(tables: Tables) -> list[str]:
         elif value != upright.get(row["colour"], Fraction(0)) * factor:
             found.append(f"web-slings.csv {what}: the colour stands at another place in the series")
     have = {(r["colour"], r["legs"], r["hitch"], r["angle_from_vertical"]) for r in rows}
-    if have != {(colour, *case) for colour in (*COLOURS, "factor_for_any") for case in LOADED_PARTS}:
+    if have != {(colour, *case) for colour in (*COLOURS, "factor") for case in LOADED_PARTS}:
         found.append("web-slings.csv: needs thirteen cases of eight colours and of the factor")
     chain = {
         (r["legs"], r["quantity"].removeprefix("mode_factor_").replace("_", "-")): exact(r["value"])
@@ -280,7 +280,7 @@ def law_web_slings(tables: Tables) -> list[str]:
         if r["source"] == "en-818-4"
     }
     for row in rows:
-        if row["colour"] == "factor_for_any" and row["hitch"] == "straight" and row["legs"] != "1":
+        if row["colour"] == "factor" and row["hitch"] == "straight" and row["legs"] != "1":
             for legs in row["legs"].split("-"):
                 if chain.get((legs, row["angle_from_vertical"])) != exact(row["value"]):
                     found.append(f"web-slings.csv {legs} legs: not the factor of a chain sling")
