@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import gzip
 import json
+import re
 from collections import Counter
 from html.parser import HTMLParser
 from pathlib import Path
@@ -195,6 +196,19 @@ def test_titles_are_told_apart(site: Path, read_pages: dict[str, Reader]) -> Non
         for name in read_pages
     )
     assert [title for title, count in titles.items() if count > 1] == []
+
+
+def test_each_source_has_one_card_and_all_values_are_counted(site: Path) -> None:
+    from calc.tables import table, table_names
+
+    text = (site / "about" / "sources.html").read_text(encoding="utf-8")
+    cards = re.findall(r'<details class="source-card" id="([\w-]+)"', text)
+    assert sorted(cards) == sorted(row["key"] for row in table("sources").rows)
+    counted = re.findall(r"<summary>[^<]*(?:<span[^<]*</span>[^<]*)*<span>(\d+) values?\b", text)
+    assert sum(map(int, counted)) == sum(len(table(name).rows) for name in table_names() if name != "sources")
+    jumps = re.findall(r'<a href="#(from-[\w-]+)"', text)
+    assert jumps
+    assert all(f'id="{jump}"' in text for jump in jumps)
 
 
 def test_a_value_not_seen_in_text_carries_its_ring_and_words(site: Path) -> None:

@@ -124,6 +124,60 @@ def test_the_ratings_box_never_stays_silent(served: str, page: Page, typed: str,
     expect(page.locator(".ask .hits-note").first).to_contain_text("No rating")
 
 
+def test_a_link_to_a_source_opens_its_card(served: str, page: Page, new_context: NewContext) -> None:
+    page.goto(served + "look-up/chain-tie-down.html")
+    page.goto(served + "about/sources.html#cfr-49-393")
+    card = page.locator("details#cfr-49-393")
+    expect(card).to_have_attribute("open", "")
+    expect(card).to_be_in_viewport()
+    expect(card.locator("a", has_text="What may chain hold on a truck?")).to_be_visible()
+    quiet = new_context(java_script_enabled=False).new_page()
+    quiet.goto(served + "about/sources.html")
+    quiet.click(".jump a >> nth=0")
+    expect(quiet.locator("h2#from-chain")).to_be_in_viewport()
+    quiet.click("details.source-card summary >> nth=0")
+    expect(quiet.locator("details.source-card[open] li").first).to_be_visible()
+
+
+@pytest.mark.parametrize(
+    "name",
+    [
+        "chain-tie-down",
+        "chain-lifting",
+        "chain-hooks",
+        "hook-limits",
+        "chain-wear",
+        "tie-down-other",
+        "turnbuckles",
+    ],
+)
+def test_a_gloved_thumb_can_tap_each_value_on_a_phone(
+    served: str, new_context: NewContext, name: str
+) -> None:
+    page = new_context(viewport={"width": 360, "height": 780}).new_page()
+    page.goto(f"{served}look-up/{name}.html")
+    small = page.evaluate(
+        """() => [...document.querySelectorAll('table.data td a')].map((a) => [a.textContent, a.getBoundingClientRect()])
+             .filter(([, box]) => box.height < 43.5 || box.width < 43.5).map(([text]) => text)"""
+    )
+    # Where two sources share a cell each keeps a link of its own; all others are as large as a thumb.
+    assert len(small) <= 2, small
+    assert page.evaluate("document.documentElement.scrollWidth") == 360
+
+
+@pytest.mark.parametrize(
+    "name", ["chain-hooks", "hook-limits", "proof-tests", "densities", "sling-temperature-limits"]
+)
+def test_a_list_needs_no_sliding_on_a_phone(served: str, new_context: NewContext, name: str) -> None:
+    page = new_context(viewport={"width": 360, "height": 780}).new_page()
+    page.goto(f"{served}look-up/{name}.html")
+    frame = page.locator(".table-frame:has(> [data-list])")
+    assert frame.evaluate("(f) => f.scrollWidth <= f.clientWidth")
+    expect(page.locator(".slide-hint").first).to_be_hidden()
+    page.goto(f"{served}look-up/chain-tie-down.html")
+    expect(page.locator(".slide-hint").first).to_be_visible()
+
+
 def search(page: Page, words: str) -> str:
     """What the book's search finds."""
     page.locator("#find-box").press_sequentially(words)
