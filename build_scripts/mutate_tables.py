@@ -7,7 +7,7 @@ word of its column and to a word that does not exist. Each change is made in mem
     python build_scripts/mutate_tables.py [--sample SHARE] [--seed N] [TABLE ...]
 
 Prints a line a table: cells, changes, share caught by the laws alone, the same of the changed numbers alone (words are
-easier to catch), share caught by laws and second copies together.
+easier to catch), share caught by laws and blind recalls together, and with the second copies too.
 Exits 1 if one change in a table that can hurt someone (`safety` in datapackage.json) is missed, 2 if one elsewhere is.
 """
 
@@ -25,7 +25,7 @@ from pathlib import Path
 ROOT = Path(__file__).resolve().parent.parent
 sys.path.insert(0, str(ROOT))
 
-from tests.data import laws, second_copy  # noqa: E402  (the project root must be on the path first)
+from tests.data import laws, recalled, second_copy  # noqa: E402  (the project root must be on the path first)
 
 NOT_CHANGED = {"value", "locator", "note"}
 WORD_KINDS = {"other word", "no such word"}
@@ -52,6 +52,7 @@ class Count:
     cells: int = 0
     changes: int = 0
     by_laws: int = 0
+    by_laws_and_recall: int = 0
     number_changes: int = 0
     numbers_by_laws: int = 0
     caught: int = 0
@@ -211,15 +212,17 @@ def _try(
 ) -> None:
     rows = tables[name]
     lawful = with_change(change, rows, lambda: any(_notices(law, tables) for law in watching))
+    remembered = lawful or with_change(change, rows, lambda: bool(recalled.differences(name, rows)))
     copied = bool(second_copy.claims(name)) and with_change(
         change, rows, lambda: bool(second_copy.differences(name, rows, key))
     )
     count.changes += 1
     count.by_laws += lawful
+    count.by_laws_and_recall += remembered
     if change.column == "value" and change.kind not in WORD_KINDS:
         count.number_changes += 1
         count.numbers_by_laws += lawful
-    if lawful or copied:
+    if remembered or copied:
         count.caught += 1
     else:
         count.missed.append(change)
@@ -231,7 +234,7 @@ def _line(count: Count) -> str:
     changes = max(count.changes, 1)
     return (
         f"{count.name:28}{count.cells:8}{count.changes:9}{count.by_laws / changes:12.1%}{numbers}"
-        f"{count.caught / changes:12.1%}"
+        f"{count.by_laws_and_recall / changes:12.1%}{count.caught / changes:12.1%}"
     )
 
 
@@ -245,7 +248,9 @@ def main(arguments: list[str] | None = None) -> int:
     parser.add_argument("--seed", type=int, default=0)
     options = parser.parse_args(arguments)
     counts = run(options.tables, options.sample, options.seed)
-    print(f"{'table':28}{'numbers':>8}{'changes':>9}{'laws alone':>12}{'numbers':>12}{'all checks':>12}")
+    print(
+        f"{'table':28}{'numbers':>8}{'changes':>9}{'laws alone':>12}{'numbers':>12}{'and recall':>12}{'all checks':>12}"
+    )
     for count in counts:
         if count.changes:
             print(_line(count))
@@ -255,7 +260,15 @@ def main(arguments: list[str] | None = None) -> int:
             )
     total = Count("all", safety=True)
     for count in counts:
-        for part in ("cells", "changes", "by_laws", "number_changes", "numbers_by_laws", "caught"):
+        for part in (
+            "cells",
+            "changes",
+            "by_laws",
+            "by_laws_and_recall",
+            "number_changes",
+            "numbers_by_laws",
+            "caught",
+        ):
             setattr(total, part, getattr(total, part) + getattr(count, part))
     print(_line(total))
     if any(count.missed and count.safety for count in counts):

@@ -415,7 +415,7 @@ PRINTED_STEP = {
     ("proof-tests", "proof_addition", "ton"): "5",
     ("shackle-limits", "deformation", "%"): "5",
     ("shackles", "minimum_breaking_force", "lbf"): "500",
-    ("shackles", "working_load_limit", "short_ton"): "1/12",
+    ("shackles", "working_load_limit", "short_ton"): "1/60",  # thirds, quarters or tenths
     ("sling-temperature-limits", "reduce_above", "degC"): "10",
     ("sling-temperature-limits", "reduce_above", "degF"): "50",
     ("sling-temperature-limits", "remove_above", "degF"): "50",

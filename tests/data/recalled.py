@@ -9,7 +9,6 @@ from pathlib import Path
 from tests.data.law_tools import Row, exact
 
 RECALLED = Path(__file__).parent / "recalled"
-RIVALS = "rivals"
 
 
 @functools.cache
@@ -19,13 +18,6 @@ def claims(name: str) -> tuple[Row, ...]:
     if not path.exists():
         return ()
     with path.open(newline="", encoding="utf-8") as stream:
-        return tuple(csv.DictReader(stream))
-
-
-@functools.cache
-def rivals() -> tuple[Row, ...]:
-    """What was recalled otherwise than the table has it, each with the reason why the table stands."""
-    with (RECALLED / f"{RIVALS}.csv").open(newline="", encoding="utf-8") as stream:
         return tuple(csv.DictReader(stream))
 
 

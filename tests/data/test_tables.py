@@ -12,7 +12,7 @@ from pathlib import Path
 import pytest
 
 from build_scripts import check_tables, mutate_tables
-from tests.data import laws, second_copy
+from tests.data import laws, recalled, second_copy
 
 RESOURCES = laws.descriptor()["resources"]
 CLAIMS = [resource for resource in RESOURCES if resource["name"] != "sources"]
@@ -60,6 +60,13 @@ def test_second_copy_agrees(resource: dict[str, object], tables: laws.Tables) ->
     if any(row["quantity"] != "rule" for row in tables[name]):
         assert second_copy.claims(name), f"{name} has no second copy"
         assert second_copy.differences(name, tables[name], tuple(resource["schema"]["primaryKey"])) == []
+
+
+@pytest.mark.parametrize("name", sorted(path.stem for path in recalled.RECALLED.glob("*.csv")))
+def test_blind_recall_agrees(name: str, tables: laws.Tables) -> None:
+    """What was recalled of the prints without sight of the tables (tests/data/recalled/README.md)."""
+    assert len(recalled.claims(name)) > 0
+    assert recalled.differences(name, tables[name]) == []
 
 
 @pytest.mark.parametrize("resource", CLAIMS, ids=lambda r: r["name"])
