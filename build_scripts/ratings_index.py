@@ -11,10 +11,16 @@ import re
 from dataclasses import dataclass, replace
 
 from build_scripts.markup import measured
-from build_scripts.table_view import SYSTEM_ORDER, USE_WORDS, companions, resource, row_text, size_number
+from build_scripts.table_view import (
+    RATING_QUANTITIES,
+    SYSTEM_ORDER,
+    USE_WORDS,
+    companions,
+    resource,
+    row_text,
+    size_number,
+)
 from calc.tables import Row, table, table_names
-
-RATING_QUANTITIES = ("working_load_limit", "working_load", "sling_vertical", "sling_choker")
 
 # Rules that boil typed words down, in order: pattern and replacement, written so that Python and the page's script
 # read them alike.

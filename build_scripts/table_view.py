@@ -18,12 +18,15 @@ from calc.tables import NoSuchRow, Row, Table, number, package, table
 
 USE_WORDS = {
     "lift": "For lifting",
+    "lifting_gear": "About lifting gear. No rating stands in this table.",
     "tie_down": "For tying down only. Never for lifting.",
     "neither": "Neither for lifting nor for tying down: a table to judge or reckon by.",
     "reckon": "To reckon by. No rating stands in this table.",
     "mixed": "Lifting and tie-down stand apart in this table: read which one a row is for.",
 }
 """What a table's figures may be used for, in words."""
+
+RATING_QUANTITIES = ("working_load_limit", "working_load", "sling_vertical", "sling_choker")
 
 # Companion units: dimension, and the unit of the other system in which a value is shown as well.
 COMPANIONS: dict[str, tuple[str, tuple[str, ...]]] = {
@@ -385,7 +388,11 @@ def _together(rows: list[tuple[int, Row]], keys: list[str] | None) -> list[tuple
 
 
 def _use(declared: str, data: Table) -> str:
-    """A table of mixed use in which no row is for lifting or tying down is one to reckon by."""
+    """A table of mixed use in which no row is for lifting or tying down is one to reckon by; one for lifting that rates
+    nothing says so, lest a proof load or a limit of wear be taken for a rating.
+    """
+    if declared == "lift" and not any(row.get("quantity", "") in RATING_QUANTITIES for row in data.rows):
+        return "lifting_gear"
     if declared == "mixed" and not {"grade", "use", "chain"} & set(data.columns):
         return "reckon"
     return declared

@@ -165,6 +165,14 @@ def test_what_sources_say_of_one_thing_stands_together() -> None:
         assert len(runs) == len(set(runs)), name
 
 
+def test_a_table_without_ratings_does_not_say_for_lifting() -> None:
+    for name in ("proof-tests", "hook-limits", "rope-bending", "records-to-keep"):
+        assert view(name).use == "lifting_gear", name
+    for name in ("chain-lifting", "shackles", "wire-rope", "web-slings"):
+        assert view(name).use == "lift", name
+    assert view("chain-tie-down").use == "tie_down"
+
+
 def test_a_temperature_is_converted_to_whole_degrees() -> None:
     row = table("sling-temperature-limits").where(quantity="use_below", value="180")[0]
     assert companions(row)[0].text == "82 °C"
