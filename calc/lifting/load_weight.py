@@ -66,7 +66,7 @@ def _dims(row: Given, shape: Shape) -> dict[str, float]:
     for name in needs:
         if not row.has(name):
             other = " Or give the weight by the foot." if _BY_LENGTH in shape.may_have else ""
-            raise row.refuse(name, f"is missing: a {shape.label.lower()} needs it.{other}")
+            raise row.refuse(name, f"is missing. This shape needs it: {shape.label}.{other}")
     return {name: row.si(name) for name in (*shape.needs, *shape.may_have) if row.has(name)}
 
 

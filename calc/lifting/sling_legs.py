@@ -137,7 +137,7 @@ def _leg_rating(given: Given, legs: int, angle_deg: float) -> _LegRating:
         try:
             rating = metric_chain_leg(grade, size) if metric else chain_lifting_leg(grade, size)
         except NotRated as reason:
-            raise given.refuse("size", f"is not rated: {reason}") from reason
+            raise given.refuse("size", f"is not rated: {reason}.") from reason
         whole_sling = metric_chain_printed if metric else chain_lifting_printed
         printed = whole_sling(grade, size, legs, angle_deg) if legs > 1 else None
         if metric:

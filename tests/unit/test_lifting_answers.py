@@ -18,9 +18,10 @@ import pytest
 
 from calc.answering import answer, worksheet
 from calc.lifting.densities import density_ranges
+from calc.lifting.shapes import SHAPES
 from calc.quantities import number_text
 from calc.tables import table
-from calc.worksheet import Answer, Say, UnitSystem, read_inputs
+from calc.worksheet import Answer, BadInput, Input, Say, UnitSystem, read_inputs
 
 G = 9.80665
 SAY = Say("si")
@@ -962,6 +963,143 @@ def test_hanging_legs_are_drawn_by_use() -> None:
     assert named is not None
     assert "1 (bow)" in named.caption + named.svg
     assert "1 (1)" not in str(raw("hanging-load", hung(PAIR, [2.0, 2.0], low)).figure)
+
+
+# ------------------------------------------------------------------------------------------ refusals
+
+TUBE = {**FLAT, "section": "tube", "diameter": "90 mm"}
+REFUSALS = [
+    ("beam-lift", {k: v for k, v in FLAT.items() if k != "depth"}, "depth", "is missing for this section. Give it as measured"),
+    ("beam-lift", {**TUBE, "wall": "46 mm"}, "wall", "is more than half the tube"),
+    ("beam-lift", {**FLAT, "section": "box", "width": "120 mm", "wall": "59 mm"}, "wall", "is more than half the tube"),
+    ("beam-lift", {**FLAT, "section": "box", "width": "80 mm", "wall": "40.1 mm"}, "wall", "is more than half the tube"),
+    ("beam-lift", {**I_BEAM, "web_thickness": "101 mm"}, "web_thickness", "is wider than the flange"),
+    ("beam-lift", {**I_BEAM, "flange_thickness": "101 mm"}, "flange_thickness", "is more than half the depth"),
+    ("beam-lift", {**I_BEAM, "material": "aluminium"}, "yield_strength", "is missing for this material"),
+    ("beam-lift", {**FLAT, "position": "3.2 m"}, "position", "is not on the span"),
+    ("beam-lift", {**FLAT, "position": "3.1 m"}, "position", "is not on the span"),
+    ("beam-lift", {**FLAT, "position": "3.2 m", "ends": "cantilever"}, "position", "is not on the span"),
+    ("hitch", {**HITCH, "hitch": "basket", "object_diameter": "19.9 mm", "sling_diameter": "20 mm"}, "object_diameter",
+     "is less than the rope's own"),
+    ("lifting-lug", {**LUG, "pin": "27.1 mm"}, "pin", "does not go into the hole"),
+    ("lifting-lug", {**LUG, "yield_strength": "401 MPa", "tensile_strength": "400 MPa"}, "yield_strength", "is over the tensile strength"),
+    ("lifting-lug", {**LUG, "height": "13.4 mm"}, "height", "puts the hole into the weld"),
+    ("sling-legs", {**SLING, "legs_counted": "3"}, "legs_counted", "is more than the 2 legs there are. Give 2 or fewer."),
+    ("sling-legs", {"load": "1 t", "legs": "1", "angle": "89"}, "angle", "does not fit one leg"),
+    ("sling-legs", {"load": "1 t", "legs": "2", "leg_length": "0.85 m", "spread": "1.7 m"}, "leg_length",
+     f"is too short to reach: half the spread alone is {SAY.length(0.85)}."),
+    ("sling-legs", {"load": "1 t", "legs": "2"}, "angle", "is missing. Give the angle, or height and spread"),
+    ("sling-legs", {**SLING, "grade": "80"}, "size", "is missing. Give the chain's size"),
+    ("sling-legs", {**SLING, "grade": "80", "size": "3/7"}, "size", "is not rated: "),
+    ("sling-legs", {**SLING, "grade": "8", "size": "11"}, "size", "is not rated: "),
+    ("load-weight", {"parts": []}, "parts", "has no rows. Give at least one part, or a drawn solid."),
+    ("load-weight", {"parts": [LUMP, {**LUMP, "minus": "yes"}]}, "parts", "takes away as much as there is"),
+    ("load-weight", {"parts": [{"shape": "angle", "material": "steel"}]}, "parts[0].width",
+     "is missing. This shape needs it: Angle. Or give the weight by the foot."),
+    ("load-weight", {"parts": [{"shape": "disc", "material": "steel", "diameter": "1 m"}]}, "parts[0].thickness",
+     "is missing. This shape needs it: Disc (round plate)."),
+    ("load-weight", {"parts": [piece(material=None)]}, "parts[0].material", "is missing. Pick what it is made of"),
+    ("load-weight", {"parts": [{"shape": "ring", "material": "steel", "outside_diameter": "1 m", "inside_diameter": "1 m",
+                                "thickness": "1 cm"}]}, "parts[0].inside_diameter", "must be less than the outside diameter."),
+    ("load-weight", {"solid": "AAAA", "solid_material": "steel"}, "solid_unit", "is missing: the file holds bare numbers"),
+    ("load-weight", {"solid": "AAAA", "solid_unit": "mm"}, "solid_material", "is missing. Pick what it is made of"),
+    ("load-weight", {"solid": "AAAA", "solid_unit": "mm", "solid_material": "steel"}, "solid", "is neither an ASCII nor a whole binary"),
+    ("hanging-load", hung(PAIR, [0.9, 0.9], (0.0, 0.0, -0.3), "bow stern"), "picks[1].length",
+     f"legs bow and stern cannot both reach one hook over the load. Their picks are {SAY.length(2.0)} apart."),
+    ("hanging-load", hung([(0.0, 1.0, 0.0), (0.9, -0.5, 0.0), (-0.9, -0.5, 0.0)], [0.95] * 3, (0.0, 0.0, -0.3)), "picks",
+     "cannot all reach one hook"),
+    # The pair that is farthest from meeting is named: 1 and 3, 5 m apart on legs of 2 m.
+    ("hanging-load", hung([(0.0, 0.0, 0.0), (3.0, 0.0, 0.0), (5.0, 0.0, 0.0)], [2.0, 0.9, 2.0], (1.0, 0.0, -0.3)), "picks[2].length",
+     "legs 1 and 3 cannot both reach"),
+]  # fmt: skip
+
+
+@pytest.mark.parametrize(("sheet", "given", "box", "words"), REFUSALS, ids=lambda value: str(value)[:40])
+def test_refusals_name_the_box_and_say_what_would_do(
+    sheet: str, given: dict[str, Any], box: str, words: str
+) -> None:
+    with pytest.raises(BadInput) as caught:
+        raw(sheet, given)
+    assert [error.input for error in caught.value.errors] == [box]
+    assert words in caught.value.errors[0].message
+    assert re.search(r"[.”]$", caught.value.errors[0].message)
+
+
+# ------------------------------------------------------------------------------------------ boxes
+
+
+def lengths_of(inputs: tuple[Input, ...]) -> dict[str, tuple[float | None, float | None, bool]]:
+    """The lengths among inputs: over what, at most what [in], and whether they must be given."""
+    found = [one for one in inputs if one.kind == "quantity" and one.dimension == "length"]
+    assert all(
+        one.label and one.help and one.unit == "in" and one.unit_si == "mm"
+        for one in found
+        if one.name not in ("span", "position")
+    )
+    return {one.name: (one.above, one.at_most, one.required) for one in found}
+
+
+def test_boxes_of_a_beam() -> None:
+    inputs = worksheet("beam-lift").inputs
+    sizes = ("depth", "width", "diameter", "wall", "flange_width", "web_thickness", "flange_thickness")
+    assert lengths_of(inputs) == {
+        **dict.fromkeys(sizes, (0, 200, False)),
+        "span": (0, 200, True),
+        "position": (0, 200, False),
+    }
+    asked = {one.name: set(one.shown_when["section"]) for one in inputs if one.shown_when}
+    assert asked == {
+        "depth": {"i-beam", "rectangle", "box", "known"}, "width": {"rectangle", "box"}, "diameter": {"tube", "round-bar"},
+        "wall": {"box", "tube"}, "flange_width": {"i-beam"}, "web_thickness": {"i-beam"}, "flange_thickness": {"i-beam"},
+        "second_moment": {"known"},
+    }  # fmt: skip
+
+
+def test_boxes_of_a_lug() -> None:
+    assert lengths_of(worksheet("lifting-lug").inputs) == {
+        **dict.fromkeys(("hole", "pin", "side_edge", "end_edge", "height", "weld_length"), (0, 200, True)),
+        "thickness": (0, 12, True), "weld_leg": (0, 4, True),
+    }  # fmt: skip
+
+
+def test_boxes_of_a_part_to_weigh() -> None:
+    columns = next(one for one in worksheet("load-weight").inputs if one.name == "parts").columns
+    needs = {name: {shape.name for shape in SHAPES.values() if name in (*shape.needs, *shape.may_have)}
+             for name in ("length", "width", "depth", "height", "thickness", "diameter", "outside_diameter", "inside_diameter",
+                          "bottom_diameter", "top_diameter", "mean_diameter", "wall", "side", "across_flats", "flange_width",
+                          "web_thickness", "flange_thickness")}  # fmt: skip
+    assert all(needs.values())
+    assert lengths_of(columns) == dict.fromkeys(needs, (0, 4000, False))
+    asked = {one.name: set(one.shown_when["shape"]) for one in columns if one.shown_when}
+    assert asked == {
+        **needs,
+        "weight_per_length": {"angle", "channel", "i-beam"},
+        "weight": {"lump"},
+        "material": set(SHAPES) - {"lump"},
+    }
+    by_foot = next(one for one in columns if one.name == "weight_per_length")
+    weight = next(one for one in columns if one.name == "weight")
+    assert (by_foot.kind, by_foot.dimension, by_foot.above, by_foot.at_most, by_foot.required) == (
+        "quantity",
+        "weight_per_length",
+        0,
+        10_000,
+        False,
+    )
+    assert (weight.kind, weight.dimension, weight.above, weight.at_most, weight.required) == (
+        "quantity",
+        "weight",
+        0,
+        2_000_000,
+        False,
+    )
+    assert all(one.label and (one.help or one.name == "shape") for one in columns)
+    names = {row["material"]: row["material_name"] for row in table("densities").rows}
+    for inputs, box in ((columns, "material"), (worksheet("load-weight").inputs, "solid_material")):
+        choices = next(one for one in inputs if one.name == box).choices
+        assert {choice.value: choice.label for choice in choices} == names
+        labels = [choice.label.lower() for choice in choices]
+        assert labels == sorted(labels)
 
 
 # ------------------------------------------------------------------------------------------ all of them
