@@ -150,7 +150,7 @@ def entries() -> tuple[Entry, ...]:
                 made[place] = replace(first, answer=both, address=address)
                 continue
             has_pair = any(other["unit"] != row["unit"] and _same_but_unit(other, row) for other in data.rows)
-            beside = "" if has_pair else "; ".join(f"≈ {m.text}" for m in companions(row)[-1:])
+            beside = "" if has_pair else "; ".join(f"≈\u00a0{m.text}" for m in companions(row)[-1:])
             use = resource(name)["linkwright"].get("use", "")
             merged[label] = (len(made), row)
             made.append(

@@ -109,7 +109,8 @@
     const part = cell.closest(".table-part")?.querySelector(".part-head")?.textContent;
     const rows = [...row.querySelectorAll("th, .head-cell")].map((h) => h.textContent?.trim());
     const column = head && lead(head.querySelector("button") || head);
-    return [part, ...rows, column].filter(Boolean).join(", ");
+    // In a list the column's head says nothing that the row does not.
+    return [part, ...rows, table?.hasAttribute("data-list") && rows.length ? "" : column].filter(Boolean).join(", ");
   }
 
   /** @param {HTMLElement} look @param {HTMLTableCellElement} cell */
@@ -121,9 +122,10 @@
     const unit = cell.closest("table")?.querySelectorAll("thead th")[cell.cellIndex]?.querySelector("small")?.textContent?.split(", ")[0];
     const links = [...cell.querySelectorAll("a")];
     const value = links.map((link, i) => {
-      const made = [...link.querySelectorAll("small")].map((s) => s.textContent).join(", ");
+      const made = [...link.querySelectorAll("small:not(.choice)")].map((s) => s.textContent).join(", ");
+      const choice = link.querySelector(".choice")?.textContent;
       const text = lead(link).trim() + (i === 0 && unit ? ` ${unit}` : "");
-      return made ? `${text} (${made})` : text;
+      return (made ? `${text} (${made})` : text) + (choice ? `, ${choice}` : "");
     });
     const more = /** @type {HTMLElement} */ (strip.querySelector("[data-pin-more]"));
     more.textContent = "";
@@ -135,9 +137,11 @@
       const [source, place, how, note] = [.../** @type {HTMLTableRowElement} */ (claim).cells];
       const line = document.createElement("span");
       line.append("Source: ", ...(source ? [...source.childNodes].map((n) => n.cloneNode(true)) : []));
-      for (const rest of [place, how, note]) {
-        const text = rest?.textContent?.trim();
-        if (text) line.append(`. ${text}`.replace(/^\. /, rest === place ? ", " : ". "));
+      const where = place?.textContent?.trim();
+      if (where) line.append(`, ${where}`);
+      for (const rest of [how, note]) {
+        const text = rest?.textContent?.trim().replace(/\.$/, "");
+        if (text) line.append(`. ${text.charAt(0).toUpperCase()}${text.slice(1)}`);
       }
       more.append(line, ". ");
     }
@@ -147,6 +151,7 @@
     };
     set("name", cellName(cell));
     set("value", value.join("; "));
+    strip.toggleAttribute("data-long", value.join("").length > 60);
     strip.hidden = false;
   }
 
