@@ -345,8 +345,9 @@ def test_one_cell_lies_are_caught() -> None:
 def test_the_mutation_tool_reports_a_lie_that_nobody_catches(
     monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
 ) -> None:
-    """With the laws and second copies taken away nothing is caught, and the tool says so and fails."""
+    """With the laws, recalls and second copies taken away nothing is caught, and the tool says so and fails."""
     monkeypatch.setattr(laws, "LAWS", ())
+    monkeypatch.setattr(recalled, "claims", lambda name: ())
     monkeypatch.setattr(second_copy, "claims", lambda name: ())
     assert mutate_tables.main(["chain-heat-en"]) == 1
     assert "missed: chain-heat-en.csv, row 2, column value: 100 -> 101 (step up)" in capsys.readouterr().out
