@@ -19,6 +19,9 @@ LineKind = Literal[
     "curve", "curve-second", "axis",
 ]  # fmt: skip
 Anchor = Literal["start", "middle", "end"]
+LETTER = {"note": 6.2, "strong": 7.0, "small": 5.4}
+"""Width of a letter of the page's drawing type by kind [drawing units], on the safe side."""
+BEFORE_ANCHOR: dict[Anchor, float] = {"start": 0.0, "middle": 0.5, "end": 1.0}
 
 
 @dataclass
@@ -73,10 +76,7 @@ class Drawing:
     ) -> None:
         """Words at a world point, moved by `shift` drawing units (right, down). kind is note, strong or small."""
         x, y = self.place(point)
-        self.parts.append(
-            f'<text class="{kind}" x="{x + shift[0]:.1f}" y="{y + shift[1]:.1f}" text-anchor="{anchor}">'
-            f"{escape(words)}</text>"
-        )
+        self._words(x + shift[0], y + shift[1], words, anchor, kind)
 
     def arrow(self, start: Point, end: Point, kind: LineKind = "force") -> None:
         """A line with an arrow head at its end, between world points."""
@@ -99,10 +99,8 @@ class Drawing:
         self._head(b, a, "dimension")
         middle = ((a[0] + b[0]) / 2, (a[1] + b[1]) / 2)
         away = (middle[0] + normal[0] * 9, middle[1] + normal[1] * 9 + 4)
-        anchor = "middle" if abs(normal[0]) < 0.5 else ("end" if normal[0] < 0 else "start")
-        self.parts.append(
-            f'<text class="note" x="{away[0]:.1f}" y="{away[1]:.1f}" text-anchor="{anchor}">{escape(words)}</text>'
-        )
+        anchor: Anchor = "middle" if abs(normal[0]) < 0.5 else ("end" if normal[0] < 0 else "start")
+        self._words(away[0], away[1], words, anchor, "note")
 
     def angle(self, vertex: Point, from_deg: float, to_deg: float, words: str, radius: float = 30.0) -> None:
         """An angle arc at a world point, from and to in degrees counter-clockwise from the right, with its size."""
@@ -115,10 +113,10 @@ class Drawing:
         self.parts.append(f'<path class="line dimension" d="{path}"/>')
         middle = math.radians((from_deg + to_deg) / 2)
         tx, ty = x + (radius + 8) * math.cos(middle), y - (radius + 8) * math.sin(middle) + 4
-        anchor = "start" if math.cos(middle) > 0.2 else ("end" if math.cos(middle) < -0.2 else "middle")
-        self.parts.append(
-            f'<text class="note" x="{tx:.1f}" y="{ty:.1f}" text-anchor="{anchor}">{escape(words)}</text>'
+        anchor: Anchor = (
+            "start" if math.cos(middle) > 0.2 else ("end" if math.cos(middle) < -0.2 else "middle")
         )
+        self._words(tx, ty, words, anchor, "note")
 
     def svg(self, caption: str) -> str:
         """The finished drawing; `caption` is its text equivalent, carried as the SVG's title."""
@@ -126,6 +124,15 @@ class Drawing:
         return (
             f'<svg class="drawing" viewBox="0 0 {self.width:g} {self.height:g}" role="img" '
             f'xmlns="http://www.w3.org/2000/svg"><title>{escape(caption)}</title>{body}</svg>'
+        )
+
+    def _words(self, x: float, y: float, words: str, anchor: Anchor, kind: str) -> None:
+        """Words on the sheet, moved sideways as far as they would else run off it (reckoned at LETTER a letter)."""
+        room = LETTER[kind] * len(words)
+        left = x - room * BEFORE_ANCHOR[anchor]
+        x += max(0.0, 2.0 - left) - max(0.0, left + room - (self.width - 2.0))
+        self.parts.append(
+            f'<text class="{kind}" x="{x:.1f}" y="{y:.1f}" text-anchor="{anchor}">{escape(words)}</text>'
         )
 
     def _path(self, kind: str, points: Sequence[Point], closed: bool) -> None:

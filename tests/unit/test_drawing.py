@@ -68,3 +68,17 @@ def test_a_dimension_stands_on_the_left_of_its_way():
         for word in ("below", "above")
     )
     assert above < 150 < below
+
+
+@pytest.mark.parametrize("anchor", ["start", "middle", "end"])
+@pytest.mark.parametrize("x", [-40.0, 0.0, 3.0, 150.0, 299.0, 360.0])
+def test_words_are_moved_sideways_until_they_stand_on_the_sheet(anchor, x):
+    drawing = Drawing(300, 200, 20)
+    drawing.fit([(0.0, 0.0), (260.0, 160.0)])  # one world unit is one unit of the sheet
+    words = "13,300 lb (59 kN)"
+    drawing.text((x, 50.0), words, anchor, kind="strong")
+    placed = float(re.findall(r'x="([-\d.]+)"', drawing.parts[-1])[0])
+    room = 7.0 * len(words)
+    left = placed - room * {"start": 0.0, "middle": 0.5, "end": 1.0}[anchor]
+    wanted = x + 20.0 - room * {"start": 0.0, "middle": 0.5, "end": 1.0}[anchor]
+    assert left == pytest.approx(min(max(wanted, 2.0), 298.0 - room), abs=0.06)
