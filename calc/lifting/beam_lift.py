@@ -6,6 +6,8 @@ of the posts, the bolts and the welds, nor of a trolley that runs or jerks.
 
 from __future__ import annotations
 
+import math
+
 from calc.figures.beams import beam_figure
 from calc.lifting.beams import Beam, Section, box_tube, i_section, rectangle, round_bar, round_tube
 from calc.quantities import STANDARD_GRAVITY_M_PER_S2, number_text, to_si
@@ -38,6 +40,10 @@ _NEEDS = {
 }
 PLAIN_STEEL_YIELD_PSI = 36_000.0
 """Least yield strength of plain structural steel (ASTM A36, from memory)."""
+
+_SMALL_SAG = 10.0
+"""Span over sag below which no sag is given. There the formulas of small slopes say 1 % (cantilever) to 4 % (two
+supports) more than the exact curve of a bent rod; a test sets them beside it."""
 
 _LIMP = 200.0
 """Span over sag below which a beam is limp enough for a trolley to roll by itself (common practice, no source)."""
@@ -115,6 +121,10 @@ def compute(given: Given, say: Say) -> Answer:
     stress = moment * section.outer_fibre_m / section.second_moment_m4
     allowed = _yield_pa(given) / given.si("design_factor")
     over = stress > allowed * (1 + 1e-12)
+    beyond = _beyond_elastic(stress, _yield_pa(given), span / sag)
+    if beyond:
+        return _no_sag(given, say, beyond, {"moment": moment, "moment_at": moment_at, "stress": stress,
+                       "stress_share": stress / allowed, "second_moment": section.second_moment_m4})  # fmt: skip
     return Answer(
         verdict="stop" if over else "caution",
         headline=_headline(say, stress, allowed, sag, span / sag, over),
@@ -139,6 +149,34 @@ def compute(given: Given, say: Say) -> Answer:
         cautions=_cautions(given, over, span / sag),
         figure=beam_figure(beam, moment_at, sag_at, sag, say),
         citations=(Citation(modulus["source"], modulus["locator"]),),
+    )  # fmt: skip
+
+
+def _beyond_elastic(stress_pa: float, yield_pa: float, span_over_sag: float) -> str:
+    """Why no sag can be reckoned, or nothing."""
+    if stress_pa > yield_pa * (1 + 1e-12):
+        return "The stress passes the yield point: the beam stays bent or comes down"
+    if span_over_sag < _SMALL_SAG:
+        return "It sags by more than a tenth of its span, and the formulas end there"
+    return ""
+
+
+def _no_sag(given: Given, say: Say, why: str, results: dict[str, float]) -> Answer:
+    """The answer where the elastic line ends: bending and stress, no sag, and a stop."""
+    share = number_text(results["stress_share"] * 100, 3, "up")
+    return Answer(
+        verdict="stop",
+        headline=f"Do not lift from this. {why}. The stress is {share}% of what is allowed here. No sag is given.",
+        big="stress_share",
+        results={**results, "deflection": None, "deflection_at": None, "span_over_deflection": None},
+        shown=dict.fromkeys(("deflection", "deflection_at", "span_over_deflection"), "beyond the formulas"),
+        steps=(
+            Step("Hardest bending", _FORMULAS[given.text("ends")], f"at {say.length(results['moment_at'])} from the left",
+                 say.of(results["moment"], "torque", "up")),
+            Step("Stress in the outer fibre", "moment × outer fibre / second moment", "as if it stayed elastic",
+                 say.of(results["stress"], "pressure", "up", reading=("psi", "MPa"))),
+        ),
+        cautions=_cautions(given, True, math.inf),
     )  # fmt: skip
 
 

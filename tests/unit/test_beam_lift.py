@@ -102,14 +102,48 @@ def test_sections(sizes: dict[str, str], second: float) -> None:
 
 def test_verdict_is_never_green() -> None:
     assert run()["verdict"] == "caution"
-    over = run(load="9 t")
+    over = run(load="2.6 t")
     assert over["verdict"] == "stop"
     assert "too much" in over["headline"]
     assert "Do not lift" in texts(over)
 
 
+def test_past_yield_there_is_no_sag() -> None:
+    """The stress is yield over the factor at a share of 100 %, and yield at the factor times that."""
+    factor = 3.0
+    bending = value(run(), "stress_share") / 100
+    yields = 730 / bending * factor  # kg: bending rises with the load
+    below, past = run(load=f"{yields * 0.99:.3f} kg"), run(load=f"{yields * 1.01:.3f} kg")
+    assert value(below, "deflection") > 0
+    assert value(below, "stress_share") == pytest.approx(297, rel=2e-3)
+    for name in ("deflection", "deflection_at", "span_over_deflection"):
+        assert value(past, name) is None
+        assert past["results"][name]["text"] == "beyond the formulas"
+    assert past["verdict"] == "stop"
+    assert past["big"]["key"] == "stress_share"
+    assert "passes the yield point" in past["headline"]
+    assert "Do not lift" in texts(past)
+    assert past["figure"] is None
+    assert [step["label"] for step in past["steps"]] == ["Hardest bending", "Stress in the outer fibre"]
+
+
+def test_a_rod_that_sags_more_than_a_tenth_of_its_span_gets_no_sag() -> None:
+    rod = {"section": "round-bar", "diameter": "4 mm", "yield_strength": "1300 MPa", "design_factor": "2"}
+    under = run(**rod, load="0.1 kg")
+    slack = value(under, "span_over_deflection")
+    assert slack > 10
+    at_tenth = 0.1 * slack / 10
+    assert value(run(**rod, load=f"{at_tenth * 0.995} kg"), "span_over_deflection") == pytest.approx(
+        10, rel=6e-3
+    )
+    past = run(**rod, load=f"{at_tenth * 1.005} kg")
+    assert value(past, "deflection") is None
+    assert value(past, "stress_share") < 200
+    assert "It sags by more than a tenth of its span" in past["headline"]
+
+
 def test_cautions_fit() -> None:
-    assert "limp" in texts(run(width="9 mm", depth="60 mm", load="300 kg"))
+    assert "limp" in texts(run(width="40 mm", depth="60 mm", load="400 kg", yield_strength="900 MPa"))
     assert "own weight is not counted" in texts(run())
     plain = texts(run(own_weight="50 kg/m", section="round-bar", diameter="160 mm"))
     assert not any(words in plain for words in ("own weight is not", "roll over", "limp", "truly built in"))
