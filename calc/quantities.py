@@ -386,9 +386,16 @@ def unit_text(unit: str) -> str:
     return UNIT_WORDS.get(unit, unit)
 
 
+_COUNTED = ("short_ton", "long_ton", "tonf")
+_UP_TO_ONE = re.compile(r"-?(1|[0-9]+/[0-9]+)")
+
+
 def with_unit(text: str, unit: str) -> str:
-    """A written number with its unit behind it; degrees of angle and percent stand close."""
-    return f"{text}{unit_text(unit)}" if unit in ("deg", "%") else f"{text} {unit_text(unit)}".strip()
+    """A written number with its unit behind it; degrees of angle and percent stand close, tons have a plural."""
+    if unit in ("deg", "%"):
+        return f"{text}{unit_text(unit)}"
+    plural = "s" if unit in _COUNTED and not _UP_TO_ONE.fullmatch(text) else ""
+    return f"{text} {unit_text(unit)}{plural}".strip()
 
 
 def show_in(value_si: float, dimension: str, unit: str, digits: int = 3, direction: str = "nearest") -> str:

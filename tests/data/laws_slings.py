@@ -22,7 +22,8 @@ from tests.data.law_tools import (
 
 
 def law_clips(tables: Tables) -> list[str]:
-    """Spacing is six diameters (NAVEDTRA 14026), cm agree with inches, counts reach 3 D + 1 and do not fall with size."""
+    """Spacing is six diameters (NAVEDTRA 14026), cm agree with inches, counts reach 3 D + 1 and do not fall with size;
+    up to 1/2 in the federal counts are those of 1/2 in, and the greater count is the default."""
     found = []
     for row in tables["wire-rope-clips"]:
         d, value, what = (
@@ -43,7 +44,12 @@ def law_clips(tables: Tables) -> list[str]:
             "wire-rope-clips", key, ((num(r["size_in"]), num(r["value"])) for r in group), strict=False
         )
     for key, group in groups(tables["wire-rope-clips"], "size_in", "quantity", "unit").items():
-        if len({r["value"] for r in group}) > 1:
+        default = {r["value"] for r in group if r["default"] == "yes"}
+        if len(default) != 1 or max(num(r["value"]) for r in group) != num(min(default)):
+            found.append(
+                f"wire-rope-clips.csv {key}: the default is not the one greatest figure of its sources"
+            )
+        if len(group) > 1 and num(group[0]["size_in"]) >= 0.5 and len({r["value"] for r in group}) > 1:
             found.append(f"wire-rope-clips.csv {key}: two sources differ where they agreed when read")
     for size, count in column(tables["wire-rope-clips"], "size_in", quantity="clips_other_material").items():
         forged = column(
@@ -451,6 +457,8 @@ TEMPERATURE_SECTIONS = {
     ("osha-1910-184", "1910.184(e)(6)"): {"alloy_chain_sling"},
     ("wac-296-155", "296-155-55800"): {"alloy_chain_sling"},
     ("qld-pn10123", "p. 35"): {"alloy_chain_sling"},
+    ("en-818-6", "Grade 8, as quoted by a chain maker"): {"alloy_chain_sling"},
+    ("asme-b30-9", "Table 9-1.8.1-1, 400 F"): {"alloy_chain_sling"},
     ("navedtra-14251", "ch. 6"): {"chain"},
     ("osha-1910-184", "1910.184(f)(3)"): {"wire_rope_sling_fibre_core", "wire_rope_sling_steel_core"},
     ("wac-296-24", "296-24-29425(3)"): {"wire_rope_sling_fibre_core"},
@@ -503,6 +511,21 @@ def law_sling_temperatures(tables: Tables) -> list[str]:
             found.append(
                 f"sling-temperature-limits.csv {item} {quantity}: Washington prints the federal figure"
             )
+    begins = dict(at.get(("alloy_chain_sling", "reduce_above"), []))
+    whole = [
+        num(r["temperature_to_degC"])
+        for r in tables["chain-heat-en"]
+        if r["grade"] == "8" and r["value"] == "100"
+    ]
+    first = min((num(r["temperature_degF"]) - 32) / 1.8 for r in tables["chain-heat-asme"])
+    if [begins.get("en-818-6")] != whole or begins.get("asme-b30-9") != first:
+        found.append("sling-temperature-limits.csv: chain is reduced where the tables of heat on chain begin")
+    for (item, quantity), rows_of_one in groups(rows, "item", "quantity").items():
+        heats = sorted(rows_of_one, key=_celsius, reverse=quantity == "use_above")
+        if heats[0]["default"] != "yes" or any(
+            r["default"] == "yes" and abs(_celsius(r) - _celsius(heats[0])) > 1e-9 for r in rows_of_one
+        ):
+            found.append(f"sling-temperature-limits.csv {item} {quantity}: the default is not the strictest")
     found += _temperatures_between_items(at, {r["rule"]: r["value"] for r in tables["shackle-rules"]})
     return found
 

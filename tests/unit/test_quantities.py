@@ -21,6 +21,7 @@ from calc.quantities import (
     show_in,
     to_si,
     unit_text,
+    with_unit,
 )
 from calc.unit_factors import UNIT_FACTORS
 
@@ -229,3 +230,12 @@ def test_the_smallest_numbers_round_to_themselves(value, direction):
 def test_small_numbers_that_have_digits_still_round():
     assert round_to(1.2345e-280, 3, "up") == pytest.approx(1.24e-280, rel=1e-12)
     assert round_to(-1.2345e-280, 3) == pytest.approx(-1.23e-280, rel=1e-12)
+
+
+@pytest.mark.parametrize(
+    ("text", "written"),
+    [("4.75", "4.75 short tons"), ("1", "1 short ton"), ("1/2", "1/2 short ton"), ("3-1/3", "3-1/3 short tons"),
+     ("0.5", "0.5 short tons"), ("11", "11 short tons")],
+)  # fmt: skip
+def test_tons_have_a_plural(text: str, written: str) -> None:
+    assert with_unit(text, "short_ton") == written
