@@ -248,10 +248,11 @@ def _tidy(text: str) -> str:
     tidy = text.strip()
     for space in _SPACES:
         tidy = tidy.replace(space, " ")
-    for vulgar, plain in _VULGAR.items():
-        tidy = re.sub(rf"(\d)\s*{vulgar}", rf"\1 {plain}", tidy).replace(vulgar, plain)
-    for sign, plain in _SIGNS.items():
-        tidy = tidy.replace(sign, plain)
+    if not tidy.isascii():  # what most people type is: a load on four legs has twenty such boxes
+        for vulgar, plain in _VULGAR.items():
+            tidy = re.sub(rf"(\d)\s*{vulgar}", rf"\1 {plain}", tidy).replace(vulgar, plain)
+        for sign, plain in _SIGNS.items():
+            tidy = tidy.replace(sign, plain)
     tidy = tidy.replace("''", '"')
     return re.sub(r" +", " ", tidy).strip()
 

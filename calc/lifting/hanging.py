@@ -49,7 +49,7 @@ def cross(a: Vector, b: Vector) -> Vector:
 
 def size(a: Vector) -> float:
     """Length of a vector."""
-    return math.sqrt(dot(a, a))
+    return math.hypot(*a)
 
 
 def unit(a: Vector) -> Vector:
@@ -98,14 +98,12 @@ def resting_places(picks: Sequence[Vector], lengths_m: Sequence[float], centre: 
     """
     scale = max(lengths_m)
     groups: list[tuple[Vector, list[dict[int, float]]]] = []
+    reaches = [(pick, length + CLOSE * scale) for pick, length in zip(picks, lengths_m, strict=True)]
     for hook, shares in _stationary(picks, lengths_m, centre, scale):
-        if any(
-            size(minus(hook, pick)) > length + CLOSE * scale
-            for pick, length in zip(picks, lengths_m, strict=True)
-        ):
+        if any(math.dist(hook, pick) > reach for pick, reach in reaches):
             continue
         for known, ways in groups:
-            if size(minus(known, hook)) < 1e-7 * scale:
+            if math.dist(known, hook) < 1e-7 * scale:
                 ways.append(shares)
                 break
         else:
@@ -128,7 +126,7 @@ def _rest(
         free = most < 1.0 + 1e-7
     worst = max(ways, key=lambda way: max(share * lengths_m[leg] for leg, share in way.items()))
     touching = tuple(
-        leg for leg, pick in enumerate(picks) if size(minus(hook, pick)) > lengths_m[leg] - 1e-7 * scale
+        leg for leg, pick in enumerate(picks) if math.dist(hook, pick) > lengths_m[leg] - 1e-7 * scale
     )
     shares = tuple(max(worst.get(leg, 0.0), 0.0) for leg in range(len(picks)))
     return Rest(hook, shares, touching, size(minus(hook, centre)), free)
