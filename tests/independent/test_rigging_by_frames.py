@@ -210,6 +210,42 @@ def test_even_sling_pulls_and_squeeze(legs: int, angle_deg: float) -> None:
     assert pushes == pytest.approx([side_force_n(load_n, legs, angle_deg)] * legs, rel=1e-6)
 
 
+KNOTS = [
+    # Bansal, Engineering Mechanics, ex. 1.7 (through a textbook companion): chains at 30 and 60 degrees from the level.
+    ("two chains", 1000.0, [(-math.cos(math.radians(30)), 0.0, 0.5), (0.5, 0.0, math.sin(math.radians(60)))], [500.0, 866.03], 0.005),
+    # Hibbeler and Gupta, Engineering Mechanics, ex. 3.8 (through a textbook companion; exact figures, the book prints
+    # 693.2, 812.7, 861.6): a crate on B along x, C at 120, 135 and 60 degrees, D along (-1, 2, 2).
+    ("three cables of a crate", 981.0,
+     [(1.0, 0.0, 0.0), (-0.5, -math.sqrt(0.5), 0.5), (-1 / 3, 2 / 3, 2 / 3)], [693.7, 812.7, 862.0], 0.05),
+    # Beer and Johnston, Vector Mechanics for Engineers: Statics, sample problem 2.9 (from memory): a cylinder of 200 kg
+    # (1,962 N) on cables AB and AC, held off the wall by a level force: 1,402 N, 1,238 N and 235 N.
+    ("a cylinder held off a wall", 1962.0, [(-1.2, 8.0, 10.0), (-1.2, -10.0, 10.0), (1.0, 0.0, 0.0)], [1402.0, 1238.0, 235.0], 0.55),
+]  # fmt: skip
+
+
+@pytest.mark.parametrize("case", KNOTS, ids=lambda case: case[0])
+def test_knots_of_the_books(case: Any) -> None:
+    # A weight hung from a knot of cables: book, PyNite, and calc with the knot turned over to be the hook.
+    _, weight_n, cables, printed, rounding = case
+    model = frame([3e7] * len(cables))
+    model.add_node("hook", 0.0, 0.0, 0.0)
+    # Cables in one plane do not hold the knot across it; nothing pulls it there.
+    model.def_support("hook", False, False, len(cables) == 2, True, True, True)
+    for leg, (x, y, z) in enumerate(cables):
+        model.add_node(f"pick {leg}", x, z, -y)
+        model.def_support(f"pick {leg}", *([True] * 6))
+    add_legs(model, len(cables))
+    model.add_node_load("hook", "FY", -weight_n)
+    model.analyze()
+    found = pulls(model, len(cables))
+    assert found == pytest.approx(printed, abs=rounding)
+    assert model.nodes["hook"].RxnFZ[COMBO] == pytest.approx(0.0, abs=1e-9)
+    picks = [(x, y, -z) for x, y, z in cables]
+    lengths = [math.hypot(*cable) for cable in cables]
+    rest = next(r for r in resting_places(picks, lengths, (0.0, 0.0, -7.0)) if math.hypot(*r.hook) < 1e-9)
+    assert list(rest.tensions_n(weight_n, lengths)) == pytest.approx(found, rel=1e-6)
+
+
 # ------------------------------------------------------------------------------------------ beams
 
 
