@@ -94,7 +94,7 @@ FACES = (
 )  # fmt: skip
 OURS = '<b class="choice" data-choice="ours">our default:</b>'
 """The mark of the value that this book takes where sources differ."""
-PAGE_SCRIPTS = ("early.js", "site.js", "lookup.js", "disk-search.js")
+PAGE_SCRIPTS = ("early.js", "site.js", "lookup.js")
 
 
 class PageError(ValueError):

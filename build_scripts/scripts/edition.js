@@ -66,7 +66,7 @@ async function keepEdition() {
     registration.update().catch(() => undefined); // offline: the next look will do
   });
   if (registration.active) await tellKept();
-  globalThis.document$?.subscribe(() => void tellKept());
+  document.addEventListener("linkwright-page", () => void tellKept());
 }
 
 // After the first answer, or well after the page is there: keeping 20 MB must not delay what the reader came for.

@@ -8,9 +8,6 @@ declare var linkwright: { python: EventTarget; siteRoot: string; edition: string
 declare var linkwrightDiskPart: ((name: string, text: string) => void) | undefined;
 declare var linkwrightMakeEngine: (() => unknown) | undefined;
 
-/** The site engine's stream of page changes (instant navigation). */
-declare var document$: { subscribe(next: () => void): unknown } | undefined;
-
 declare module "pyodide/pyodide.asm.mjs" {
   const createPyodideModule: import("pyodide").CreatePyodideModuleFn;
   export default createPyodideModule;

@@ -371,6 +371,6 @@
   }
 
   addEventListener("hashchange", pinFromAddress);
-  /** @type {{subscribe(f: () => void): void} | undefined} */ (/** @type {any} */ (window).document$)?.subscribe(bind);
-  if (!(/** @type {any} */ (window).document$)) bind();
+  document.addEventListener("linkwright-page", bind);
+  bind();
 })();

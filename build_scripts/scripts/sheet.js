@@ -798,6 +798,6 @@ document.addEventListener("change", (event) => {
 
 showUnits();
 // A page that comes by instant navigation brings its own switch.
-globalThis.document$?.subscribe(() => showUnits());
+document.addEventListener("linkwright-page", () => showUnits());
 
 if (!customElements.get("calc-sheet")) customElements.define("calc-sheet", CalcSheet);

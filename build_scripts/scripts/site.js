@@ -1,11 +1,11 @@
-// The thin glue of every page: light or dark, moving between pages without starting Python again, the date on a printed
-// sheet, and scroll regions that a keyboard can reach. Everything here is extra; without it each page still reads whole.
+// The thin glue of every page: light or dark, moving between pages without starting Python again, the search box, the date
+// on a printed sheet, and scroll regions that a keyboard can reach. Everything here is extra; without it each page still
+// reads whole. A page that has been turned to is told by the event "linkwright-page" on the document.
 "use strict";
 (() => {
   const root = document.documentElement;
-  const subject = /** @type {{ next(d: Document): void, subscribe(f: (d: Document) => void): void }} */ (
-    /** @type {any} */ (window).document$
-  );
+  const scope = /** @type {URL} */ (/** @type {any} */ (window).__md_scope);
+  const engine = new URL(/** @type {HTMLScriptElement} */ (document.currentScript).dataset["engine"] ?? "", location.href);
 
   /** Light or dark: one button, remembered; until used, the device decides. */
   function bindMode() {
@@ -96,7 +96,7 @@
     // The address bar already shows the new page, so its relative addresses count from the right place.
     container().replaceWith(document.adoptNode(fresh));
     document.title = next.title;
-    subject.next(document);
+    document.dispatchEvent(new Event("linkwright-page"));
     const anchor = url.hash && document.getElementById(decodeURIComponent(url.hash.slice(1)));
     if (anchor) {
       location.replace(url.hash);
@@ -109,7 +109,6 @@
 
   function bindTurning() {
     if (!location.protocol.startsWith("http")) return;
-    const scope = /** @type {URL} */ (/** @type {any} */ (window).__md_scope);
     // The header and the icon stay while pages turn: make their addresses whole, so that they hold from any page.
     for (const one of document.querySelectorAll("header [href], header form, link[rel=icon], link[rel=manifest]")) {
       if (one instanceof HTMLAnchorElement || one instanceof HTMLLinkElement) one.href = String(one.href);
@@ -138,16 +137,66 @@
     });
   }
 
-  bindMode();
-  quietLetters();
-  openForPrint();
-  bindTurning();
-  addEventListener("resize", frames);
-  addEventListener("hashchange", openNamed);
-  subject.subscribe(() => {
+  /** @param {string | URL} address */
+  function script(address) {
+    return new Promise((loaded, missing) => {
+      const one = document.createElement("script");
+      one.src = String(address);
+      one.onload = loaded;
+      one.onerror = missing;
+      document.head.append(one);
+    });
+  }
+
+  /** Opened from disk (file://) a browser refuses a worker made from a file, so the engine's search could not start. There
+   * a hidden frame stands in for that one worker; every other Worker (the one that runs Python) stays the browser's own. */
+  async function searchWithoutWorker() {
+    const Native = window.Worker;
+    const Frame = () => /** @type {any} */ (window).IFrameWorker;
+    // The shim sets window.Worker itself; this setter keeps it from touching the others.
+    Object.defineProperty(window, "Worker", {
+      configurable: true,
+      get: () => function (/** @type {string | URL} */ url, /** @type {WorkerOptions} */ options) {
+        const search = /javascripts\/workers\/search\./.test(String(url));
+        return search ? new (Frame())(url) : new Native(url, options);
+      },
+      set: () => undefined,
+    });
+    await script(new URL("scripts/frame-worker.js", scope));
+  }
+
+  /** The site engine serves the search of the pages alone, and its index is large: both come when the box is first used. */
+  function bindSearch() {
+    const box = document.getElementById("find-box");
+    const holder = document.getElementById("__config");
+    if (!(box instanceof HTMLInputElement) || !holder) return;
+    // Pages turn under it: its addresses are made whole while this page's own still count.
+    const config = JSON.parse(holder.textContent ?? "{}");
+    holder.textContent = JSON.stringify({ ...config, base: String(scope), search: String(new URL(config.search, location.href)) });
+    const begin = async () => {
+      box.removeEventListener("focus", begin);
+      if (location.protocol === "file:") await searchWithoutWorker();
+      await script(engine);
+      box.dispatchEvent(new KeyboardEvent("keyup", { bubbles: true })); // what was typed meanwhile
+    };
+    box.addEventListener("focus", begin);
+    if (document.activeElement === box) void begin();
+  }
+
+  function arrived() {
     markDoor();
     stampPrint();
     frames();
     openNamed();
-  });
+  }
+
+  bindMode();
+  quietLetters();
+  openForPrint();
+  bindTurning();
+  bindSearch();
+  addEventListener("resize", frames);
+  addEventListener("hashchange", openNamed);
+  document.addEventListener("linkwright-page", arrived);
+  arrived();
 })();
