@@ -190,6 +190,22 @@ def test_search_when_served(served: str, page: Page) -> None:
     assert "How far may a hook open" in search(page, "throat")
 
 
+def test_the_search_comes_when_it_is_used_and_holds_after_pages_turn(served: str, page: Page) -> None:
+    """Its script and index are the heaviest part of a page, and most readers never search."""
+    asked: list[str] = []
+    page.on("request", lambda request: asked.append(request.url.removeprefix(served)))
+    page.goto(served + "understand/why-angle-multiplies-pull.html")
+    page.wait_for_load_state("networkidle")
+    assert [one for one in asked if "javascripts" in one or one.startswith("search/")] == []
+    page.locator("[data-door=look-up]").click()
+    expect(page.locator('main[data-door-now="look-up"]')).to_be_attached()
+    assert "How far may a hook open" in search(page, "throat")
+    assert any(one.startswith("search/") for one in asked)
+    page.locator(".find-list a", has_text="How far may a hook open").first.click()
+    expect(page).to_have_url(f"{served}look-up/hook-limits.html")
+    expect(page.locator("article h1")).to_be_visible()
+
+
 def test_search_from_disk(site: Path, page: Page) -> None:
     page.goto((site / "look-up" / "chain-tie-down.html").as_uri())
     assert "How far may a hook open" in search(page, "throat")
