@@ -203,7 +203,8 @@ def test_the_search_comes_when_it_is_used_and_holds_after_pages_turn(served: str
     assert any(one.startswith("search/") for one in asked)
     page.locator(".find-list a", has_text="How far may a hook open").first.click()
     expect(page).to_have_url(f"{served}look-up/hook-limits.html")
-    expect(page.locator("article h1")).to_be_visible()
+    expect(page.locator("main h1")).to_be_visible()
+    expect(page.locator(".find-panel")).to_be_hidden()
 
 
 def test_search_from_disk(site: Path, page: Page) -> None:
