@@ -18,6 +18,19 @@ import pytest
 
 from calc.answering import answer, worksheet
 from calc.lifting.densities import density_ranges
+from calc.lifting.load_weight import weigh_part
+from calc.lifting.lug_strength import (
+    Lug,
+    double_plane_n,
+    effective_side_m,
+    foot_load,
+    foot_stress_pa,
+    net_tension_n,
+    shear_plane_m,
+    single_plane_n,
+    split_width_m,
+    weld_stress_pa,
+)
 from calc.lifting.shapes import SHAPES
 from calc.quantities import number_text
 from calc.tables import table
@@ -336,7 +349,33 @@ def test_string_working() -> None:
     assert found.shown["capacity"] == "no capacity while a part may not be used"
 
 
+def test_string_pull_by_legs_and_angle() -> None:
+    upright = raw("load-path", string(part(label="legs", rating="2 t", legs="2")))
+    assert step(upright, "Pull on legs")[0] == "1,000 kg / (2 × sin 90°)"
+    leaning = raw("load-path", string(part(label="leg", rating="2 t", angle="52.36")))
+    assert step(leaning, "Pull on leg")[0] == "1,000 kg / (1 × sin 52.4°)"
+
+
+def test_string_draws_the_part_that_gives_first() -> None:
+    def bars(first: str, second: str) -> str:
+        figure = raw(
+            "load-path", string(part(label="a", rating=first), part(label="b", kind="ring", rating=second))
+        ).figure
+        assert figure is not None
+        return figure.svg
+
+    for svg, first, other in ((bars("2 t", "3 t"), "tint", "steel"), (bars("3 t", "2 t"), "steel", "tint")):
+        assert 0 < svg.find(f'"area {first}"') < svg.find(f'"area {other}"')
+        assert svg.count('"area tint"') == svg.count('"area steel"') == 1
+
+
 def test_string_headline() -> None:
+    for rating in (2343.1, 2345.7, 2347.2, 2349.9):
+        kept = raw("load-path", string(part(label="ring", rating=f"{rating} kg"), load="1007 kg"))
+        used = number_text(1007 / rating * 100, 3, "up")
+        assert kept.headline == (
+            f"The whole string holds {SAY.weight(rating, 'down')}: ring gives first. Your load takes {used}% of it."
+        )
     held = raw("load-path", string(part(label="ring", rating="2345 kg"), load="1007 kg"))
     share = number_text(1007 / 2345 * 100, 3, "up")
     assert held.headline == (
@@ -387,6 +426,73 @@ LUGS = (
     Case("small factor", "lifting-lug", {**LUG, "design_factor": "2.9"}, "caution",
          (DESIGN, LUG_MEMORY, "warning: A factor under 3", KNOW_NOTHING)),
 )  # fmt: skip
+
+
+@pytest.mark.parametrize("end", ["round", "square"])
+@pytest.mark.parametrize(("load_kg", "design_factor"), [(701.3, 2.75), (707.7, 3.125), (714.9, 3.333)])
+def test_lug_working(end: str, load_kg: float, design_factor: float) -> None:
+    # The strengths are those of lug_strength, which has its own tests; here each must reach its own line.
+    more = {"load": f"{load_kg} kg", "design_factor": f"{design_factor}", "end_shape": end, "angle_in_plane": "17",
+            "angle_out_of_plane": "5", "yield_strength": "251 MPa", "tensile_strength": "403 MPa", "weld_strength": "483 MPa"}  # fmt: skip
+    found = raw("lifting-lug", {**LUG, **more})
+    lug = Lug(
+        0.021,
+        0.027,
+        0.026,
+        0.028,
+        0.031,
+        0.062,
+        0.007,
+        0.081,
+        251e6,
+        403e6,
+        483e6,
+        design_factor,
+        end == "round",
+    )
+    pull, load_n = foot_load(17.0, 5.0), load_kg * G
+    assert found.results["tear_out"] == pytest.approx(min(single_plane_n(lug), double_plane_n(lug)))
+    factor = number_text(design_factor, 3)
+    loose = number_text(1 - 0.275 * math.sqrt(1 - (26 / 27) ** 2), 3, "down")
+    ultimate, plain = (
+        f"{SAY.one(403e6, 'pressure')} / (1.2 × {factor})",
+        f"{SAY.one(251e6, 'pressure')} / {factor}",
+    )
+
+    def mm(length_m: float) -> str:
+        return SAY.one(length_m, "length", "down", 3)
+
+    assert step(found, "Tears across the hole") == (
+        f"{loose} × {ultimate} × 2 × 21 mm × {mm(effective_side_m(lug))}",
+        SAY.force(net_tension_n(lug), "down"),
+    )
+    assert step(found, "Splits at the end") == (
+        f"{loose} × {ultimate} × {mm(split_width_m(lug))} × 21 mm",
+        SAY.force(single_plane_n(lug), "down"),
+    )
+    assert step(found, "Shears out at the end") == (
+        f"0.70 × {ultimate} × 2 × {mm(shear_plane_m(lug))} × 21 mm",
+        SAY.force(double_plane_n(lug), "down"),
+    )
+    assert step(found, "Pin crushes the hole") == (
+        f"1.25 × {plain} × 26 mm × 21 mm",
+        SAY.force(1.25 * 251e6 / design_factor * 0.026 * 0.021, "down"),
+    )
+    for label, allowed_pa, stress_pa in (
+        ("Bends at the foot", 251e6 / design_factor, foot_stress_pa(lug, pull, load_n)),
+        ("Weld", 0.6 * 483e6 / (1.2 * design_factor), weld_stress_pa(lug, pull, load_n)),
+    ):
+        allowed, stress = SAY.one(allowed_pa, "pressure", "down"), SAY.one(stress_pa, "pressure", "up")
+        assert step(found, label) == (
+            f"{SAY.one(load_n, 'force', 'up')} × {allowed} / {stress}",
+            SAY.force(load_n * allowed_pa / stress_pa, "down"),
+        )
+    first = number(found, "capacity_estimate")
+    share = number_text(load_n / first * 100, 3, "up")
+    assert (
+        f"comes first, at {SAY.force(first, 'down')} with its factor. Your load is {share}% of that."
+        in found.headline
+    )
 
 
 def test_lug_headline_names_the_first_way_and_the_share() -> None:
@@ -721,6 +827,24 @@ def test_weight_by_the_foot_working() -> None:
     assert [one.label for one in found.steps] == ["1. I-beam × 2", "How wrong it may be"]
     assert found.results["weight_low"] == pytest.approx(2 * 46.1 * 3.7 * 0.98)
     assert found.citations == ()
+
+
+@pytest.mark.parametrize(
+    ("sizes", "box"),
+    [({"shape": "i-beam"}, (3.7, 0.1, 0.1)), ({"shape": "i-beam", "flange_width": "0.23 m", "depth": "0.31 m"}, (3.7, 0.23, 0.31)),
+     ({"shape": "angle", "width": "0.08 m", "depth": "0.13 m"}, (3.7, 0.08, 0.13)), ({"shape": "angle", "depth": "0.13 m"}, (3.7, 0.1, 0.13)),
+     ({"shape": "channel", "flange_width": "0.09 m"}, (3.7, 0.09, 0.1))],
+)  # fmt: skip
+def test_weight_by_the_foot_is_drawn_by_what_sizes_there_are(
+    sizes: dict[str, str], box: tuple[float, ...]
+) -> None:
+    # What was not given is drawn 100 mm; the weight is that by the foot alone.
+    rows = {"parts": [{"weight_per_length": "46.1 kg/m", "length": "3.7 m", **sizes}]}
+    row = read_inputs(worksheet("load-weight").inputs, rows, "si").rows("parts")[0]
+    found = weigh_part(row, 1, SAY)
+    assert found.box_m == pytest.approx(box)
+    assert found.plain_kg == pytest.approx(46.1 * 3.7)
+    assert raw("load-weight", rows).results["weight"] == pytest.approx(46.1 * 3.7)
 
 
 def test_weight_of_what_was_weighed_needs_no_high_figure() -> None:
