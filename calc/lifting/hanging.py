@@ -24,7 +24,7 @@ from itertools import combinations
 Vector = tuple[float, float, float]
 
 CLOSE = 1e-9
-"""Lengths that differ by less than this part of the longest leg are taken as equal."""
+"""Lengths that differ by less than this part of the longest leg are taken as equal, a smaller share of a leg as none."""
 
 
 def minus(a: Vector, b: Vector) -> Vector:
@@ -117,7 +117,8 @@ def _rest(
     scale: float,
 ) -> Rest | None:  # fmt: skip
     """The resting place at `hook`, or None if the load would leave it."""
-    carrying = sorted({leg for way in ways for leg, share in way.items() if share > 0})
+    # A share that only rounding gives is none: such a leg neither carries nor steadies.
+    carrying = sorted({leg for way in ways for leg, share in way.items() if share > CLOSE})
     most = max(sum(way.values()) for way in ways)
     free = False
     if not _stand_in_space([minus(hook, picks[leg]) for leg in carrying], scale):
@@ -128,7 +129,7 @@ def _rest(
     touching = tuple(
         leg for leg, pick in enumerate(picks) if math.dist(hook, pick) > lengths_m[leg] - 1e-7 * scale
     )
-    shares = tuple(max(worst.get(leg, 0.0), 0.0) for leg in range(len(picks)))
+    shares = tuple(worst[leg] if worst.get(leg, 0.0) > CLOSE else 0.0 for leg in range(len(picks)))
     return Rest(hook, shares, touching, size(minus(hook, centre)), free)
 
 

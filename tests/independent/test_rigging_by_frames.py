@@ -9,6 +9,7 @@ carry nothing. That is the balance of forces and moments, found by a library tha
 from __future__ import annotations
 
 import math
+from itertools import combinations
 from typing import Any
 
 import numpy as np
@@ -183,6 +184,27 @@ def test_the_sheet_itself_on_four_stretching_chain_legs() -> None:
     assert [1000 * pull for pull in results["springy_tensions"]["value"]] == pytest.approx(found, rel=2e-3)
     # Stiff legs may share in more than one way: the pull the sheet shows bounds the hardest one from above.
     assert 1000 * results["highest_tension"]["value"] >= max(found) * (1 - 2e-3)
+
+
+@pytest.mark.parametrize(
+    ("picks", "hook"),
+    [([(0.9, 0.5, 0.0), (-0.7, 0.6, 0.1), (-0.8, -0.7, 0.05), (0.6, -0.9, 0.0)], (0.05, -0.02, 1.9)),
+     ([(1.6, 0.3, 0.7), (-0.7, 0.6, 0.1), (-0.5, -0.4, -0.6), (0.3, -0.9, 0.0)], (0.11, -0.03, 1.3)),
+     ([(1.9, 0.2, 0.0), (-0.2, 0.7, 0.9), (-0.3, -0.6, 0.9), (0.4, -0.7, -0.8)], (0.3, -0.04, 1.6))],
+)  # fmt: skip
+def test_the_worst_way_to_share_among_legs_that_just_reach(picks: Any, hook: Any) -> None:
+    # Four stiff legs that all just reach may share in many ways; every way is a mix of those on three legs (numpy solves
+    # each). The pulls shown must hold the hardest that any leg can get.
+    centre, weight_n = (hook[0], hook[1], -0.4), 5200.0
+    lengths = [math.dist(hook, pick) for pick in picks]
+    hardest = 0.0
+    for three in combinations(range(4), 3):
+        toward = np.array([(np.array(hook) - picks[leg]) / lengths[leg] for leg in three]).T
+        way = np.linalg.solve(toward, np.array([0.0, 0.0, weight_n]))
+        if way.min() >= -1e-9:
+            hardest = max(hardest, float(way.max()))
+    rest = next(r for r in resting_places(picks, lengths, centre) if math.dist(r.hook, hook) < 1e-6)
+    assert max(rest.tensions_n(weight_n, lengths)) == pytest.approx(hardest, rel=1e-6)
 
 
 @pytest.mark.parametrize("legs", [2, 3])

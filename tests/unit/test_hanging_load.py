@@ -375,3 +375,52 @@ def test_where_springs_do_not_settle_the_sheet_says_so(monkeypatch: pytest.Monke
     for name in ("springy_tensions", "short_link_tension"):
         assert record["results"][name]["text"] == "not found for these lengths"
     assert record["results"]["tensions"]["value"][0] > 0
+
+
+@pytest.mark.parametrize("scale", [0.001, 1.0, 1000.0])
+def test_the_size_of_the_load_does_not_change_how_it_hangs(scale: float) -> None:
+    """Edges that rounding decides are taken by their share of the longest leg, from a toy to a ship."""
+
+    def rests(picks: list[Point], lengths: list[float], centre: Point) -> Any:
+        sized = [(scale * x, scale * y, scale * z) for x, y, z in picks]
+        x, y, z = centre
+        return resting_places(
+            sized, [scale * length for length in lengths], (scale * x, scale * y, scale * z)
+        )
+
+    square = rests(SQUARE, [2.3] * 4, (0.0, 0.0, -0.4))[0]
+    assert square.touching == (0, 1, 2, 3)
+    assert sorted(square.tensions_n(1.0, [2.3 * scale] * 4))[:2] == [0.0, 0.0]
+    # A pick at the balance point, coincident picks, legs that only just meet, a balance point on the line of the picks.
+    own = rests([(0.3, 0.1, 0.2)], [1.7], (0.3, 0.1, 0.2))[0]
+    assert own.hook == pytest.approx((0.3 * scale, 0.1 * scale, 1.9 * scale))
+    assert rests([(0.3, 0.1, 0.0), (0.3, 0.1, 0.0)], [2.0, 2.1], (0.3, 0.1, -0.5))[0].touching == (0,)
+    assert rests([(1.0, 0.0, 0.0), (-1.0, 0.0, 0.0)], [1.0, 1.0], (0.0, 0.0, -0.3)) == []
+    line = rests([(1.0, 0.0, 0.0), (-1.0, 0.0, 0.0)], [2.0, 2.0], (0.0, 0.0, 0.0))
+    assert any(rest.free_to_roll and rest.hook[2] == pytest.approx(scale * math.sqrt(3)) for rest in line)
+    # Three picks in line give no three legs that stand in space: the middle one or the outer pair.
+    row = rests(
+        [(1.0, 0.0, 0.0), (-1.0, 0.0, 0.0), (0.0, 0.0, 0.0)], [2.0, 2.0, math.sqrt(3)], (0.0, 0.0, -0.3)
+    )[0]
+    assert row.touching == (0, 1, 2)
+    assert row.shares[2] > 1
+
+
+def test_balance_point_on_a_line_of_picks_that_slopes_to_the_back() -> None:
+    rests = resting_places([(0.0, 1.0, 0.5), (0.0, -1.0, -0.5)], [2.0, 2.0], (0.0, 0.0, 0.0))
+    free = next(rest for rest in rests if rest.free_to_roll)
+    half, high = math.sqrt(1.25), math.sqrt(4 - 1.25)
+    assert free.hook == pytest.approx((0.0, -0.5 / half * high, 1.0 / half * high))
+
+
+@settings(max_examples=200, deadline=None)
+@given(st.integers(50, 200), st.integers(30, 150), st.integers(26, 40), st.integers(0, 10))
+def test_an_even_square_sling_counts_two_legs_whatever_rounding_leaves(
+    right: int, back: int, length: int, low: int
+) -> None:
+    r, b = right / 100, back / 100
+    picks: list[Point] = [(r, b, 0.0), (-r, b, 0.0), (-r, -b, 0.0), (r, -b, 0.0)]
+    rest = resting_places(picks, [length / 10] * 4, (0.0, 0.0, -low / 10))[0]
+    assert rest.touching == (0, 1, 2, 3)
+    assert [share for share in rest.shares if share == 0.0] == [0.0, 0.0]
+    assert min(share for share in rest.shares if share > 0) > 0.5
