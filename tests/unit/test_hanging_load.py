@@ -423,4 +423,4 @@ def test_an_even_square_sling_counts_two_legs_whatever_rounding_leaves(
     rest = resting_places(picks, [length / 10] * 4, (0.0, 0.0, -low / 10))[0]
     assert rest.touching == (0, 1, 2, 3)
     assert [share for share in rest.shares if share == 0.0] == [0.0, 0.0]
-    assert min(share for share in rest.shares if share > 0) > 0.5
+    assert min(share for share in rest.shares if share > 0) > 0.49
