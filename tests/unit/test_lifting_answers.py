@@ -1080,6 +1080,51 @@ def test_hanging_words_of_slack_legs() -> None:
     assert flat.headline.endswith("A leg lies under 30° from the horizontal: do not lift like this.")
 
 
+def test_hanging_words_of_springy_legs() -> None:
+    found = raw("hanging-load", hung(SQUARE, [2.3, 2.3, 2.3, 2.26], (0.0, 0.0, -0.4)))
+    pulls = found.results["springy_tensions"]
+    assert isinstance(pulls, tuple)
+    assert [pull == 0 for pull in pulls] == [True, False, True, False]
+    assert found.shown["springy_tensions"] == tuple(
+        f"leg {leg}: {SAY.force(float(pull or 0), 'up') if pull else 'slack'}"
+        for leg, pull in enumerate(pulls, 1)
+    )
+    assert "short_link_tension" not in found.shown
+
+
+def test_hanging_of_a_feather() -> None:
+    # 50 grams: every pull is under a newton, and the words are those of a heavy load.
+    light = {**hung(PAIR, [2.0, 2.0], (0.0, 0.0, -0.3)), "load": "0.05 kg"}
+    found = raw("hanging-load", light)
+    assert found.verdict == "ok"
+    assert found.headline.startswith("Legs 1 and 2 carry it")
+    assert found.shown["taut"] == ("leg 1: tight", "leg 2: tight")
+    assert found.results["taut"] == [True, True]
+    assert all(
+        "slack" not in text
+        for text in (*found.shown["tensions"], *found.shown["leg_angles"], *found.shown["springy_tensions"])
+    )
+    assert found.results["low_side"] == "level"
+
+
+@pytest.mark.parametrize("moved", [0.0, 0.05, -0.08])
+def test_hanging_one_link_short_takes_the_worst_leg(moved: float) -> None:
+    # Each leg in turn typed in three bars shorter; the hardest pull of all is the one shown.
+    picks = [(0.0, 0.0, 0.6), (0.0, 0.46, 0.6), (0.97, 0.23, 0.69)]
+    lengths, centre = [1.37, 1.41, 1.46], (0.33 + moved, 0.21, 0.25)
+    hardest = []
+    for leg in range(3):
+        shorter = [length - (0.03 if leg == other else 0.0) for other, length in enumerate(lengths)]
+        hardest.append(
+            number(raw("hanging-load", hung(picks, shorter, centre, chain_size="10 mm")), "highest_tension")
+        )
+    found = raw("hanging-load", hung(picks, lengths, centre, chain_size="10 mm"))
+    assert number(found, "short_link_tension") == pytest.approx(max(hardest), rel=2e-3)
+    assert step(found, "If one leg is one link shorter")[0].startswith(
+        f"leg {hardest.index(max(hardest)) + 1} short"
+    )
+
+
 def test_hanging_that_rolls_over_says_so_in_every_place() -> None:
     found = raw("hanging-load", hung(PAIR, [2.0, 2.0], (0.0, 0.0, 0.3)))
     assert found.headline.startswith("It will roll over.")
