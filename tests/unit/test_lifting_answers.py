@@ -847,6 +847,27 @@ def test_weight_by_the_foot_is_drawn_by_what_sizes_there_are(
     assert raw("load-weight", rows).results["weight"] == pytest.approx(46.1 * 3.7)
 
 
+@pytest.mark.parametrize(
+    ("along", "place"),
+    [("x", (0.8, 2.0, 3.0)), ("-x", (1.2, 2.0, 3.0)), ("y", (1.0, 1.8, 3.0)), ("-y", (1.0, 2.2, 3.0)), ("z", (1.0, 2.0, 2.8)),
+     ("-z", (1.0, 2.0, 3.2))],
+)  # fmt: skip
+def test_weight_of_a_cone_balances_a_quarter_up_whichever_way_it_points(
+    along: str, place: tuple[float, ...]
+) -> None:
+    # 0.8 m high, its box's middle at 1, 2, 3 m: the balance point is 0.2 m from there toward the base.
+    cone = {
+        "shape": "cone",
+        "material": "steel",
+        "diameter": "0.5 m",
+        "height": "0.8 m",
+        "at": ["1 m", "2 m", "3 m"],
+        "along": along,
+    }
+    found = raw("load-weight", {"parts": [cone]})
+    assert [found.results[f"centre_{axis}"] for axis in "xyz"] == pytest.approx(place)
+
+
 def test_weight_of_what_was_weighed_needs_no_high_figure() -> None:
     exact = {**LUMP, "tolerance": "0"}
     assert raw("load-weight", {"parts": [exact]}).headline == (

@@ -11,9 +11,17 @@ from hypothesis import strategies as st
 
 from calc.answering import answer
 from calc.lifting.load_path import WORKSHEET
-from calc.lifting.path_items import CONDITIONS, KINDS, PathItem, path_item_inputs, rate_item, table_rating
+from calc.lifting.path_items import (
+    CONDITIONS,
+    KINDS,
+    PathItem,
+    path_item_inputs,
+    rate_item,
+    read_items,
+    table_rating,
+)
 from calc.quantities import to_si
-from calc.worksheet import BadInput
+from calc.worksheet import BadInput, read_inputs
 
 LB = 0.45359237
 
@@ -284,6 +292,13 @@ def test_a_part_without_a_name_is_named_by_its_place_and_kind() -> None:
     found = run(item(kind="ring", rating="2 t"), item(kind="web-sling", rating="1 t"))
     assert value(found, "governing") == "2. web or round sling"
     assert found["steps"][0]["label"] == "Pull on 1. ring or link"
+
+
+def test_a_part_knows_where_it_stands_in_the_inputs() -> None:
+    given = read_inputs(
+        WORKSHEET.inputs, {"load": "1 t", "items": [item(rating="2 t"), item(rating="3 t")]}, "si"
+    )
+    assert [part.path for part in read_items(given)] == ["items[0]", "items[1]"]
 
 
 def test_every_box_of_a_part_is_read() -> None:
