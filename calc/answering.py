@@ -87,10 +87,10 @@ def answer(name: str, raw: Mapping[str, Any], units: UnitSystem = "us") -> dict[
         "headline": found.headline,
         "big": {"key": found.big, "label": results[found.big]["label"], "text": results[found.big]["text"]},
         "results": results,
-        "steps": [dataclasses.asdict(step) for step in found.steps],
-        "cautions": [dataclasses.asdict(caution) for caution in found.cautions],
+        "steps": [dict(vars(step)) for step in found.steps],
+        "cautions": [dict(vars(caution)) for caution in found.cautions],
         "sources": [_source(citation) for citation in dict.fromkeys(found.citations + sheet.citations)],
-        "figure": dataclasses.asdict(found.figure) if found.figure else None,
+        "figure": dict(vars(found.figure)) if found.figure else None,
     }
 
 
@@ -118,7 +118,7 @@ def answer_json(request: str) -> str:
         record = answer(asked["worksheet"], asked.get("inputs", {}), asked.get("units", "us"))
         return json.dumps(record, allow_nan=False)
     except BadInput as refused:
-        errors = [dataclasses.asdict(error) for error in refused.errors]
+        errors = [dict(vars(error)) for error in refused.errors]
     except NoSuchWorksheet as refused:
         errors = [{"input": "", "given": "", "message": str(refused)}]
     except (OverflowError, ZeroDivisionError):

@@ -164,7 +164,8 @@ def chain_stiffness_n(bar_m: float) -> float:
 
 def _springy(load: _Load, rest: Rest, bar_m: float) -> _Springy:
     """Share the load by stretch; then shorten each leg by a link in turn."""
-    stiffness = [chain_stiffness_n(bar_m) / length for length in load.lengths_m]
+    stretch_n = chain_stiffness_n(bar_m)
+    stiffness = [stretch_n / length for length in load.lengths_m]
     even = springy_rest(load.picks, load.lengths_m, load.centre, load.weight_n, stiffness, rest.hook)
     hardest: tuple[float, int, int] | None = None
     for short in range(len(load.picks)):
