@@ -18,7 +18,7 @@ import pytest
 
 from calc.answering import answer, worksheet
 from calc.lifting.densities import density_ranges
-from calc.lifting.load_weight import weigh_part
+from calc.lifting.load_weight import weigh_part, weigh_solid
 from calc.lifting.lug_strength import (
     Lug,
     double_plane_n,
@@ -926,6 +926,11 @@ def test_weight_of_a_drawn_solid_working() -> None:
     )
     assert found.results["weight_high"] == pytest.approx(high)
     assert found.shown["parts"] == (f"Drawn solid: {SAY.weight(volume * middle)}",)
+    typed = {"solid": data, "solid_unit": "cm", "solid_material": "steel"}
+    part = weigh_solid(read_inputs(worksheet("load-weight").inputs, typed, "si"), SAY)
+    assert part.box_m == pytest.approx((0.02, 0.03, 0.05))
+    assert (part.minus, part.along, part.round_outline, part.material) == (False, "z", False, "steel")
+    assert (part.low_kg, part.high_kg) == (pytest.approx(low), pytest.approx(high))
 
 
 # ------------------------------------------------------------------------------------------ hanging-load
