@@ -103,9 +103,13 @@ def _refuse_non_finite(results: Mapping[str, Any]) -> None:
             )
 
 
+@functools.cache
+def _title(source: str) -> str:
+    return table("sources").one(key=source)["title"]
+
+
 def _source(citation: Citation) -> dict[str, str]:
-    row = table("sources").one(key=citation.source)
-    return {"key": citation.source, "title": row["title"], "locator": citation.locator}
+    return {"key": citation.source, "title": _title(citation.source), "locator": citation.locator}
 
 
 def answer_json(request: str) -> str:

@@ -9,7 +9,9 @@ times its bar (EN 818-2, from memory): both only for that comparison.
 from __future__ import annotations
 
 import math
+from collections.abc import Sequence
 from dataclasses import dataclass
+from itertools import combinations
 
 from calc.figures.hanging import DrawnLeg, hanging_figure
 from calc.lifting.hanging import (
@@ -163,20 +165,20 @@ def chain_stiffness_n(bar_m: float) -> float:
 
 
 def _springy(load: _Load, rest: Rest, bar_m: float) -> _Springy:
-    """Share the load by stretch; then shorten each leg by a link in turn."""
+    """Share the load by stretch; then shorten each leg by a link in turn, from where it hangs with none shortened."""
     stretch_n = chain_stiffness_n(bar_m)
     stiffness = [stretch_n / length for length in load.lengths_m]
     even = springy_rest(load.picks, load.lengths_m, load.centre, load.weight_n, stiffness, rest.hook)
+    start = even.hook if even else rest.hook
     hardest: tuple[float, int, int] | None = None
     for short in range(len(load.picks)):
         lengths = tuple(
             length - (LINK_PITCH_IN_BARS * bar_m if leg == short else 0.0)
             for leg, length in enumerate(load.lengths_m)
         )
-        places = load.with_lengths(lengths) if min(lengths) > 0 else []
-        moved = places and springy_rest(
-            load.picks, lengths, load.centre, load.weight_n, stiffness, places[0].hook
-        )
+        if not _reach_each_other(load.picks, lengths):
+            continue
+        moved = springy_rest(load.picks, lengths, load.centre, load.weight_n, stiffness, start)
         if not moved:
             continue
         pull = max(moved.tensions_n)
@@ -186,6 +188,14 @@ def _springy(load: _Load, rest: Rest, bar_m: float) -> _Springy:
     if hardest is None:
         return _Springy(tensions, None, None, None)
     return _Springy(tensions, *hardest)
+
+
+def _reach_each_other(picks: Sequence[Vector], lengths_m: Sequence[float]) -> bool:
+    """Whether any two of the legs can meet: all have a length left, and none two picks stand further apart than it."""
+    return min(lengths_m) > 0 and all(
+        math.dist(one[0], other[0]) < one[1] + other[1]
+        for one, other in combinations(list(zip(picks, lengths_m, strict=True)), 2)
+    )
 
 
 def _level(load: _Load, found: _Found) -> tuple[tuple[float, ...] | None, str]:
