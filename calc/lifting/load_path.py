@@ -68,7 +68,14 @@ def compute(given: Given, say: Say) -> Answer:
     governing = weakest[1] if weakest else _worst_blocked(blocked)
     return Answer(
         verdict=_verdict(parts, load_kg, capacity),
-        headline=_headline(say, load_kg, capacity, governing, blocked),
+        headline=_headline(
+            say,
+            load_kg,
+            capacity,
+            governing,
+            blocked,
+            next((part for part in parts if _low_legs(part, LOWEST_ANGLE_DEG)), None),
+        ),
         big="capacity",
         results={
             "capacity": capacity,
@@ -106,7 +113,12 @@ def _verdict(parts: list[PathPart], load_kg: float, capacity: float | None) -> V
 
 
 def _headline(
-    say: Say, load_kg: float, capacity: float | None, governing: PathPart, blocked: list[PathPart]
+    say: Say,
+    load_kg: float,
+    capacity: float | None,
+    governing: PathPart,
+    blocked: list[PathPart],
+    low: PathPart | None,
 ) -> str:
     if capacity is None:
         first = governing.rating.reason
@@ -117,6 +129,8 @@ def _headline(
     share = number_text(load_kg / capacity * 100, 3, "up")
     if load_kg > capacity * (1 + 1e-12):
         return f"{first} Your load is {share}% of that. Do not lift."
+    if low:
+        return f"{first} But {low.item.label} lies under 30° from the horizontal: do not lift like this."
     return f"{first} Your load takes {share}% of it."
 
 

@@ -213,7 +213,7 @@ def compute(given: Given, say: Say) -> Answer:
     osha_legs = int(legs_counted_by_osha(legs).value) if legs > 1 else None
     return Answer(
         verdict=verdict,
-        headline=_headline(say, tension, use, leg_rating, angle, legs),
+        headline=_headline(say, load_kg, tension, use, leg_rating, angle, legs),
         big="leg_tension",
         results={
             "leg_tension": tension, "angle": angle, "angle_from_vertical": 90.0 - angle,
@@ -253,7 +253,13 @@ def _verdict(angle: float, legs: int, load_kg: float, use: float | None, leg_rat
 
 
 def _headline(
-    say: Say, tension: float, use: float | None, leg_rating: _LegRating, angle: float, legs: int
+    say: Say,
+    load_kg: float,
+    tension: float,
+    use: float | None,
+    leg_rating: _LegRating,
+    angle: float,
+    legs: int,
 ) -> str:
     who = "The leg pulls" if legs == 1 else "Each leg pulls"
     first = f"{who} {say.force(tension, 'up')}."
@@ -267,6 +273,9 @@ def _headline(
     share = number_text(use * 100, 3 if use >= 1 else 2, "up")
     if use > 1.0 + 1e-12:
         return f"{first} Your {leg_rating.words} is rated {rated}: {share}% of it. Too much."
+    if leg_rating.printed and load_kg > leg_rating.printed.working_load_limit_kg * (1 + 1e-12):
+        whole = say.of(leg_rating.printed.working_load_limit_kg, "weight", "down")
+        return f"{first} The printed table rates the whole sling {whole}, under your load. Too much."
     return f"{first} Your {leg_rating.words} is rated {rated}: {share}% used."
 
 

@@ -1396,3 +1396,21 @@ def test_an_answer_is_whole(case: Case, units: UnitSystem) -> None:
     if found.figure is not None:
         assert "None" not in found.figure.svg + found.figure.caption
     answer(case.sheet, case.given, units)
+
+
+@pytest.mark.parametrize(
+    ("name", "raw", "why"),
+    [
+        # OSHA Guidance on Safe Sling Use, Table 1: 3/8 in grade 80, three and four legs at 60 degrees, 18,400 lb.
+        ("sling-legs", {"legs": "4", "legs_counted": "4", "known_by": "angle", "angle": "60", "load": "18,500 lb",
+                        "grade": "80", "size": "3/8"}, "rates the whole sling 18,400 lb"),
+        ("load-path", {"load": "1,010 lb", "items": [
+            {"label": "flat legs", "kind": "chain", "condition": "marked-good", "grade": "80", "size": "3/8", "legs": "2",
+             "angle": "29"}]}, "flat legs lies under 30° from the horizontal: do not lift"),
+    ],
+)  # fmt: skip
+def test_a_stop_says_why_in_its_headline(name: str, raw: dict[str, Any], why: str) -> None:
+    found = answer(name, raw, "us")
+    assert found["verdict"] == "stop"
+    assert why in found["headline"]
+    assert "used" not in found["headline"]
