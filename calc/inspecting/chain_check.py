@@ -292,7 +292,7 @@ WORKSHEET = Worksheet(
     example={
         "grade": "80", "size": "3/8", "use": "lift", "thickness_now": "0.369 in", "reach_new": "24.4 in",
         "reach_now": "24.6 in", "links": "20", "damage": "none", "tag_readable": "yes", "service": "normal",
-        "inspected_on": "2026-03-14",
+        "inspected_on": "2026-11-24",
     },
     example_story="The two-leg chain sling that lifts the yard's keels, at its yearly look-over.",
     ok_words="Inside every limit",

@@ -327,7 +327,7 @@ DATE_INPUT = Input(
     "Date of this inspection",
     "text",
     required=False,
-    help="Year-month-day, such as 2026-03-14.",
+    help="Year-month-day, such as 2026-11-24.",
 )
 DECIDES_RESULT = Result("decides", "What decides")
 NEXT_RESULT = Result("next_inspection", "Next full inspection")
@@ -348,7 +348,7 @@ def next_inspection(given: Given) -> str:
         inspected = datetime.date.fromisoformat(given.text("inspected_on"))
     except ValueError:
         raise given.refuse(
-            "inspected_on", "is not a date that can be read. Give year-month-day, such as 2026-03-14."
+            "inspected_on", "is not a date that can be read. Give year-month-day, such as 2026-11-24."
         ) from None
     return words if months is None else f"by {_months_later(inspected, months).isoformat()}"
 

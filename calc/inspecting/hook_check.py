@@ -216,9 +216,9 @@ WORKSHEET = Worksheet(
     example={
         "throat_new": "1.16 in", "throat_now": "1.24 in", "section_new": "0.92 in", "section_now": "0.89 in",
         "twist": "0", "latch": "closes", "cracks": "no", "marks_readable": "yes", "altered": "no", "service": "normal",
-        "inspected_on": "2026-03-14",
+        "inspected_on": "2026-11-23",
     },
-    example_story="The grab hook on the yard's engine sling looks wider than the new spare beside it.",
+    example_story="The latched sling hook on the yard's engine sling looks wider than the new spare beside it.",
     ok_words="Inside every limit",
     citations=(Citation("osha-1910-184", "1910.184(e)(9), (f)(5)"),),
 )  # fmt: skip

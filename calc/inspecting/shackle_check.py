@@ -165,7 +165,7 @@ WORKSHEET = Worksheet(
     example={
         "body_new": "0.752 in", "body_now": "0.731 in", "pin_new": "0.874 in", "pin_now": "0.858 in", "jaw_new": "1.26 in",
         "jaw_now": "1.28 in", "pin_kind": "screw", "pin_seated": "yes", "pin_original": "yes", "bent": "no", "cracks": "no",
-        "marks_readable": "yes", "altered": "no", "rating": "4-3/4 tons", "service": "normal", "inspected_on": "2026-03-14",
+        "marks_readable": "yes", "altered": "no", "rating": "4-3/4 tons", "service": "normal", "inspected_on": "2026-11-20",
     },
     example_story="The bow shackle that has held the slip's turning block for nine seasons.",
     ok_words="Inside every limit",

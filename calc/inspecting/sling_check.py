@@ -275,7 +275,7 @@ WORKSHEET = Worksheet(
         "outer_wire_wear": "10 %",
         "diameter_new": "1/2 in", "diameter_now": "0.493 in", "core": "steel", "shape_damage": "no", "corrosion": "no",
         "heat": "no", "fitting_damage": "no", "tag_readable": "yes", "altered": "no", "rating": "4,400 lb",
-        "service": "severe", "inspected_on": "2026-03-14",
+        "service": "severe", "inspected_on": "2026-11-25",
     },
     example_story="The wire rope sling that steps masts, at its quarterly look-over.",
     ok_words="Inside every limit",

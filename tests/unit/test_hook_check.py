@@ -127,9 +127,9 @@ def test_a_hook_made_without_a_latch_gets_its_caution() -> None:
 @pytest.mark.parametrize(
     ("service", "day", "due"),
     [
-        ("normal", "2026-03-14", "by 2027-03-14"), ("severe", "2026-11-30", "by 2027-02-28"),
+        ("normal", "2026-11-23", "by 2027-11-23"), ("severe", "2026-11-30", "by 2027-02-28"),
         ("normal", "2028-02-29", "by 2029-02-28"), ("severe", "2026-03-31", "by 2026-06-30"),
-        ("severe", "2027-11-29", "by 2028-02-29"), ("special", "2026-03-14", "as a qualified person says"),
+        ("severe", "2027-11-29", "by 2028-02-29"), ("special", "2026-11-23", "as a qualified person says"),
         ("special", "", "as a qualified person says"), ("severe", "", "within 3 months"),
         ("normal", "9999-05-02", "by 9999-12-31"), ("normal", "9998-05-02", "by 9999-05-02"),
     ],

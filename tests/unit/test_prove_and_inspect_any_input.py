@@ -48,7 +48,7 @@ def raw_value(declared: Any) -> st.SearchStrategy[Any]:
         return st.just("")
     if declared.kind == "text":
         return st.sampled_from(
-            ["", "3/8", "10 mm", "80", "G70 3/8", "none", "weld", "2026-03-14", "\u00e9\u00e9", "8 T"]
+            ["", "3/8", "10 mm", "80", "G70 3/8", "none", "weld", "2026-11-23", "\u00e9\u00e9", "8 T"]
         )
     if declared.kind == "count":
         return st.sampled_from(["", "0", "1", "2", "20", "1.5", "-1", "many"])

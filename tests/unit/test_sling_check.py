@@ -141,6 +141,8 @@ def test_an_altered_rope_never_passes(broken: int, wear: float, fault: dict[str,
 def test_examples_and_figures() -> None:
     record = answer("sling-check", worksheet("sling-check").example)
     assert record["verdict"] == "ok"
+    # Severe service: three months after 2026-11-25.
+    assert record["results"]["next_inspection"]["text"] == "by 2027-02-25"
     assert "One lay" in record["figure"]["caption"]
     assert "web sling laid flat" in strap()["figure"]["caption"]
     assert answer("sling-check", {})["verdict"] == "unknown"
