@@ -1,6 +1,6 @@
 """Reads what people type for a length, a load or an angle, and writes what people read.
 
-Question of the trade: a tape reads 57-3/4, a scale 6.2k, a plan 1'-3 1/2"; what is that in one unit, and how is the
+Question of the trade: a tape reads 38-5/8, a scale 4.86k, a plan 1'-3 1/2"; what is that in one unit, and how is the
 answer written so that a shop reads it right? Factors come from Pint (calc/unit_factors.py, exact by definition for
 the inch, the pound and standard gravity: NIST Special Publication 811, 2008 edition, Appendix B).
 
@@ -123,10 +123,10 @@ _SIGNS = {"−": "-", "–": "-", "—": "-", "‐": "-", "‑": "-", "′": "'"
 _SPACES = "\u00a0\u2007\u2009\u202f\t\r\n"
 
 _NUMBER = r"""
-    (?P<whole>\d+)[ ]*-[ ]*(?P<n1>\d+)/(?P<d1>\d+)      # 57-3/4
-  | (?P<whole2>\d+)[ ]+(?P<n2>\d+)/(?P<d2>\d+)          # 57 3/4
+    (?P<whole>\d+)[ ]*-[ ]*(?P<n1>\d+)/(?P<d1>\d+)      # 38-5/8
+  | (?P<whole2>\d+)[ ]+(?P<n2>\d+)/(?P<d2>\d+)          # 38 5/8
   | (?P<n3>\d+)/(?P<d3>\d+)                             # 3/8
-  | (?P<decimal>(?:\d[\d.,]*(?:[ ]\d{3}(?![\d/,.]))*|[.,]\d+)(?:[eE][+-]?\d+)?)   # 6,200  6.2  6 200  1e3
+  | (?P<decimal>(?:\d[\d.,]*(?:[ ]\d{3}(?![\d/,.]))*|[.,]\d+)(?:[eE][+-]?\d+)?)   # 4,860  4.86  4 860  1e3
 """
 _TOKEN = re.compile(
     rf"""[ ]*(?:
@@ -199,7 +199,7 @@ def from_si(value_si: float, unit: str, dimension: str) -> float:
 
 @functools.lru_cache(maxsize=4096)
 def plain_number(text: str) -> float:
-    """Read a number as a shop writes it, without a unit: `57-3/4`, `3/8`, `6,200`, `6.2k`, `1,5`."""
+    """Read a number as a shop writes it, without a unit: `38-5/8`, `3/8`, `4,860`, `4.86k`, `1,5`."""
     terms = _terms(_tidy(text), "fraction")
     if len(terms) != 1 or terms[0][1]:
         raise NotReadable(f"“{text}” is not one plain number")
@@ -209,7 +209,7 @@ def plain_number(text: str) -> float:
 def read_quantity(text: str | float, dimension: str, default_unit: str) -> Reading:
     """Read what was typed into a box.
 
-    text -- `57 3/4 in`, `5'-3"`, `1 1/2 t`, `6,200 lb`, `6.2k lb`, `30°`; a bare number takes `default_unit`
+    text -- `38 5/8 in`, `5'-3"`, `1 1/2 t`, `4,860 lb`, `4.86k lb`, `30°`; a bare number takes `default_unit`
     dimension -- a key of calc.unit_factors.UNIT_FACTORS
     Raises NotReadable with a sentence for the reader.
     """
@@ -372,7 +372,7 @@ def number_text(value: float, digits: int = 3, direction: str = "nearest") -> st
 
 
 def fraction_text(value_in: float, denominator: int = 16) -> str:
-    """Write inches as a tape shows them: 57.75 -> `57-3/4`, to the nearest 1/`denominator`."""
+    """Write inches as a tape shows them: 38.625 -> `38-5/8`, to the nearest 1/`denominator`."""
     steps = round(abs(value_in) * denominator)
     whole, rest = divmod(steps, denominator)
     sign = "−" if value_in < 0 and steps else ""
@@ -415,7 +415,7 @@ def show(
     digits: int = 3,
     direction: str = "nearest",
 ) -> str:
-    """Write an SI value for a reader in both systems: `3,540 lb (15.7 kN)`; `units` (us or si) says which first."""
+    """Write an SI value for a reader in both systems: `2,770 lb (12.3 kN)`; `units` (us or si) says which first."""
     us_unit, si_unit = reading or READING_UNITS[dimension]
     us_text = show_in(value_si, dimension, us_unit, digits, direction)
     if us_unit == si_unit:

@@ -263,7 +263,7 @@ class Answer:
 
 @dataclass(frozen=True)
 class Say:
-    """Writes numbers in the reader's order of units: `say.force(15745)` is `3,540 lb (15.7 kN)` on a US page."""
+    """Writes numbers in the reader's order of units: `say.force(12315)` is `2,770 lb (12.3 kN)` on a US page."""
 
     units: UnitSystem = "us"
 

@@ -439,12 +439,12 @@ WORKSHEET = Worksheet(
     compute=compute,
     example={
         "parts": [
-            {"label": "Cradle base plate", "shape": "plate", "material": "steel", "length": "97 in", "width": "57 3/4 in",
-             "thickness": "3/8 in", "at": ["48 1/2 in", "28 7/8 in", "3/16 in"]},
-            {"label": "Lightening hole", "shape": "disc", "material": "steel", "diameter": "20 in", "thickness": "3/8 in",
-             "at": ["72 in", "28 7/8 in", "3/16 in"], "minus": "yes"},
+            {"label": "Cradle base plate", "shape": "plate", "material": "steel", "length": "86 in", "width": "38 5/8 in",
+             "thickness": "1/4 in", "at": ["43 in", "19 5/16 in", "1/8 in"]},
+            {"label": "Lightening hole", "shape": "disc", "material": "steel", "diameter": "18 in", "thickness": "1/4 in",
+             "at": ["66 in", "19 5/16 in", "1/8 in"], "minus": "yes"},
             {"label": "Oak bolster", "shape": "box", "material": "oak-air-dry", "length": "4 ft", "width": "8 in",
-             "height": "6 in", "at": ["30 in", "28 7/8 in", "3 3/8 in"], "tolerance": "5 %"},
+             "height": "6 in", "at": ["26 in", "19 5/16 in", "3 1/4 in"], "tolerance": "5 %"},
         ],
     },
     example_story="The yard reckons an engine cradle before the lift: a steel base plate, its lightening hole, and an oak bolster.",

@@ -465,7 +465,7 @@ WORKSHEET = Worksheet(
     ),
     compute=compute,
     example={
-        "load": "6,200 lb", "legs": "2", "known_by": "leg_length_and_spread", "leg_length": "6 ft",
+        "load": "4,860 lb", "legs": "2", "known_by": "leg_length_and_spread", "leg_length": "6 ft",
         "spread": "5 ft 9 in", "grade": "80", "size": "3/8",
     },
     example_story="The yard lifts a cast ballast keel by its two forged eyes with a two-leg chain sling.",

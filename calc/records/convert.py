@@ -63,8 +63,8 @@ def _why_unreadable(value: str) -> str:
     try:
         read_quantity(value, "length", "in")
     except NotReadable as reason:
-        return f"{reason}. Give a number with its unit, such as 57-3/4 in or 6,200 lb."
-    return "has no unit. Give one, such as 57-3/4 in or 6,200 lb."
+        return f"{reason}. Give a number with its unit, such as 38-5/8 in or 4,860 lb."
+    return "has no unit. Give one, such as 38-5/8 in or 4,860 lb."
 
 
 def carry(value: str, to: str) -> Conversion:
@@ -151,7 +151,7 @@ def _is_us(reading: Reading) -> bool:
 
 
 def nearest_fraction(length_m: float, denominator: int) -> str:
-    """A length as the nearest 1/`denominator` in, with what is left over in thousandths: `57-3/4 in, 0.004 in under`."""
+    """A length as the nearest 1/`denominator` in, with what is left over in thousandths: `38-5/8 in, 0.004 in under`."""
     inches = from_si(length_m, "in", "length")
     off = inches - float(Fraction(round(inches * denominator), denominator))
     text = f"{fraction_text(inches, denominator)} in"
@@ -248,7 +248,7 @@ WORKSHEET = Worksheet(
     title="What is that in my units?",
     summary="One value carried to another unit, and as the nearest fraction of an inch.",
     inputs=(
-        Input("value", "Value with its unit", "text", help="Such as 57-3/4 in, 6.2k lb, 1 1/2 t, 200 bar or 90 °F."),
+        Input("value", "Value with its unit", "text", help="Such as 38-5/8 in, 4.86k lb, 1 1/2 t, 200 bar or 90 °F."),
         Input("to", "Unit wanted", "text", required=False,
               help="Such as mm, kg, kN or psi. Left empty: the usual unit of the other system."),
     ),
@@ -262,7 +262,7 @@ WORKSHEET = Worksheet(
         Result("others", "In other units"),
     ),
     compute=compute,
-    example={"value": "57-3/4 in", "to": "mm"},
+    example={"value": "38-5/8 in", "to": "mm"},
     example_story="The plan of the cradle is in inches, the saw stop is in millimetres.",
     citations=(Citation("nist-sp-811", "Appendix B.8, factors for units"),),
     rates=False,

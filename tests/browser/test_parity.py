@@ -59,7 +59,7 @@ def single(declared: Input, example: Any = None) -> st.SearchStrategy[Any]:
     if declared.long:
         return pasted_log(str(example))
     if declared.kind == "text":
-        words = ["", "3/8", "1/2", "10 mm", "57-3/4 in", "2.7 t", "1,350 psi", "31 kN", "G70", "hook", "M 12"]
+        words = ["", "3/8", "1/2", "10 mm", "38-5/8 in", "2.7 t", "1,350 psi", "31 kN", "G70", "hook", "M 12"]
         return st.sampled_from(words) if not example else st.sampled_from([*words, str(example)])
     if declared.kind == "file":
         return st.just("")

@@ -25,14 +25,14 @@ TYPED_PARAGRAPH = re.compile(r"\b\d{3,4}\.\d+\(\w|\b\d{3}-\d{2,3}-\d{5}|\bR 408\
 
 ALLOWED = {
     "2,000 lb": "the engine of the examples: an input that the page gives to the worksheet",
-    "6,200 lb": "an example of what to type",
+    "4,860 lb": "an example of what to type",
     "6 ft": "an input of the sling worked on the page",
     "9 in": "an input of the sling worked on the page (5 ft 9 in)",
     "5 ft": "an input of the sling worked on the page (5 ft 9 in)",
     "200 bar": "an example of what to type",
-    "3/4 in": "an example of what to type (57 3/4 in)",
-    "57-3/4 in": "an input of the plate worked on the page",
-    "97 in": "an input of the plate worked on the page",
+    "5/8 in": "an example of what to type (38 5/8 in)",
+    "38-5/8 in": "an input of the plate worked on the page",
+    "86 in": "an input of the plate worked on the page",
 }
 """Numbers with a unit that a page may type, with the reason: inputs and examples, never a rating or a limit."""
 

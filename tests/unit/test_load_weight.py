@@ -20,9 +20,9 @@ from calc.worksheet import BadInput, UnitSystem
 PLATE = {
     "shape": "plate",
     "material": "steel",
-    "length": "97 in",
-    "width": "57 3/4 in",
-    "thickness": "3/8 in",
+    "length": "86 in",
+    "width": "38 5/8 in",
+    "thickness": "1/4 in",
 }
 TETRA = [
     ((0.0, 0.0, 0.0), (0.0, 31.0, 0.0), (23.0, 0.0, 0.0)),
@@ -66,7 +66,8 @@ def solid(data: str, **more: str) -> dict[str, Any]:
 
 def test_shop_plate_weighs_what_shops_reckon() -> None:
     # 3/8 x 57-3/4 x 97 in steel plate: about 595 to 600 lb. Common practice, no source.
-    assert 595 <= value(run(PLATE, units="us"), "weight") <= 600
+    shop = {**PLATE, "length": "97 in", "width": "57 3/4 in", "thickness": "3/8 in"}
+    assert 595 <= value(run(shop, units="us"), "weight") <= 600
 
 
 def test_worksheet_example_answers_in_both_unit_systems() -> None:
@@ -77,9 +78,24 @@ def test_worksheet_example_answers_in_both_unit_systems() -> None:
     assert "balance point lies" in us["figure"]["caption"]
 
 
+def test_worksheet_example_by_hand() -> None:
+    # Cubic inches / 1,728 × lb/ft³; moments about the left end. Steel: middle of 7,800 kg/m³ (OpenStax College Physics,
+    # density table) and 493 lb/ft³ (Baker and Haynes, ch. 7); oak: middle of 40 and 45 lb/ft³ (Gere, density table).
+    steel = (7800 * 0.3048**3 / 0.45359237 + 493) / 2
+    plate = 86 * 38.625 / 4 / 1728 * steel
+    hole = 3.141592653589793 * 9**2 / 4 / 1728 * steel
+    bolster = 48 * 8 * 6 / 1728 * 42.5
+    weight = plate - hole + bolster
+    us = answer("load-weight", WORKSHEET.example, "us")
+    assert value(us, "weight") == pytest.approx(weight, rel=1e-9)
+    assert value(us, "centre_x") == pytest.approx((plate * 43 - hole * 66 + bolster * 26) / weight, rel=1e-9)
+    assert value(us, "centre_y") == pytest.approx(38.625 / 2, rel=1e-9)
+    assert value(us, "centre_z") == pytest.approx(((plate - hole) / 8 + bolster * 3.25) / weight, rel=1e-9)
+
+
 def test_low_and_high_come_from_density_and_allowance() -> None:
     found = run({**PLATE, "material": "oak-air-dry", "tolerance": "3 %"})
-    volume = 97 * 57.75 * 0.375 * 0.0254**3
+    volume = 86 * 38.625 * 0.25 * 0.0254**3
     pcf = 0.45359237 / 0.3048**3  # Gere, density table: oak, air dry, 40 to 45 lb/ft3
     assert value(found, "weight_low") == pytest.approx(volume * 0.97 * 40 * pcf, rel=1e-9)
     assert value(found, "weight_high") == pytest.approx(volume * 1.03 * 45 * pcf, rel=1e-9)
