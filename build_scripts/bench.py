@@ -33,6 +33,7 @@ import pint
 from playwright.sync_api import BrowserContext, Page, Playwright, sync_playwright
 
 from build_scripts import serve
+from build_scripts.runtime import gather
 from build_scripts.runtime.ordinary import write_ordinary_road
 from calc.answering import worksheet
 
@@ -191,7 +192,10 @@ def make_stock(folder: Path) -> None:
     """The runtime as published, with calc as a wheel."""
     for name in ("pyodide.mjs", "pyodide.asm.mjs", "pyodide.asm.wasm", "python_stdlib.zip"):
         shutil.copyfile(ROOT / "node_modules" / "pyodide" / name, folder / name)
-    write_ordinary_road(ROOT, folder, "0")
+    sources = folder / "sources"
+    gather(ROOT, sources)
+    write_ordinary_road(ROOT, folder, "0", sources)
+    shutil.rmtree(sources)
     request = json.dumps(
         {"worksheet": "sling-legs", "inputs": dict(worksheet("sling-legs").example), "units": "us"}
     )

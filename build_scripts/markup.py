@@ -3,7 +3,9 @@
 from __future__ import annotations
 
 import re
+from collections.abc import Sequence
 from html import escape
+from typing import Any
 
 from calc.quantities import unit_text
 
@@ -33,6 +35,25 @@ UNIT_NAMES = {
 def rich(text: str) -> str:
     """Text as HTML, with shop fractions (3/8, 1-1/4) set as fractions that still copy and search as typed."""
     return _FRACTION.sub(_fraction, escape(text, quote=False))
+
+
+def set_spans(spans: str | Sequence[Any]) -> str:
+    """Spans of calc.words as HTML: fractions set as fractions, a value kept with its unit."""
+    if isinstance(spans, str):
+        return rich(spans)
+    return "".join(_set_span(one) for one in spans)
+
+
+def _set_span(span: Any) -> str:
+    if isinstance(span, str):
+        return escape(span, quote=False)
+    kind, content = span
+    if kind == "f":
+        whole, _, part = content.rpartition("-")
+        return (
+            f'{escape(whole)}<span class="frac-dash">-</span>' if whole else ""
+        ) + f'<span class="frac">{part}</span>'
+    return f'<span class="value">{set_spans(content)}</span>'
 
 
 def _fraction(match: re.Match[str]) -> str:

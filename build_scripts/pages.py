@@ -51,13 +51,14 @@ from typing import Any
 import jinja2
 
 from build_scripts import charts, ratings_index
-from build_scripts.markup import SEEN_WORDS, caution, measured, rich, seen_ring, unit_name, words
+from build_scripts.markup import SEEN_WORDS, caution, measured, rich, seen_ring, set_spans, unit_name, words
 from build_scripts.sheet_form import form_inputs
 from build_scripts.table_view import USE_WORDS, View, source_row, view
 from calc import answering
 from calc.figures import lessons
 from calc.quantities import show
 from calc.tables import NoSuchRow, NoSuchTable, package, short_citation, table, table_names
+from calc.words.writer import plain
 from calc.worksheet import VERDICT_WORDS, BadInput, Say, UnitSystem
 
 ROOT = Path(__file__).resolve().parent.parent
@@ -255,7 +256,7 @@ class Book:
     def sheet(self, root: str, name: str) -> str:
         """A worksheet with its example's answer."""
         try:
-            declared = answering.worksheet(name)
+            declared = answering.described(name)
             record = answering.answer(name, declared.example, "us")
         except answering.NoSuchWorksheet as missing:
             raise PageError(str(missing)) from missing
@@ -274,6 +275,7 @@ class Book:
                 is_record="next_inspection" in record["results"],
                 root=root,
                 rich=rich,
+                set_spans=set_spans,
                 unit=unit_name,
                 verdict_words=json.dumps(VERDICT_WORDS),
             )
@@ -415,14 +417,15 @@ class _Writer:
     def worksheets(self) -> None:
         """A page for each worksheet."""
         default = (self.root / "build_scripts" / "templates" / "sheet_page.md").read_text(encoding="utf-8")
-        for name, sheet in answering.declared().items():
+        for name in answering.declared_names():
+            sheet = answering.described(name)
             page = f"work-out/{name}.md"
             text = self.own_words(page)
             html = self.book.sheet("../", name)
-            body = self.render(text or default, page, rich=rich, worksheet=sheet, sheet_html=html)
+            body = self.render(text or default, page, set_spans=set_spans, worksheet=sheet, sheet_html=html)
             meta = {
                 "title": sheet.title, "kind": "sheet", "group": ROOM_NAMES.get(sheet.room, words(sheet.room)),
-                "description": sheet.summary,
+                "description": plain(sheet.summary),
             }  # fmt: skip
             self.write(page, body, **meta)
 
@@ -567,7 +570,7 @@ def _sources_by_subject(used: Mapping[str, Mapping[str, Counter[str]]]) -> list[
         subjects: Counter[str] = Counter()
         for name, how in taken.items():
             subjects[GROUPS.get(seen[name].group, words(seen[name].group))] += how.total()
-        sheets = [{"name": n, "title": answering.worksheet(n).title} for n in cited.get(row["key"], [])]
+        sheets = [{"name": n, "title": answering.described(n).title} for n in cited.get(row["key"], [])]
         subject = subjects.most_common(1)[0][0] if subjects else _WITHOUT_VALUES[0 if sheets else 1]
         together: Counter[str] = sum(taken.values(), Counter())
         groups.setdefault(subject, []).append({

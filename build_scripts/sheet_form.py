@@ -10,12 +10,27 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from typing import Any
 
-from calc.worksheet import Choice, Input, Worksheet
+from build_scripts.markup import set_spans
+from calc.describing import Asked, Described
+from calc.words.writer import Spans, plain
 
 _MOST_RADIOS = 4
 _LONGEST_RADIOS = 64
-_YES_NO_OR_NOT_LOOKED_AT = (Choice("yes", "Yes"), Choice("no", "No"), Choice("", "Not looked at"))
+_YES_NO_OR_NOT_LOOKED_AT: tuple[tuple[str, Spans], ...] = (
+    ("yes", ["Yes"]),
+    ("no", ["No"]),
+    ("", ["Not looked at"]),
+)
 """A tick box cannot say that nobody looked; where a sheet tells that from no, all three stand side by side."""
+
+
+@dataclass(frozen=True)
+class Choice:
+    """One option: the value that is passed, its words as text, and as HTML."""
+
+    value: str
+    label: str
+    html: str
 
 
 @dataclass(frozen=True)
@@ -56,22 +71,29 @@ class Box:
     max_rows: int = 100
 
 
-def form_inputs(sheet: Worksheet) -> tuple[Box, ...]:
+def form_inputs(sheet: Described) -> tuple[Box, ...]:
     """The boxes of a worksheet, filled with its example."""
     return _boxes(sheet.inputs, sheet.example, "", _steering(sheet.inputs))
 
 
-def _steering(inputs: Sequence[Input]) -> set[str]:
+def _choices(options: Sequence[tuple[str, Spans]]) -> tuple[Choice, ...]:
+    return tuple(Choice(value, plain(label), set_spans(label)) for value, label in options)
+
+
+def _steering(inputs: Sequence[Asked]) -> set[str]:
     """Names of inputs that decide whether others are asked."""
-    names = {name for one in inputs for name in one.shown_when}
+    names = {name for one in inputs for name in one.declared.shown_when}
     return names.union(*(_steering(one.columns) for one in inputs if one.columns)) if inputs else names
 
 
 def _boxes(
-    inputs: Sequence[Input], given: Mapping[str, Any], prefix: str, steering: set[str]
+    inputs: Sequence[Asked], given: Mapping[str, Any], prefix: str, steering: set[str]
 ) -> tuple[Box, ...]:
-    held = {one.name: _text(given.get(one.name, one.default)) for one in inputs}
-    return tuple(_box(one, given.get(one.name, one.default), held, prefix, steering) for one in inputs)
+    held = {one.declared.name: _text(given.get(one.declared.name, one.declared.default)) for one in inputs}
+    return tuple(
+        _box(one, given.get(one.declared.name, one.declared.default), held, prefix, steering)
+        for one in inputs
+    )
 
 
 def _text(value: Any) -> str:
@@ -84,46 +106,52 @@ def _text(value: Any) -> str:
     return str(value)
 
 
-def _box(one: Input, given: Any, held: Mapping[str, str], prefix: str, steering: set[str]) -> Box:
+def _box(asked: Asked, given: Any, held: Mapping[str, str], prefix: str, steering: set[str]) -> Box:
+    one = asked.declared
     path = f"{prefix}{one.name}"
     box_id = "in-" + path.replace("[", "-").replace("].", "-").replace("]", "")
-    answers = one.choices
+    options: Sequence[tuple[str, Spans]] = asked.options
     unanswered = one.kind == "flag" and not one.required and one.default is None and one.name not in steering
     if unanswered:
-        answers = _YES_NO_OR_NOT_LOOKED_AT
+        options = _YES_NO_OR_NOT_LOOKED_AT
+    choices = _choices(options)
     radios = unanswered or (
         one.kind == "choice"
-        and len(one.choices) <= _MOST_RADIOS
+        and len(choices) <= _MOST_RADIOS
         and (one.required or one.name in steering)
         and bool(held[one.name])
-        and sum(len(choice.label) for choice in one.choices) <= _LONGEST_RADIOS
+        and sum(len(choice.label) for choice in choices) <= _LONGEST_RADIOS
     )
     axes: tuple[Box, ...] = ()
     rows: tuple[Row, ...] = ()
     blank: Row | None = None
     if one.kind == "point":
-        axes = _axes(one, given, path, box_id)
+        axes = _axes(asked, given, path, box_id)
     if one.kind == "rows":
         listed = json.loads(given) if isinstance(given, str) else (given or [])
-        listed = listed or [{}] * int(one.at_least or 0)
+        listed = listed or [{}] * int(one.bounds.at_least or 0)
         rows = tuple(
-            Row(str(n + 1), _boxes(one.columns, row, f"{path}[{n}].", steering))
+            Row(str(n + 1), _boxes(asked.columns, row, f"{path}[{n}].", steering))
             for n, row in enumerate(listed)
         )
-        blank = Row("", _boxes(one.columns, {}, f"{path}[__].", steering))
+        blank = Row("", _boxes(asked.columns, {}, f"{path}[__].", steering))
+    steers = bool(one.shown_when) or one.name in steering
     return Box(
-        name=one.name, path=path, id=box_id, label=one.label, kind=one.kind, dimension=one.dimension, unit=one.unit,
-        unit_si=one.unit_si, help=one.help, value=held[one.name] if one.kind != "rows" else "",
+        name=one.name, path=path, id=box_id, label=set_spans(asked.label), kind=one.kind, dimension=one.dimension,
+        unit=one.unit, unit_si=one.unit_si, help=set_spans(asked.help), value=held[one.name] if one.kind != "rows" else "",
         required=one.required, has_default=one.default is not None,
-        optional=not unanswered and not one.required and one.default is None and not one.shown_when and one.name not in steering, choices=answers, radios=radios, long=one.long,
+        optional=not unanswered and not one.required and one.default is None and not steers,
+        choices=choices, radios=radios, long=one.long,
         shown_when=json.dumps({k: list(v) for k, v in one.shown_when.items()}) if one.shown_when else "",
         asked=all(held.get(other) in allowed for other, allowed in one.shown_when.items()),
-        axes=axes, rows=rows, blank=blank, row_name=_row_name(one.label),
-        min_rows=int(one.at_least if one.at_least is not None else 1), max_rows=int(one.at_most or 100),
+        axes=axes, rows=rows, blank=blank, row_name=asked.row,
+        min_rows=int(one.bounds.at_least if one.bounds.at_least is not None else 1),
+        max_rows=int(one.bounds.at_most or 100),
     )  # fmt: skip
 
 
-def _axes(one: Input, given: Any, path: str, box_id: str) -> tuple[Box, ...]:
+def _axes(asked: Asked, given: Any, path: str, box_id: str) -> tuple[Box, ...]:
+    one = asked.declared
     parts = given.split(";") if isinstance(given, str) else list(given or ("", "", ""))
     return tuple(
         Box(
@@ -133,9 +161,3 @@ def _axes(one: Input, given: Any, path: str, box_id: str) -> tuple[Box, ...]:
         )
         for n, (axis, part) in enumerate(zip("xyz", parts, strict=True))
     )  # fmt: skip
-
-
-def _row_name(label: str) -> str:
-    """What one row is called: `Parts` gives `Part`."""
-    first = label.split(",", maxsplit=1)[0].split("(", maxsplit=1)[0].strip()
-    return first[:-1] if first.endswith("s") and not first.endswith("ss") else first

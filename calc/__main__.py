@@ -18,9 +18,10 @@ import textwrap
 from collections.abc import Sequence
 from typing import Any, NoReturn, TextIO
 
-from calc.answering import NoSuchWorksheet, answer, declared, worksheet, worksheet_record
+from calc.answering import NoSuchWorksheet, answer, declared_names, described, worksheet_record
+from calc.describing import Described
 from calc.tables import NoSuchRow, NoSuchTable, table
-from calc.worksheet import BadInput, InputError, Worksheet
+from calc.worksheet import BadInput, InputError
 
 
 class _Parser(argparse.ArgumentParser):
@@ -92,15 +93,15 @@ def _error_line(error: InputError, others: int) -> str:
 
 
 def _listed(as_json: bool) -> str:
-    sheets = declared().values()
+    names = declared_names()
     if as_json:
-        return json.dumps([worksheet_record(sheet) for sheet in sheets], indent=1, ensure_ascii=False) + "\n"
-    width = max(len(sheet.name) for sheet in sheets)
-    return "".join(f"{sheet.name:<{width}}  {sheet.title}\n" for sheet in sheets)
+        return json.dumps([worksheet_record(name) for name in names], indent=1, ensure_ascii=False) + "\n"
+    width = max(len(name) for name in names)
+    return "".join(f"{name:<{width}}  {described(name).title}\n" for name in names)
 
 
 def _ran(asked: argparse.Namespace) -> str:
-    sheet = worksheet(asked.name)
+    sheet = described(asked.name)
     raw: dict[str, Any] = dict(sheet.example) if asked.example else {}
     raw.update(_given(sheet, asked.given))
     record = answer(asked.name, raw, asked.units)
@@ -109,8 +110,8 @@ def _ran(asked: argparse.Namespace) -> str:
     return _sheet_text(sheet, record)
 
 
-def _given(sheet: Worksheet, pairs: Sequence[str]) -> dict[str, Any]:
-    kinds = {declared.name: declared.kind for declared in sheet.inputs}
+def _given(sheet: Described, pairs: Sequence[str]) -> dict[str, Any]:
+    kinds = {asked.declared.name: asked.declared.kind for asked in sheet.inputs}
     raw: dict[str, Any] = {}
     for pair in pairs:
         name, equals, text = pair.partition("=")
@@ -129,7 +130,7 @@ def _given(sheet: Worksheet, pairs: Sequence[str]) -> dict[str, Any]:
     return raw
 
 
-def _sheet_text(sheet: Worksheet, record: dict[str, Any]) -> str:
+def _sheet_text(sheet: Described, record: dict[str, Any]) -> str:
     lines = [sheet.title, "", f"{record['verdict_words'].upper()}"]
     lines += [*textwrap.wrap(record["headline"], 96), ""]
     width = max(len(result["label"]) for result in record["results"].values())

@@ -16,11 +16,13 @@ import pkgutil
 from collections.abc import Mapping
 from typing import Any
 
+from calc import declaration, describing, inputs, old_sheets, telling
+from calc.describing import Described
 from calc.tables import table
+from calc.words.facts import message
 from calc.worksheet import (
     BadInput,
     Citation,
-    Input,
     InputError,
     Say,
     UnitSystem,
@@ -37,14 +39,14 @@ class NoSuchWorksheet(LookupError):
 
 
 @functools.cache
-def worksheet(name: str) -> Worksheet:
+def worksheet(name: str) -> Any:
     """The worksheet `name`, importing only the module that declares it."""
     module_name = name.replace("-", "_")
     for room in ROOMS:
         path = f"calc.{room}.{module_name}"
         if module_name.isidentifier() and importlib.util.find_spec(path):
             declared = getattr(importlib.import_module(path), "WORKSHEET", None)
-            if isinstance(declared, Worksheet) and declared.name == name:
+            if isinstance(declared, (Worksheet, declaration.Worksheet)) and declared.name == name:
                 return dataclasses.replace(declared, room=room)
     raise NoSuchWorksheet(f"there is no worksheet {name}; there are {', '.join(sorted(declared_names()))}")
 
@@ -57,12 +59,12 @@ def declared_names() -> tuple[str, ...]:
         package = importlib.import_module(f"calc.{room}")
         for module in pkgutil.iter_modules(package.__path__):
             found = getattr(importlib.import_module(f"calc.{room}.{module.name}"), "WORKSHEET", None)
-            if isinstance(found, Worksheet):
+            if isinstance(found, (Worksheet, declaration.Worksheet)):
                 names.append(found.name)
     return tuple(names)
 
 
-def declared() -> dict[str, Worksheet]:
+def declared() -> dict[str, Any]:
     """All worksheets by name."""
     return {name: worksheet(name) for name in declared_names()}
 
@@ -73,6 +75,8 @@ def answer(name: str, raw: Mapping[str, Any], units: UnitSystem = "us") -> dict[
     Raises NoSuchWorksheet, or BadInput that names every input that cannot be used.
     """
     sheet = worksheet(name)
+    if isinstance(sheet, declaration.Worksheet):
+        return dict(telling.flattened(answer_in_spans(name, raw, units)))
     if units not in ("us", "si"):
         raise BadInput(InputError("units", str(units), "is not known. Give us or si."))
     found = sheet.compute(read_inputs(sheet.inputs, raw, units), Say(units))
@@ -92,6 +96,28 @@ def answer(name: str, raw: Mapping[str, Any], units: UnitSystem = "us") -> dict[
         "sources": [_source(citation) for citation in dict.fromkeys(found.citations + sheet.citations)],
         "figure": dict(vars(found.figure)) if found.figure else None,
     }
+
+
+def _known_units(units: str) -> None:
+    if units not in ("us", "si"):
+        raise inputs.BadInput(inputs.InputError("units", str(units), message("refused-units")))
+
+
+def answer_in_spans(
+    name: str, raw: Mapping[str, Any], units: UnitSystem = "us", language: str = "en"
+) -> dict[str, Any]:
+    """The same answer with its texts as spans (calc.words.writer), for a page to set."""
+    sheet = worksheet(name)
+    try:
+        _known_units(units)
+        return telling.tell(sheet, raw, units, language)
+    except inputs.BadInput as refused:
+        raise BadInput(
+            *(
+                InputError(**error)
+                for error in telling.error_records(refused.errors, sheet.scope, units, language)
+            )
+        ) from refused
 
 
 def _refuse_non_finite(results: Mapping[str, Any]) -> None:
@@ -136,37 +162,11 @@ def answer_json(request: str) -> str:
     return json.dumps({"ok": False, "errors": errors})
 
 
-def input_record(declared: Input) -> dict[str, Any]:
-    """An input's declaration as plain data."""
-    record: dict[str, Any] = {
-        "name": declared.name,
-        "label": declared.label,
-        "kind": declared.kind,
-        "unit": declared.unit,
-        "unit_si": declared.unit_si,
-        "choices": [choice.value for choice in declared.choices],
-        "default": declared.default,
-        "required": declared.required,
-        "help": declared.help,
-        "accepted": declared.accepted(),
-    }
-    if declared.long:
-        record["long"] = True
-    if declared.columns:
-        record["columns"] = [input_record(column) for column in declared.columns]
-    return record
+def described(name: str, language: str = "en") -> Described:
+    """A worksheet's declaration with its words."""
+    return old_sheets.described(worksheet(name), language)
 
 
-def worksheet_record(sheet: Worksheet) -> dict[str, Any]:
+def worksheet_record(name: str) -> dict[str, Any]:
     """A worksheet's declaration as plain data."""
-    return {
-        "name": sheet.name,
-        "title": sheet.title,
-        "summary": sheet.summary,
-        "room": sheet.room,
-        "inputs": [input_record(declared) for declared in sheet.inputs],
-        "results": [
-            {"name": r.name, "label": r.label, "unit": r.unit, "unit_si": r.unit_si} for r in sheet.results
-        ],
-        "example": dict(sheet.example),
-    }
+    return describing.record(described(name))

@@ -17,6 +17,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 
 from calc.unit_factors import SI_UNITS, UNIT_FACTORS
+from calc.words.facts import Fact, message
 
 STANDARD_GRAVITY_M_PER_S2 = 9.80665
 """Standard acceleration of free fall [m/s2], exact by convention (NIST SP 811, Appendix B.8)."""
@@ -140,7 +141,17 @@ _TOKEN = re.compile(
 
 
 class NotReadable(ValueError):
-    """What was typed cannot be read; the message says why, for the person who typed it."""
+    """What was typed cannot be read: the message `unreadable-CODE` of the catalogue says why, with its facts."""
+
+    def __init__(self, code: str, **facts: Fact) -> None:
+        self.why = message(f"unreadable-{code}", **facts)
+        super().__init__(code)
+
+    def __str__(self) -> str:
+        from calc.words.writer import in_english
+
+        text = in_english(self.why)
+        return text.removeprefix("unreadable-")
 
 
 @dataclass(frozen=True)
@@ -181,7 +192,7 @@ def to_si(value: float, unit: str, dimension: str) -> float:
         return value * UNIT_FACTORS["weight"][unit][0] * STANDARD_GRAVITY_M_PER_S2
     if dimension == "weight" and unit in UNIT_FACTORS["force"]:
         return value * UNIT_FACTORS["force"][unit][0] / STANDARD_GRAVITY_M_PER_S2
-    raise NotReadable(f"{unit} is not a unit of {dimension.replace('_', ' ')}")
+    raise NotReadable("not-unit-of", unit=unit, dimension=message(f"dimension-{dimension}"))
 
 
 def from_si(value_si: float, unit: str, dimension: str) -> float:
@@ -194,7 +205,7 @@ def from_si(value_si: float, unit: str, dimension: str) -> float:
         return value_si / STANDARD_GRAVITY_M_PER_S2 / UNIT_FACTORS["weight"][unit][0]
     if dimension == "weight" and unit in UNIT_FACTORS["force"]:
         return value_si * STANDARD_GRAVITY_M_PER_S2 / UNIT_FACTORS["force"][unit][0]
-    raise NotReadable(f"{unit} is not a unit of {dimension.replace('_', ' ')}")
+    raise NotReadable("not-unit-of", unit=unit, dimension=message(f"dimension-{dimension}"))
 
 
 @functools.lru_cache(maxsize=4096)
@@ -202,7 +213,7 @@ def plain_number(text: str) -> float:
     """Read a number as a shop writes it, without a unit: `38-5/8`, `3/8`, `4,860`, `4.86k`, `1,5`."""
     terms = _terms(_tidy(text), "fraction")
     if len(terms) != 1 or terms[0][1]:
-        raise NotReadable(f"“{text}” is not one plain number")
+        raise NotReadable("not-plain-number", typed=text)
     return terms[0][0]
 
 
@@ -215,18 +226,18 @@ def read_quantity(text: str | float, dimension: str, default_unit: str) -> Readi
     """
     if isinstance(text, (int, float)):
         if not math.isfinite(text):
-            raise NotReadable("is not a finite number")
+            raise NotReadable("not-finite")
         return Reading(to_si(float(text), default_unit, dimension), default_unit, dimension)
     terms = _terms(_tidy(text), dimension)
     if len(terms) > 1 and any(not unit for _value, unit in terms):
-        raise NotReadable("has a number without its unit; write each with its unit, such as 5 ft 3 in")
+        raise NotReadable("number-without-unit")
     first_unit = _unit_for(terms[0][1], dimension, default_unit)
     if len(terms) == 1:
         total_si = to_si(terms[0][0], first_unit, dimension)
     else:
         total_si = _sum_of_parts(terms, dimension, default_unit)
     if not math.isfinite(total_si):
-        raise NotReadable("is too large a number")
+        raise NotReadable("too-large-number")
     return Reading(total_si, first_unit, dimension)
 
 
@@ -238,7 +249,7 @@ def _sum_of_parts(terms: list[tuple[float, str]], dimension: str, default_unit: 
     for value, written in terms:
         unit_si = to_si(1.0, _unit_for(written, dimension, default_unit), dimension)
         if dimension == "temperature" or unit_si >= larger_unit_si:
-            raise NotReadable("cannot be added up; write the larger unit first, such as 5 ft 3 in")
+            raise NotReadable("not-added-up")
         larger_unit_si = unit_si
         total_si += side * abs(value) * unit_si
     return total_si
@@ -260,7 +271,7 @@ def _tidy(text: str) -> str:
 def _terms(tidy: str, dimension: str) -> list[tuple[float, str]]:
     """Split tidy text into (number, unit as written) pairs."""
     if not tidy:
-        raise NotReadable("is empty")
+        raise NotReadable("empty")
     sign = 1.0
     if tidy[0] in "+-":
         sign = -1.0 if tidy[0] == "-" else 1.0
@@ -272,12 +283,12 @@ def _terms(tidy: str, dimension: str) -> list[tuple[float, str]]:
             position = join.end()
         match = _TOKEN.match(tidy, position)
         if not match:
-            raise NotReadable(f"cannot be read from “{tidy[position:].strip()}” on")
+            raise NotReadable("from-here-on", rest=tidy[position:].strip())
         position = match.end()
         if match["number"] is not None:
             terms.append((_number(match), ""))
         elif not terms:
-            raise NotReadable("has no number in front of the unit")
+            raise NotReadable("no-number-before-unit")
         elif match["thousand"] and not terms[-1][1] and dimension != "temperature":
             terms[-1] = (terms[-1][0] * 1000.0, "")
         else:
@@ -285,7 +296,7 @@ def _terms(tidy: str, dimension: str) -> list[tuple[float, str]]:
             value, before = terms[-1]
             terms[-1] = (value, f"{before} {written}".strip())
     if not terms:
-        raise NotReadable("has no number")
+        raise NotReadable("no-number")
     terms[0] = (sign * terms[0][0], terms[0][1])
     return terms
 
@@ -294,7 +305,7 @@ def _number(match: re.Match[str]) -> float:
     for whole, numerator, denominator in (("whole", "n1", "d1"), ("whole2", "n2", "d2"), (None, "n3", "d3")):
         if match[numerator] is not None:
             if int(match[denominator]) == 0:
-                raise NotReadable("divides by zero")
+                raise NotReadable("divides-by-zero")
             part = Fraction(int(match[numerator]), int(match[denominator]))
             return float(part + (int(match[whole]) if whole else 0))
     return _decimal(match["decimal"])
@@ -303,7 +314,7 @@ def _number(match: re.Match[str]) -> float:
 def _decimal(text: str) -> float:
     body, _, exponent = text.lower().partition("e")
     if " " in body and not re.fullmatch(r"[1-9]\d{0,2}( \d{3})+", body):
-        raise NotReadable(f"has spaces that can be read two ways: {text}")
+        raise NotReadable("spaces-two-ways", typed=text)
     body = body.replace(" ", "")
     power = f"e{exponent}" if exponent else ""
     if re.fullmatch(r"\d+(\.\d*)?|\.\d+", body):
@@ -314,7 +325,7 @@ def _decimal(text: str) -> float:
         return float(body.replace(".", "").replace(",", ".") + power)
     if re.fullmatch(r"0?,\d+|\d+,(\d{1,2}|\d{4,})", body):
         return float(body.replace(",", ".") + power)
-    raise NotReadable(f"has commas or points that can be read two ways: {text}")
+    raise NotReadable("marks-two-ways", typed=text)
 
 
 def _unit_for(written: str, dimension: str, default_unit: str) -> str:
@@ -330,9 +341,12 @@ def _unit_for(written: str, dimension: str, default_unit: str) -> str:
     elsewhere = dimension_of(written)
     if elsewhere:
         raise NotReadable(
-            f"is in {written}, a unit of {elsewhere[0].replace('_', ' ')}, where {dimension.replace('_', ' ')} is wanted"
+            "unit-of-another",
+            unit=written,
+            other=message(f"dimension-{elsewhere[0]}"),
+            wanted=message(f"dimension-{dimension}"),
         )
-    raise NotReadable(f"has a unit this book does not know: {written}")
+    raise NotReadable("unknown-unit", unit=written)
 
 
 # ---------------------------------------------------------------------------------------------- writing
@@ -371,15 +385,26 @@ def number_text(value: float, digits: int = 3, direction: str = "nearest") -> st
     return text.replace("-", "−")
 
 
-def fraction_text(value_in: float, denominator: int = 16) -> str:
-    """Write inches as a tape shows them: 38.625 -> `38-5/8`, to the nearest 1/`denominator`."""
+def fraction_steps(value_in: float, denominator: int = 16) -> tuple[str, str]:
+    """Inches as a tape shows them, to the nearest 1/`denominator`: the whole with its sign, and the fraction or nothing.
+
+    >>> fraction_steps(38.625), fraction_steps(0.375), fraction_steps(-2.0)
+    (('38', '5/8'), ('', '3/8'), ('−2', ''))
+    """
     steps = round(abs(value_in) * denominator)
     whole, rest = divmod(steps, denominator)
     sign = "−" if value_in < 0 and steps else ""
     if rest == 0:
-        return f"{sign}{whole:,}"
-    part = Fraction(rest, denominator)
-    return f"{sign}{whole:,}-{part}" if whole else f"{sign}{part}"
+        return f"{sign}{whole:,}", ""
+    return f"{sign}{whole:,}" if whole else sign, str(Fraction(rest, denominator))
+
+
+def fraction_text(value_in: float, denominator: int = 16) -> str:
+    """Write inches as a tape shows them: 38.625 -> `38-5/8`, to the nearest 1/`denominator`."""
+    whole, part = fraction_steps(value_in, denominator)
+    if not part:
+        return whole
+    return f"{whole}-{part}" if whole not in ("", "−") else f"{whole}{part}"
 
 
 def unit_text(unit: str) -> str:
@@ -426,6 +451,6 @@ def show(
 
 __all__ = [
     "READING_UNITS", "SI_UNITS", "STANDARD_GRAVITY_M_PER_S2", "UNIT_FACTORS", "NotReadable", "Reading",
-    "dimension_of", "find_unit", "fraction_text", "from_si", "number_text", "plain_number", "read_quantity",
+    "dimension_of", "find_unit", "fraction_steps", "fraction_text", "from_si", "number_text", "plain_number", "read_quantity",
     "round_to", "show", "show_in", "to_si", "unit_text", "with_unit",
 ]  # fmt: skip

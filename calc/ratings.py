@@ -10,6 +10,8 @@ from dataclasses import dataclass
 
 from calc.quantities import NotReadable, fraction_text, from_si, read_quantity, unit_text
 from calc.tables import Row, number, table, value_si
+from calc.words.facts import Cell, Fact, Listing, message
+from calc.words.writer import in_english
 
 LIFTING_GRADES = ("80", "100")
 """Grades of chain that the lifting tables rate (OSHA, Guidance on Safe Sling Use, Tables 1 and 2)."""
@@ -26,7 +28,14 @@ TIE_DOWN_ONLY_GRADES = ("30", "43", "70")
 
 
 class NotRated(ValueError):
-    """The tables give no rating for this use; the message says why and what exists."""
+    """The tables give no rating for this use: the message `not-rated-CODE` says why and what exists."""
+
+    def __init__(self, code: str, **facts: Fact) -> None:
+        self.why = message(f"not-rated-{code}", **facts)
+        super().__init__(code)
+
+    def __str__(self) -> str:
+        return in_english(self.why).removeprefix("not-rated-")
 
 
 @dataclass(frozen=True)
@@ -38,6 +47,7 @@ class Rating:
     source: str
     locator: str
     checked: str
+    cell: Cell
 
 
 def rating_of(row: Row) -> Rating:
@@ -48,6 +58,7 @@ def rating_of(row: Row) -> Rating:
         row["source"],
         row["locator"],
         row["checked"],
+        Cell(row["value"], row["unit"]),
     )
 
 
@@ -65,7 +76,9 @@ def inch_size(table_name: str, typed: str, **conditions: str) -> str:
     try:
         reading = read_quantity(typed, "length", "in")
     except NotReadable as reason:
-        raise NotRated(f"size “{typed}” {reason}; sizes are {_both_sizes(rows)}") from reason
+        raise NotRated(
+            "size-not-readable", size=typed, reason=reason.why, sizes=_both_sizes(rows)
+        ) from reason
     for row in rows:
         as_metric = row.get("size_mm", "")
         if reading.unit == "mm" and as_metric and abs(float(as_metric) - reading.value_si * 1000) < 1e-6:
@@ -75,12 +88,19 @@ def inch_size(table_name: str, typed: str, **conditions: str) -> str:
             and fraction_text(from_si(reading.value_si, "in", "length"), 64) == row["size_in"]
         ):
             return row["size_in"]
-    raise NotRated(f"size “{typed}” is not in this table; sizes are {_both_sizes(rows)}")
+    raise NotRated("size-not-listed", size=typed, sizes=_both_sizes(rows))
 
 
-def _both_sizes(rows: tuple[Row, ...]) -> str:
+def _both_sizes(rows: tuple[Row, ...]) -> Listing:
     pairs = dict.fromkeys((row["size_in"], row.get("size_mm", "")) for row in rows)
-    return ", ".join(f"{inch} in ({metric} mm)" if metric else f"{inch} in" for inch, metric in pairs)
+    return Listing(
+        tuple(
+            message("size-in-and-mm", inch=Cell(inch), metric=metric)
+            if metric
+            else message("size-in", inch=Cell(inch))
+            for inch, metric in pairs
+        )
+    )
 
 
 def chain_lifting_leg(grade: str, size: str) -> Rating:
@@ -89,11 +109,9 @@ def chain_lifting_leg(grade: str, size: str) -> Rating:
     Raises NotRated: grades 30, 43 and 70 have no lifting rating (ASTM A413, scope).
     """
     if grade in TIE_DOWN_ONLY_GRADES:
-        raise NotRated(f"grade {grade} chain has no lifting rating; it ties loads down only")
+        raise NotRated("ties-down-only", grade=grade)
     if grade not in LIFTING_GRADES:
-        raise NotRated(
-            f"grade {grade} is not in the lifting tables; they have grades {' and '.join(LIFTING_GRADES)}"
-        )
+        raise NotRated("grade-not-lifting", grade=grade, grades=Listing(LIFTING_GRADES, "and"))
     size_in = inch_size("chain-lifting", size, grade=grade)
     return rating_of(
         table("chain-lifting").one(
@@ -121,20 +139,19 @@ def metric_size(grade: str, typed: str) -> str:
     Raises NotRated with the sizes that exist, or where the grade is not a metric one.
     """
     if grade not in METRIC_LIFTING_GRADES:
-        raise NotRated(
-            f"grade {grade} is not in the metric lifting table; it has grades {', '.join(METRIC_LIFTING_GRADES)}"
-        )
+        raise NotRated("grade-not-metric", grade=grade, grades=Listing(METRIC_LIFTING_GRADES))
     sizes = tuple(dict.fromkeys(row["size_mm"] for row in table("chain-lifting-metric").where(grade=grade)))
-    listed = f"sizes are {', '.join(sizes)} mm"
     try:
         reading = read_quantity(typed, "length", "mm")
     except NotReadable as reason:
-        raise NotRated(f"size “{typed}” {reason}; {listed}") from reason
+        raise NotRated(
+            "metric-size-not-readable", size=typed, reason=reason.why, sizes=Listing(sizes)
+        ) from reason
     if reading.unit == "mm":
         for size in sizes:
             if abs(float(size) - reading.value_si * 1000) < 1e-6:
                 return size
-    raise NotRated(f"size “{typed}” is not in the table of grade {grade}; {listed}")
+    raise NotRated("metric-size-not-listed", size=typed, grade=grade, sizes=Listing(sizes))
 
 
 def metric_chain_leg(grade: str, size: str) -> Rating:
@@ -200,7 +217,7 @@ def chain_tie_down(grade: str, size: str) -> Rating:
     """Working load limit of a tie-down chain by law (49 CFR 393.108), for grade 30, 43, 70, 80 or 100."""
     grades = table("chain-tie-down").values("grade")
     if grade not in grades:
-        raise NotRated(f"grade {grade} is not in the tie-down table; it has grades {', '.join(grades)}")
+        raise NotRated("grade-not-tie-down", grade=grade, grades=Listing(grades))
     size_in = inch_size("chain-tie-down", size, grade=grade)
     return rating_of(table("chain-tie-down").one(grade=grade, size_in=size_in, unit="lb"))
 

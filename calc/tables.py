@@ -107,6 +107,12 @@ def value_si(row: Row, dimension: str) -> float:
     return to_si(number(row), row["unit"], dimension)
 
 
+@functools.cache
+def source_title(key: str) -> str:
+    """The title of a source by its key."""
+    return table("sources").one(key=key)["title"]
+
+
 def short_citation(title: str, place: str) -> str:
     """A source and a place in it as a shop says it: `29 CFR 1910.184(e)(9)(ii)` for the title `29 CFR 1910.184 Slings`.
 
@@ -132,6 +138,7 @@ __all__ = [
     "number",
     "package",
     "short_citation",
+    "source_title",
     "table",
     "table_names",
     "value_si",

@@ -27,6 +27,7 @@ from collections.abc import Iterable
 from pathlib import Path
 
 from build_scripts.runtime.ordinary import write_ordinary_road
+from calc.words.compiling import write_compiled
 
 PAGE_SCRIPTS = ("python.js", "sheet.js", "edition.js")
 ENGINE_SCRIPTS = (
@@ -58,6 +59,20 @@ def build_runtime(root: Path, out_dir: Path) -> str:
     return name
 
 
+NOT_IN_THE_PAGE = ("__main__.py", "compiling.py")
+"""Modules of calc that only a checkout or a command line uses."""
+
+
+def gather(root: Path, sources: Path) -> None:
+    """Lay what the page runs into one folder: calc, the tables, and the words, compiled."""
+    shutil.rmtree(sources, ignore_errors=True)
+    shutil.copytree(
+        root / "calc", sources / "calc", ignore=shutil.ignore_patterns("__pycache__", *NOT_IN_THE_PAGE)
+    )
+    shutil.copytree(root / "tables", sources / "tables")
+    write_compiled(root / "docs" / "words", "en", sources / "calc" / "words" / "compiled" / "en.json")
+
+
 def inputs_hash(root: Path) -> str:
     """A hash of everything the runtime is made from."""
     digest = hashlib.sha256()
@@ -65,6 +80,7 @@ def inputs_hash(root: Path) -> str:
     sources = [
         *_files(root / "calc", (".py",)),
         *_files(root / "tables", (".csv", ".json")),
+        *_files(root / "docs" / "words", (".ftl",)),
         *_files(root / "build_scripts" / "runtime", (".py", ".mjs")),
         *(scripts / script for script in ENGINE_SCRIPTS),
         root / "package-lock.json",
@@ -106,9 +122,12 @@ def _make(root: Path, finished: Path) -> None:
     for name in ("pyodide.asm.wasm", "python_stdlib.zip"):
         shutil.copyfile(pyodide / name, working / name)
     scripts = root / "build_scripts"
-    _node(root, scripts / "runtime" / "make_runtime.mjs", root, working)
+    sources = finished.with_name(finished.name + ".sources")
+    gather(root, sources)
+    _node(root, scripts / "runtime" / "make_runtime.mjs", root, working, sources)
     _node(root, scripts / "runtime" / "bundle.mjs", scripts / "scripts", working)
-    write_ordinary_road(root, working, edition(root))
+    write_ordinary_road(root, working, edition(root), sources)
+    shutil.rmtree(sources)
     (working / "complete").touch()
     working.rename(finished)
 

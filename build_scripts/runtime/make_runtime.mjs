@@ -2,9 +2,9 @@
 /**
  * Makes the Python parts of the browser runtime with Node: the trimmed library and the memory image.
  *
- *   node build_scripts/runtime/make_runtime.mjs ROOT OUT
+ *   node build_scripts/runtime/make_runtime.mjs ROOT OUT SOURCES
  *
- * Reads ROOT/calc and ROOT/tables, writes OUT/library.zip and OUT/snapshot.bin (gzip), and proves the image by starting
+ * Reads SOURCES/calc and SOURCES/tables, writes OUT/library.zip and OUT/snapshot.bin (gzip), and proves the image by starting
  * from it once and asking it for an answer that the trimmed library gave.
  */
 import { mkdirSync, readFileSync, readdirSync, writeFileSync } from "node:fs";
@@ -20,8 +20,8 @@ const LARGEST_IMAGE = 31_457_280 + 65_535;
 const PAGE = 4096;
 
 const here = dirname(fileURLToPath(import.meta.url));
-const [root, out] = process.argv.slice(2);
-if (!root || !out) throw new Error("usage: make_runtime.mjs ROOT OUT");
+const [root, out, sources] = process.argv.slice(2);
+if (!root || !out || !sources) throw new Error("usage: make_runtime.mjs ROOT OUT SOURCES");
 mkdirSync(out, { recursive: true });
 
 // The runtime's own stack is one unreadable line; what Python said is what helps.
@@ -66,7 +66,7 @@ function copyIn(python, from, to) {
 }
 
 const stock = await loadPyodide({ env: environment });
-for (const folder of ["calc", "tables"]) copyIn(stock, join(root, folder), `/src/${folder}`);
+for (const folder of ["calc", "tables"]) copyIn(stock, join(sources, folder), `/src/${folder}`);
 stock.runPython(readFileSync(join(here, "trim_library.py"), "utf8"), { filename: "trim_library.py" });
 const library = stock.globals.get("library").toJs();
 const libraryFile = join(out, "library.zip");

@@ -14,9 +14,9 @@ from pyodide_lock import PackageSpec, PyodideLockSpec
 from wheel.wheelfile import WheelFile
 
 
-def write_ordinary_road(root: Path, out_dir: Path, version: str) -> None:
+def write_ordinary_road(root: Path, out_dir: Path, version: str, sources: Path) -> None:
     """Write the wheel of that version and `pyodide-lock.json` into `out_dir`."""
-    wheel = write_wheel(root, out_dir, version)
+    wheel = write_wheel(sources, out_dir, version)
     published = json.loads((root / "node_modules" / "pyodide" / "pyodide-lock.json").read_text("utf-8"))
     release = json.loads((root / "node_modules" / "pyodide" / "package.json").read_text("utf-8"))["version"]
     package = PackageSpec(
@@ -32,15 +32,15 @@ def write_ordinary_road(root: Path, out_dir: Path, version: str) -> None:
     PyodideLockSpec(info=info, packages={"linkwright": package}).to_json(out_dir / "pyodide-lock.json")
 
 
-def write_wheel(root: Path, out_dir: Path, version: str) -> Path:
-    """A pure Python wheel of calc with the tables beside it, as they lie in the project."""
+def write_wheel(sources: Path, out_dir: Path, version: str) -> Path:
+    """A pure Python wheel of calc with its words, and the tables beside it."""
     path = out_dir / f"linkwright-{version}-py3-none-any.whl"
     info = f"linkwright-{version}.dist-info"
     with WheelFile(path, "w") as wheel:
-        for folder, suffixes in (("calc", {".py"}), ("tables", {".csv", ".json"})):
-            for source in sorted((root / folder).rglob("*")):
+        for folder, suffixes in (("calc", {".py", ".json"}), ("tables", {".csv", ".json"})):
+            for source in sorted((sources / folder).rglob("*")):
                 if source.suffix in suffixes:
-                    wheel.write(source, source.relative_to(root).as_posix())
+                    wheel.write(source, source.relative_to(sources).as_posix())
         wheel.writestr(f"{info}/METADATA", f"Metadata-Version: 2.1\nName: linkwright\nVersion: {version}\n")
         wheel.writestr(
             f"{info}/WHEEL",

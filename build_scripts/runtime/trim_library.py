@@ -113,11 +113,9 @@ def pack() -> bytes:
         if found:
             members[found[0] + "c"] = compiled(*found)
     for path in sorted(SOURCES.glob("calc/**/*.py")):
-        if path.name == "__main__.py":
-            continue  # the command line has no use in a page
         relative = path.relative_to(SOURCES).as_posix()
         members[relative + "c"] = compiled(relative, path.read_text(encoding="utf-8"))
-    for path in sorted(SOURCES.glob("tables/**/*")):
+    for path in sorted((*SOURCES.glob("tables/**/*"), *SOURCES.glob("calc/**/*.json"))):
         if path.is_file():
             members[path.relative_to(SOURCES).as_posix()] = path.read_bytes()
 

@@ -9,12 +9,29 @@ Sling Use and of EN 818-4).
 from __future__ import annotations
 
 import math
+from typing import Literal
 
 LOWEST_ANGLE_DEG = 30.0
 """Below this angle from the horizontal slings are not used (OSHA, Guidance on Safe Sling Use, general text)."""
 
 CAREFUL_ANGLE_DEG = 45.0
 """Below this angle several rules already refuse; the pull rises fast with a small change of angle."""
+
+
+Flatness = Literal["steep", "flat", "too-flat"]
+"""How flat legs lie: too-flat under LOWEST_ANGLE_DEG, flat under CAREFUL_ANGLE_DEG, else steep."""
+_ROUNDING_DEG = 1e-9
+
+
+def flatness(angle_from_horizontal_deg: float) -> Flatness:
+    """How flat legs at an angle [deg from horizontal, 0 to 90] lie; an angle on a bound is on its steep side.
+
+    >>> flatness(30.0), flatness(29.9), flatness(45.0)
+    ('flat', 'too-flat', 'steep')
+    """
+    if angle_from_horizontal_deg < LOWEST_ANGLE_DEG - _ROUNDING_DEG:
+        return "too-flat"
+    return "flat" if angle_from_horizontal_deg < CAREFUL_ANGLE_DEG - _ROUNDING_DEG else "steep"
 
 
 def leg_tension_n(load_n: float, legs_counted: int, angle_from_horizontal_deg: float) -> float:

@@ -14,7 +14,7 @@ from build_scripts.markup import caution, rich
 from build_scripts.pages import Book, PageError, split_front_matter, tight_blocks
 from build_scripts.sheet_form import form_inputs
 from build_scripts.table_view import companions, key_text, view
-from calc.answering import declared
+from calc.answering import declared, described
 from calc.tables import NoSuchRow, package, table, table_names
 
 TEMPLATES = Path(__file__).resolve().parents[2] / "build_scripts" / "templates"
@@ -224,14 +224,16 @@ def test_every_rating_leads_to_a_cell_of_its_table() -> None:
 
 
 def test_a_form_has_every_input_of_its_worksheet_by_path() -> None:
-    for sheet in declared().values():
+    for name in declared():
+        sheet = described(name)
         boxes = form_inputs(sheet)
-        assert [box.path for box in boxes] == [one.name for one in sheet.inputs]
-        for box, one in zip(boxes, sheet.inputs, strict=True):
+        inputs = [asked.declared for asked in sheet.inputs]
+        assert [box.path for box in boxes] == [one.name for one in inputs]
+        for box, one in zip(boxes, inputs, strict=True):
             if one.kind == "rows":
                 assert box.blank is not None
                 assert [inner.name for inner in box.blank.inputs] == [c.name for c in one.columns]
-                assert box.rows or one.at_least == 0, f"{sheet.name} has no example row for {one.name}"
+                assert box.rows or one.bounds.at_least == 0, f"{sheet.name} has no example row for {one.name}"
                 assert not box.rows or box.rows[0].inputs[0].path == f"{one.name}[0].{one.columns[0].name}"
 
 

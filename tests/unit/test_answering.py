@@ -7,8 +7,17 @@ import re
 import pytest
 
 from calc import answering
-from calc.answering import NoSuchWorksheet, answer, answer_json, declared, worksheet, worksheet_record
+from calc.answering import (
+    NoSuchWorksheet,
+    answer,
+    answer_json,
+    declared,
+    described,
+    worksheet,
+    worksheet_record,
+)
 from calc.tables import table
+from calc.words.writer import plain
 from calc.worksheet import Answer, BadInput, Given, Input, Result, Say, Worksheet
 
 SHEETS = declared()
@@ -59,20 +68,21 @@ def test_units_do_not_change_the_answer(name):
 @pytest.mark.parametrize("name", list(SHEETS))
 def test_declarations_are_whole(name):
     sheet = SHEETS[name]
-    assert sheet.title
-    assert sheet.title[0].isupper()
-    assert sheet.summary.endswith(".")
-    assert sheet.example_story.endswith(".")
+    said = described(name)
+    assert said.title
+    assert said.title[0].isupper()
+    assert plain(said.summary).endswith(".")
+    assert plain(said.story).endswith(".")
     keys = table("sources").values("key")
     assert all(citation.source in keys for citation in sheet.citations)
     names = [given.name for given in sheet.inputs]
     assert len(set(names)) == len(names)
-    for given in sheet.inputs:
-        assert given.label
-        assert given.accepted()
+    for asked, given in zip(said.inputs, sheet.inputs, strict=True):
+        assert plain(asked.label)
+        assert asked.accepted
         assert set(given.shown_when) <= set(names)
     assert set(sheet.example) <= set(names)
-    record = worksheet_record(sheet)
+    record = worksheet_record(name)
     assert json.loads(json.dumps(record))["name"] == name
 
 

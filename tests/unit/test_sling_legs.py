@@ -134,7 +134,7 @@ def test_chain_that_does_not_lift_gets_no_number():
 def test_chain_by_grade_and_size():
     record = ask(load="4,860 lb", angle="61", grade="80", size="10 mm")
     assert value(record, "leg_rating") == pytest.approx(7100)
-    assert "10 mm grade 80 chain" in record["headline"]
+    assert "3/8 in grade 80 chain" in record["headline"]
     assert "is missing" in refusal(load="10", angle="60", grade="80")["size"]
     assert "is not rated" in refusal(load="10", angle="60", grade="80", size="11/32")["size"]
 
