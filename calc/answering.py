@@ -115,7 +115,7 @@ def answer_in_spans(
         raise BadInput(
             *(
                 InputError(**error)
-                for error in telling.error_records(refused.errors, sheet.scope, units, language)
+                for error in telling.error_records(refused.errors, sheet.scopes, units, language)
             )
         ) from refused
 

@@ -136,6 +136,7 @@ class Worksheet(Generic[F]):
     citations -- what it rests on whatever the inputs; cite -- what these inputs add
     shown -- results whose writing is not simply that of their value, by name
     rates -- whether it judges anything by a rating or limit; where not, ok reads "Worked out"
+    shares -- scopes of words that it shares with others (`shared/path-items`)
     Words: `title`, `summary`, `story` (of the example), `opening` (the headline's first sentence, may be left out),
     `ok` (what ok means here, may be left out).
     """
@@ -153,12 +154,18 @@ class Worksheet(Generic[F]):
     cite: Callable[[F], tuple[Citation, ...]] = _cites_nothing
     shown: Callable[[F], Mapping[str, Fact]] = _says_nothing
     rates: bool = True
+    shares: tuple[str, ...] = ()
     room: str = ""
 
     @property
     def scope(self) -> str:
-        """Where its words stand."""
+        """Where its own words stand."""
         return f"worksheets/{self.name}"
+
+    @property
+    def scopes(self) -> tuple[str, ...]:
+        """Where its words stand: its own, then those it shares."""
+        return (self.scope, *self.shares)
 
 
 __all__ = [

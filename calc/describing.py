@@ -50,7 +50,7 @@ class Described:
 
 def describe(sheet: Worksheet[Any], language: str = "en") -> Described:
     """The worksheet in the words of a language."""
-    writer = Writer(language=language, scope=sheet.scope)
+    writer = Writer(language=language, scopes=sheet.scopes)
     return Described(
         sheet.name,
         sheet.room,

@@ -83,7 +83,7 @@ def tell(
     sheet: Worksheet[Any], raw: Mapping[str, Any], units: UnitSystem, language: str = "en"
 ) -> dict[str, Any]:
     """Read, find, judge and say; raises BadInput."""
-    writer = Writer(units, language, sheet.scope)
+    writer = Writer(units, language, sheet.scopes)
     given = read_inputs(sheet.inputs, raw, reading(sheet, writer))
     found = sheet.find(given)
     told = _Told(sheet, given, found, sheet.shown(found), writer)
@@ -237,10 +237,10 @@ def source_record(citation: Citation) -> dict[str, str]:
 
 
 def error_records(
-    errors: Sequence[InputError], scope: str, units: UnitSystem = "us", language: str = "en"
+    errors: Sequence[InputError], scopes: tuple[str, ...], units: UnitSystem = "us", language: str = "en"
 ) -> list[dict[str, str]]:
     """Refusals in words: each with its input's path, what was given, and why."""
-    writer = Writer(units, language, scope)
+    writer = Writer(units, language, scopes)
     return [
         {
             "input": error.input,

@@ -42,7 +42,7 @@ def asked(name: str, given: dict[str, Any], units: UnitSystem = "si") -> Any:
     if not isinstance(sheet, declaration.Worksheet):
         return sheet.compute(read_old(sheet.inputs, given, units), Say(units))
     record = answer(name, given, units)
-    found = sheet.find(read_inputs(sheet.inputs, given, reading(sheet, Writer(units, scope=sheet.scope))))
+    found = sheet.find(read_inputs(sheet.inputs, given, reading(sheet, Writer(units, scopes=sheet.scopes))))
     values = {result.name: getattr(found, result.of) for result in sheet.results}
     said = {
         key: tuple(record["results"][key]["items"])

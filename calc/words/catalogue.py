@@ -32,16 +32,19 @@ class Catalogue:
     plural: str
     scopes: Mapping[str, Mapping[str, Pattern]]
 
-    def find(self, scope: str, key: str) -> Pattern | None:
-        """The pattern of a message in its scope, else in the common one; None where neither has it."""
-        found = self.scopes.get(scope, {}).get(key)
-        return self.scopes[COMMON].get(key) if found is None else found
+    def find(self, scopes: tuple[str, ...], key: str) -> Pattern | None:
+        """The pattern of a message in the first of the scopes that has it, else in the common one; None where none has."""
+        for scope in (*scopes, COMMON):
+            found = self.scopes.get(scope, {}).get(key)
+            if found is not None:
+                return found
+        return None
 
-    def pattern(self, scope: str, key: str) -> Pattern:
+    def pattern(self, scopes: tuple[str, ...], key: str) -> Pattern:
         """The pattern of a message; raises NoWords."""
-        found = self.find(scope, key)
+        found = self.find(scopes, key)
         if found is None:
-            raise NoWords(f"{self.language}: {scope} has no words for {key}")
+            raise NoWords(f"{self.language}: {' and '.join(scopes)} has no words for {key}")
         return found
 
     def plural_of(self, count: float) -> str:

@@ -40,10 +40,10 @@ Spans = list[Span]
 Facts = Mapping[str, Fact] | Callable[[str], Fact | None]
 """Facts by name, or a function that finds them by name (None: there is no such fact)."""
 
-UNITS = "units"
-"""The scope of unit words."""
-SOURCES = "sources"
-"""The scope of how sources are cited."""
+UNITS = ("units",)
+"""Where unit words stand."""
+WRITING = ("writing",)
+"""Where stands how numbers and lists are written."""
 _OWN_DIGITS = 4
 
 
@@ -75,30 +75,30 @@ def spaced(key: str) -> str:
 
 @dataclass(frozen=True)
 class Writer:
-    """Writes in one language and one order of units, with the messages of one scope."""
+    """Writes in one language and one order of units, with the messages of some scopes, the first before the next."""
 
     units: UnitSystem = "us"
     language: str = "en"
-    scope: str = "common"
+    scopes: tuple[str, ...] = ()
 
     @property
     def words(self) -> Catalogue:
         """The catalogue of the language."""
         return catalogue(self.language)
 
-    def of(self, scope: str) -> Writer:
-        """The same writer with the messages of another scope."""
-        return Writer(self.units, self.language, scope)
+    def of(self, *scopes: str) -> Writer:
+        """The same writer with the messages of other scopes."""
+        return Writer(self.units, self.language, scopes)
 
     # ---- messages
 
     def has(self, key: str) -> bool:
         """Whether there are words for a message."""
-        return self.words.find(self.scope, key) is not None
+        return self.words.find(self.scopes, key) is not None
 
     def say(self, code: str, facts: Facts | None = None) -> Spans:
         """A message in spans; raises NoWords or NoFact."""
-        return self._run(self.words.pattern(self.scope, code), facts or {}, code)
+        return self._run(self.words.pattern(self.scopes, code), facts or {}, code)
 
     def text(self, code: str, **facts: Fact) -> str:
         """A message as one text."""
@@ -126,7 +126,7 @@ class Writer:
             elif piece[0] == "v":
                 spans.extend(self.write(self._fact(facts, piece[1], code), piece[2], piece[3]))
             elif piece[0] == "m":
-                spans.extend(self._run(self.words.pattern(self.scope, piece[1]), facts, piece[1]))
+                spans.extend(self._run(self.words.pattern(self.scopes, piece[1]), facts, piece[1]))
             else:
                 chosen = self._variant(self._fact(facts, piece[1], code), piece[2], piece[3])
                 spans.extend(self._run(chosen, facts, code))
@@ -135,7 +135,9 @@ class Writer:
     def _fact(self, facts: Facts, name: str, code: str) -> Fact:
         found = facts(name) if callable(facts) else facts.get(name)
         if found is None:
-            raise NoFact(f"{self.scope}: the message {code} names {name}, which it is not given")
+            raise NoFact(
+                f"{' and '.join(self.scopes)}: the message {code} names {name}, which it is not given"
+            )
         return found
 
     def _variant(self, fact: Fact, variants: Mapping[str, Any], default: str) -> Any:
@@ -272,8 +274,8 @@ class Writer:
         return spans
 
     def _joint(self, style: str) -> tuple[str, str]:
-        return str(self.words.pattern("writing", f"{style}.between")), str(
-            self.words.pattern("writing", f"{style}.last")
+        return str(self.words.pattern(WRITING, f"{style}.between")), str(
+            self.words.pattern(WRITING, f"{style}.last")
         )
 
     def cite(self, place: Place) -> str:
@@ -293,7 +295,7 @@ def in_english(why: Message) -> str:
 def _marks(language: str) -> dict[int, str] | None:
     """What to put for the comma of thousands and the decimal point; None where they stay."""
     words = catalogue(language)
-    group, decimal = str(words.pattern("writing", "group")), str(words.pattern("writing", "decimal"))
+    group, decimal = str(words.pattern(WRITING, "group")), str(words.pattern(WRITING, "decimal"))
     return None if (group, decimal) == (",", ".") else {ord(","): group, ord("."): decimal}
 
 
