@@ -355,7 +355,7 @@ def _compared(row: Row, keys: list[str] | None) -> tuple[str, ...]:
     """What a row speaks of: rows that speak of the same thing can be held against each other."""
     if keys:
         return tuple(row[key] for key in keys)
-    skip = ("default", "value", "unit", "source", "locator", "checked", "note")
+    skip = ("default", "sense", "value", "unit", "source", "locator", "checked", "note")
     return tuple(value for key, value in row.items() if key not in skip)
 
 

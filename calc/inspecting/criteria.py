@@ -15,9 +15,12 @@ from typing import Literal
 
 from calc.quantities import to_si, unit_text
 from calc.tables import Row, number, short_citation, table
+from calc.words.facts import Sense
 from calc.worksheet import Caution, Choice, Citation, Given, Input, Result, Step, Verdict, worst
 
 Outcome = Literal["pass", "near", "fail", "not looked at"]
+
+_SENSES: Mapping[str, Sense] = {"out_at": "out_at", "out_over": "out_over", "out_under": "out_under"}
 
 NEAR_LIMIT = 0.5
 """Over half of a limit used up is called near it: measure again soon (our own mark, no source)."""
@@ -47,19 +50,14 @@ SERVICE_MONTHS = {"normal": 12, "severe": 3}
 
 @dataclass(frozen=True)
 class Limit:
-    """A published limit: value [SI of its dimension], the words of the cell, and where it stands."""
+    """A published limit: value [SI of its dimension], the words of the cell, where it stands, and when a part is out."""
 
     value_si: float
     printed: str
     source: str
     locator: str
     checked: str
-    note: str = ""
-
-    @property
-    def only_over(self) -> bool:
-        """Whether the source rejects only what is over the limit, not what is at it."""
-        return "more than this" in self.note.lower()
+    sense: Sense = "out_at"
 
     @property
     def citation(self) -> Citation:
@@ -102,28 +100,35 @@ def limit_of(row: Row, dimension: str) -> Limit:
         value = to_si(number(row), unit, dimension)
         gap = "" if unit in ("%", "deg") else " "
         printed = row["value"] + ("" if unit == "ratio" else f"{gap}{unit_text(unit)}")
-    return Limit(value, printed, row["source"], row["locator"], row["checked"], row["note"])
+    sense = _SENSES[row.get("sense", "out_at")]
+    return Limit(value, printed, row["source"], row["locator"], row["checked"], sense)
 
 
 def limits(table_name: str, items: str | Sequence[str], quantity: str, dimension: str) -> tuple[Limit, ...]:
-    """Every limit for the given items and quantity, strictest first."""
+    """Every limit for the given items and quantity, strictest first: of two at one value, the one that rejects at it."""
     wanted = (items,) if isinstance(items, str) else tuple(items)
     rows = [row for row in table(table_name).where(quantity=quantity) if row["item"] in wanted]
-    return tuple(sorted((limit_of(row, dimension) for row in rows), key=lambda limit: limit.value_si))
+    return tuple(sorted((limit_of(row, dimension) for row in rows), key=strictness))
+
+
+def strictness(limit: Limit) -> tuple[float, bool]:
+    """What sorts limits on a reading that grows worse as it grows, the strictest first."""
+    return limit.value_si, limit.sense == "out_over"
 
 
 def _grouped(found: Sequence[Limit]) -> list[tuple[Limit, tuple[Citation, ...]]]:
-    """Limits that print the same value stand together, in the order given."""
-    groups: dict[str, tuple[Limit, tuple[Citation, ...]]] = {}
+    """Limits that print the same value, and reject alike at it, stand together, in the order given."""
+    groups: dict[tuple[str, float, Sense], tuple[Limit, tuple[Citation, ...]]] = {}
     for limit in found:
-        first, citations = groups.get(limit.printed, (limit, ()))
-        groups[limit.printed] = (first, (*citations, limit.citation))
+        same = (limit.printed, limit.value_si, limit.sense)
+        first, citations = groups.get(same, (limit, ()))
+        groups[same] = (first, (*citations, limit.citation))
     return list(groups.values())
 
 
 def _past(limit: Limit, reading_si: float) -> bool:
-    """Whether a reading is out: at the limit too, unless its source says more than this."""
-    if limit.only_over:
+    """Whether a reading is out: at the limit too, unless its source rejects only what is over it."""
+    if limit.sense == "out_over":
         return reading_si > limit.value_si * (1 + 1e-9)
     return reading_si >= limit.value_si * (1 - 1e-9) and reading_si > 0
 
@@ -133,8 +138,8 @@ def measured(
 ) -> tuple[Finding, ...]:
     """One finding for each different limit on a reading that grows worse as it grows; the strictest decides.
 
-    `found` comes strictest first. A reading at its limit is out, unless the source says more than this. None: not
-    measured.
+    `found` comes strictest first. A reading at its limit is out, unless the source rejects only what is over it. None:
+    not measured.
     """
     findings = []
     for position, (limit, citations) in enumerate(_grouped(found)):
@@ -396,5 +401,5 @@ def unless(given: Given, name: str) -> bool | None:
 __all__ = [
     "CRITERIA_RESULT", "DATE_INPUT", "DECIDES_RESULT", "LOOK_AT", "NEXT_RESULT", "SERVICE_INPUT", "Finding", "Limit", "at_least", "cautions",
     "citations_of", "counted", "decides", "headline", "judge", "known", "limit_of", "limits", "measured",
-    "next_inspection", "record", "rule", "seen", "steps_of", "tables", "unless",
+    "next_inspection", "record", "rule", "seen", "steps_of", "strictness", "tables", "unless",
 ]  # fmt: skip

@@ -28,6 +28,7 @@ from calc.inspecting.criteria import (
     rule,
     seen,
     steps_of,
+    strictness,
     tables,
     unless,
 )
@@ -76,8 +77,10 @@ def _diameter_limits(new_m: float) -> tuple[Limit, ...]:
     item = next((name for largest, name in _DIAMETER_ROWS if new_m / 0.0254 <= largest + 1e-6), None)
     if item is not None:
         row = limit_of(table("wire-rope-limits").one(item=item, quantity="diameter_loss"), "length")
-        found.append(Limit(row.value_si / new_m, row.printed, row.source, row.locator, row.checked, row.note))
-    return tuple(sorted(found, key=lambda limit: limit.value_si))
+        found.append(
+            Limit(row.value_si / new_m, row.printed, row.source, row.locator, row.checked, row.sense)
+        )
+    return tuple(sorted(found, key=strictness))
 
 
 def _heat(given: Given, material: str) -> tuple[Finding, ...]:

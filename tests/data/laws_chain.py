@@ -571,6 +571,11 @@ def law_chain_limits(tables: Tables) -> list[str]:
         for r in rows
         if num(r["value"]) % 5 and (r["source"], r["quantity"]) != ("ema-4wd", "elongation")
     ]
+    found += [
+        f"chain-limits.csv {r['source']}: only the emergency service's stretch is out over the limit, not at it"
+        for r in rows
+        if (r["sense"] == "out_over") != ((r["source"], r["quantity"]) == ("ema-4wd", "elongation"))
+    ]
     if (
         not 2
         <= stretch["ema-4wd"]

@@ -189,6 +189,8 @@ def law_shackle_and_hook_sections(tables: Tables) -> list[str]:
     for name, sections in (("shackle-limits", SHACKLE_SECTIONS), ("hook-limits", HOOK_SECTIONS)):
         for row in tables[name]:
             allowed = sections.get((row["source"], row["locator"]), OLDER_HOOK_TEXT)
+            if row["sense"] != "out_at":
+                found.append(f"{name}.csv {row['locator']}: no section here says more than")
             if (row["item"], row["quantity"]) not in allowed:
                 found.append(f"{name}.csv {row['locator']}: does not limit {row['item']} {row['quantity']}")
     by_source = {

@@ -401,6 +401,14 @@ ROPE_SECTIONS = {
 }
 
 
+# Sections that reject only what is over the limit ("more than"); every other rejects what is at it as well.
+ROPE_ONLY_OVER = {
+    ("osha-1926-251", "1926.251(c)(4)(iv)"),
+    ("michigan-r408", "R 408.40834(1)(e)"),
+    ("michigan-r408", "R 408.40834(1)(d)"),
+}
+
+
 def law_wire_rope_limits(tables: Tables) -> list[str]:
     """A section rules on its own rope; one strand may hold half the broken wires of a lay (29 CFR 1910.184, Michigan R 408).
 
@@ -415,6 +423,9 @@ def law_wire_rope_limits(tables: Tables) -> list[str]:
         allowed = ROPE_SECTIONS.get((row["source"], row["locator"]), set())
         if row["item"] not in allowed:
             found.append(f"wire-rope-limits.csv {row['locator']}: does not rule on {row['item']}")
+        wanted_sense = "out_over" if (row["source"], row["locator"]) in ROPE_ONLY_OVER else "out_at"
+        if row["sense"] != wanted_sense:
+            found.append(f"wire-rope-limits.csv {row['item']}: {row['locator']} is {wanted_sense}")
         bands = re.fullmatch(r"rope_(?:.*_)?to_([0-9_]+)_in", row["item"])
         if bands:
             largest = _size_of_key(bands[1])

@@ -61,6 +61,14 @@ def test_rope_limits(changes: dict[str, str], verdict: str) -> None:
     assert rope(**changes)["verdict"] == verdict
 
 
+def test_of_two_limits_at_one_share_the_one_that_rejects_at_it_decides() -> None:
+    """A tenth of all wires: SOR/2007-128 s. 322 rejects it, 29 CFR 1926.251(c)(4)(iv) only more than that."""
+    record = rope(broken_in_eight_diameters="10", wires_in_rope="100")
+    assert record["verdict"] == "stop"
+    lines = [line for line in value(record, "criteria") if line.startswith("Broken wires in eight")]
+    assert [line.rpartition("; ")[2] for line in lines] == ["fail", "near"]
+
+
 @pytest.mark.parametrize(
     ("changes", "verdict"),
     [
