@@ -8,7 +8,7 @@ from calc.figures.drawing import Drawing
 from calc.figures.heat_colour import whole_degrees
 from calc.figures.heat_map import HATCHES, fill_band
 from calc.figures.heat_rules import degree_axes, heat_rules_figure
-from calc.heating.hot_work_derate import asme_bands, en_bands
+from calc.heating.chain_heat import asme_bands, en_bands
 from calc.heating.weld_heat import WORKSHEET, bands_of, weld_of
 from calc.tables import number, table
 from calc.worksheet import Figure, Say, read_inputs

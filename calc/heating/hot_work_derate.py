@@ -8,13 +8,10 @@ Chain that a torch, a fire or a weld reached is another matter: it cannot be rat
 
 from __future__ import annotations
 
-import functools
-from dataclasses import dataclass
-from itertools import pairwise
-
-from calc.figures.heat_rules import Band, heat_rules_figure
-from calc.quantities import number_text, show, to_si
-from calc.tables import Row, number, table, value_si
+from calc.figures.heat_rules import heat_rules_figure
+from calc.heating.chain_heat import RuleAnswer, asme_bands, asme_rule, en_bands, en_rule
+from calc.quantities import number_text
+from calc.words.writer import Writer, plain
 from calc.worksheet import (
     Answer,
     Caution,
@@ -29,111 +26,15 @@ from calc.worksheet import (
     Worksheet,
 )
 
-_EN_GRADE = {"80": "8", "5": "5", "4": "4"}
-_ASME_GRADES = ("80", "100")
 _TIE_DOWN = ("30", "43", "70")
 
 
-@dataclass(frozen=True)
-class RuleAnswer:
-    """What one rule says: share of the rating left while hot and afterwards [-], None where it allows no use or is
-    silent; the words for it; whether it forbids; where it stands.
-    """
-
-    hot: float | None
-    after: float | None
-    words: str
-    forbids: bool = False
-    citation: Citation | None = None
+def _words(rule: RuleAnswer) -> str:
+    return plain(Writer("us", scopes=("shared/chain-heat",)).message(rule.said))
 
 
-def asme_rule(grade: str, temperature_degc: float) -> RuleAnswer:
-    """ASME B30.9 for grade 80 or 100 at a temperature [deg C]; between two rows the hotter row counts.
-
-    The printed degrees Fahrenheit are the table's own; the degrees Celsius beside them are rounded.
-    """
-    if grade not in _ASME_GRADES:
-        return RuleAnswer(None, None, f"ASME B30.9 prints nothing for grade {grade} here")
-    rows = table("chain-heat-asme").where(grade=grade, quantity="reduction_while_hot")
-    steps = [(to_si(number_of(row, "temperature_degF"), "degF", "temperature"), row) for row in rows]
-    cold = to_si(-40.0, "degF", "temperature")
-    if temperature_degc < cold - 1e-9:
-        return RuleAnswer(
-            None, None, f"below {show(cold, 'temperature')}: ask the chain's maker (printed for shackles)", True,
-            Citation("asme-b30-26", "2010, s. 26-1.6.1"),
-        )  # fmt: skip
-    if temperature_degc < steps[0][0] - 1e-9:
-        return RuleAnswer(
-            1.0, 1.0, f"no reduction below {show(steps[0][0], 'temperature')}", False, _asme("")
-        )
-    for reached_degc, row in steps:
-        if temperature_degc <= reached_degc + 1e-9:
-            later = table("chain-heat-asme").one(
-                grade=grade, temperature_degF=row["temperature_degF"], quantity="reduction_afterwards"
-            )
-            hot, after = value_si(row, "fraction"), value_si(later, "fraction")
-            words = f"{row['temperature_degF']} °F row: {row['value']}% less while hot, {later['value']}% less for good"
-            return RuleAnswer(1.0 - hot, 1.0 - after, words, False, _asme(row["locator"]))
-    return RuleAnswer(
-        None, None, f"over {show(steps[-1][0], 'temperature')}: out of service for good", True, _asme("")
-    )
-
-
-def en_rule(grade: str, temperature_degc: float) -> RuleAnswer:
-    """EN 818-6 for grade 8 (marked 80 or 8), 5 or 4 at a temperature [deg C]; a band ends with its upper figure."""
-    if grade not in _EN_GRADE:
-        return RuleAnswer(None, None, f"EN 818-6 prints nothing for grade {grade}")
-    rows = table("chain-heat-en").where(grade=_EN_GRADE[grade])
-    for row in rows:
-        low, high = number_of(row, "temperature_from_degC"), number_of(row, "temperature_to_degC")
-        if low - 1e-9 <= temperature_degc <= high + 1e-9:
-            left = value_si(row, "fraction")
-            words = f"{row['temperature_from_degC']} to {row['temperature_to_degC']} °C band: {row['value']}% left while hot"
-            return RuleAnswer(left, None, words, False, Citation(row["source"], row["locator"]))
-    first, last = rows[0], rows[-1]
-    bounds = f"{first['temperature_from_degC']} to {last['temperature_to_degC']} °C"
-    return RuleAnswer(
-        None, None, f"use is not allowed outside {bounds}", True, Citation(last["source"], last["locator"])
-    )
-
-
-@functools.cache
-def asme_bands(grade: str) -> tuple[Band, ...]:
-    """The bands of ASME B30.9 as (from, to [deg C], share left while hot); none for a grade it does not print."""
-    if grade not in _ASME_GRADES:
-        return ()
-    ends = [
-        to_si(number_of(row, "temperature_degF"), "degF", "temperature")
-        for row in table("chain-heat-asme").where(grade=grade, quantity="reduction_while_hot")
-    ]
-    bands: list[Band] = [(to_si(-40.0, "degF", "temperature"), ends[0], 1.0)]
-    for low, high in pairwise(ends):
-        bands.append((low, high, asme_rule(grade, high).hot or 0.0))
-    return tuple(bands)
-
-
-@functools.cache
-def en_bands(grade: str) -> tuple[Band, ...]:
-    """The bands of EN 818-6 as (from, to [deg C], share left while hot); none for a grade it does not print."""
-    if grade not in _EN_GRADE:
-        return ()
-    return tuple(
-        (
-            number_of(row, "temperature_from_degC"),
-            number_of(row, "temperature_to_degC"),
-            value_si(row, "fraction"),
-        )
-        for row in table("chain-heat-en").where(grade=_EN_GRADE[grade])
-    )
-
-
-def number_of(row: Row, column: str) -> float:
-    """A key column of a row as a number."""
-    return number({**row, "value": row[column]})
-
-
-def _asme(locator: str) -> Citation:
-    return Citation("asme-b30-9", locator or "Table 9-1.8.1-1")
+def _sources(*rules: RuleAnswer) -> tuple[Citation, ...]:
+    return tuple(Citation(rule.citation.source, rule.citation.locator) for rule in rules if rule.citation)
 
 
 def compute(given: Given, say: Say) -> Answer:
@@ -155,7 +56,7 @@ def compute(given: Given, say: Say) -> Answer:
     if asme.forbids or en.forbids:
         who = [
             words
-            for rule, words in ((asme, f"ASME B30.9: {asme.words}"), (en, f"EN 818-6: {en.words}"))
+            for rule, words in ((asme, f"ASME B30.9: {_words(asme)}"), (en, f"EN 818-6: {_words(en)}"))
             if rule.forbids
         ]
         return _refused("stop", f"Not at {at}. {'. '.join(who)}.", asme, en)
@@ -183,13 +84,15 @@ def compute(given: Given, say: Say) -> Answer:
             if after is None
             else say.of(rating * after, "weight", "down")
             + (" printed by ASME; the chain's maker decides" if harmed else " (no lasting loss printed)"),
-            "rating_hot_asme": asme.words if asme.hot is None else _both(say, rating * asme.hot, asme.words),
-            "rating_hot_en": en.words if en.hot is None else _both(say, rating * en.hot, en.words),
+            "rating_hot_asme": _words(asme)
+            if asme.hot is None
+            else _both(say, rating * asme.hot, _words(asme)),
+            "rating_hot_en": _words(en) if en.hot is None else _both(say, rating * en.hot, _words(en)),
         },
         steps=_steps(say, rating, asme, en),
         cautions=_cautions(harmed),
         figure=heat_rules_figure(asme_bands(grade), en_bands(grade), temperature, say),
-        citations=tuple(rule.citation for rule in (asme, en) if rule.citation),
+        citations=_sources(asme, en),
     )
 
 
@@ -203,8 +106,8 @@ def _refused(verdict: Verdict, headline: str, asme: RuleAnswer, en: RuleAnswer) 
         verdict, headline, "rating_hot", {"rule": "none that allows use"},
         cautions=tuple(cautions),
         shown=dict.fromkeys(("rating_hot", "rating_after"), "none")
-        | {"rating_hot_asme": asme.words, "rating_hot_en": en.words},
-        citations=tuple(rule.citation for rule in (asme, en) if rule.citation),
+        | {"rating_hot_asme": _words(asme), "rating_hot_en": _words(en)},
+        citations=_sources(asme, en),
     )  # fmt: skip
 
 

@@ -37,7 +37,8 @@ from calc.inspecting.criteria import (
     unless,
 )
 from calc.inspecting.hook_check import MEASURING_SLACK, growth, loss
-from calc.quantities import show_in, to_si
+from calc.inspecting.nominal_wire import nominal_m
+from calc.quantities import show_in
 from calc.ratings import Rating
 from calc.tables import table
 from calc.worksheet import (
@@ -88,11 +89,6 @@ def damages(given: Given) -> tuple[str, ...] | None:
         if stem not in found:
             found.append(stem)
     return tuple(found)
-
-
-def nominal_m(size: ChainSize) -> float:
-    """The wire of a size when new [m]: its metric size, which the tables print beside the inch."""
-    return to_si(float(size.metric_name), "mm", "length")
 
 
 def thickness_limits(size: ChainSize) -> tuple[Limit, ...]:

@@ -12,7 +12,7 @@ from collections.abc import Callable
 from dataclasses import dataclass, field
 from typing import Literal
 
-from calc.heating.hot_work_derate import asme_rule, en_rule
+from calc.heating.chain_heat import RuleAnswer, asme_rule, en_rule
 from calc.lifting.hitch_factors import HARDEST_BEND, Share, bend_share, choke_angle_share, choker_share
 from calc.quantities import NotReadable, fraction_text, from_si, read_quantity, show, to_si
 from calc.ratings import (
@@ -26,6 +26,7 @@ from calc.ratings import (
     shackle,
 )
 from calc.tables import number, table
+from calc.words.writer import Writer, plain
 from calc.worksheet import BadInput, Choice, Citation, Given, Input, Verdict
 
 Use = Literal["lift", "tie-down"]
@@ -343,16 +344,24 @@ def _limit(item: str, quantity: str, strictest: Callable[..., float]) -> tuple[f
     return strictest(values), Citation(row["source"], row["locator"])
 
 
+def _words(rule: RuleAnswer) -> str:
+    return plain(Writer("us", scopes=("shared/chain-heat",)).message(rule.said))
+
+
+def _cited(rule: RuleAnswer) -> tuple[Citation, ...]:
+    return (Citation(rule.citation.source, rule.citation.locator),) if rule.citation else ()
+
+
 def _chain_heat(grade: str, at_degc: float) -> tuple[Share, ...]:
     if not grade:
         raise Blocked("unknown", "works hot or cold, and its grade is not given: no heat rule can be read")
     rules = (asme_rule(grade, at_degc), en_rule(grade, at_degc))
     for rule in rules:
         if rule.forbids:
-            raise Blocked("stop", f"may not be used at {show(at_degc, 'temperature')}: {rule.words}")
+            raise Blocked("stop", f"may not be used at {show(at_degc, 'temperature')}: {_words(rule)}")
         if rule.after is not None and rule.after < 1.0:
             raise Blocked(
-                "stop", f"would stay weaker for good after {show(at_degc, 'temperature')}: {rule.words}"
+                "stop", f"would stay weaker for good after {show(at_degc, 'temperature')}: {_words(rule)}"
             )
     known = [(rule.hot, rule) for rule in rules if rule.hot is not None]
     if not known:
@@ -360,7 +369,7 @@ def _chain_heat(grade: str, at_degc: float) -> tuple[Share, ...]:
             "unknown", f"works at {show(at_degc, 'temperature')}, and no heat rule covers grade {grade}"
         )
     hot, rule = min(known, key=lambda pair: pair[0])
-    return (Share(hot, rule.words, (rule.citation,) if rule.citation else ()),)
+    return (Share(hot, _words(rule), _cited(rule)),)
 
 
 def _hitch_shares(item: PathItem) -> tuple[Share, ...]:

@@ -8,9 +8,9 @@ worked out for a chain by its modulus.
 from __future__ import annotations
 
 from calc.figures.pulling import drop_figure
-from calc.inspecting.chain_check import nominal_m
 from calc.inspecting.chain_marks import ChainSize, chain_sizes, may_lift, size_named
 from calc.inspecting.chain_ratings import lifting_ratings
+from calc.inspecting.nominal_wire import nominal_m
 from calc.pulling.energy import (
     chain_modulus_citation,
     chain_modulus_pa,

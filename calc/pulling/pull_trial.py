@@ -11,8 +11,8 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from calc.figures.pulling import limits_figure
-from calc.inspecting.chain_check import nominal_m
 from calc.inspecting.chain_marks import size_named
+from calc.inspecting.nominal_wire import nominal_m
 from calc.lifting.path_items import ItemRating, PathItem, path_item_inputs, rate_item, read_items
 from calc.pulling.energy import chain_modulus_citation, chain_stiffness_n_per_m, stored_energy_j, stretch_m
 from calc.pulling.hydraulics import pressure_for_force_pa, ram_area_m2, ram_force_n

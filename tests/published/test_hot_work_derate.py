@@ -10,7 +10,7 @@ from __future__ import annotations
 import pytest
 
 from calc.answering import answer
-from calc.heating.hot_work_derate import asme_rule, en_rule
+from calc.heating.chain_heat import asme_rule, en_rule
 from calc.quantities import to_si
 
 ASME_B30_9 = {

@@ -9,7 +9,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from calc.answering import answer
-from calc.heating.hot_work_derate import asme_bands, asme_rule, en_bands, en_rule
+from calc.heating.chain_heat import asme_bands, asme_rule, en_bands, en_rule
 from calc.quantities import to_si
 from calc.worksheet import BadInput
 
