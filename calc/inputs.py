@@ -52,12 +52,14 @@ class BadInput(ValueError):
 class Given:
     """The inputs as read: `values` by name (SI floats, text, tuples), `typed` as the reader wrote them.
 
-    `path` is where these inputs stand ("" or `parts[0]`), so that a function can refuse one by name.
+    `path` is where these inputs stand ("" or `parts[0]`), so that a function can refuse one by name. `units` is the
+    reader's order of units, for a text that is read later and whose bare numbers take the usual unit.
     """
 
     values: Mapping[str, Any]
     typed: Mapping[str, str]
     path: str = ""
+    units: UnitSystem = "us"
 
     def has(self, name: str) -> bool:
         """Whether the input was given or has a default."""
@@ -555,7 +557,7 @@ def read_inputs(inputs: Sequence[Input], raw: Mapping[str, Any], reading: Readin
             errors.append(InputError(inside.path, "", why))
     if errors:
         raise BadInput(*errors)
-    return Given(values, typed, reading.path)
+    return Given(values, typed, reading.path, reading.units)
 
 
 def _unknown(inputs: Sequence[Input], raw: Mapping[str, Any], path: str) -> list[InputError]:

@@ -45,6 +45,8 @@ UNITS = ("units",)
 WRITING = ("writing",)
 """Where stands how numbers and lists are written."""
 _OWN_DIGITS = 4
+_OF_A_FRACTION = str.maketrans("", "", "-/,")
+"""What may stand between the digits of a shop fraction."""
 
 
 class NoFact(LookupError):
@@ -233,8 +235,8 @@ class Writer:
 
     def _cell(self, value: str) -> Spans:
         """A printed value; a fraction is set as one."""
-        if "/" in value and value.replace("-", "").replace("/", "").isdigit():
-            return [["f", value]]
+        if "/" in value and value.lstrip("−").translate(_OF_A_FRACTION).isdigit():
+            return [["f", self._separated(value)]]
         return [self._separated(value)]
 
     def _with_unit(self, number: Spans, unit: str, counted: Fact) -> Spans:
