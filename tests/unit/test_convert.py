@@ -12,6 +12,7 @@ from hypothesis import strategies as st
 from calc.answering import answer
 from calc.records.convert import WORKSHEET, nearest_fraction
 from calc.unit_factors import UNIT_FACTORS
+from calc.words.writer import Writer
 from calc.worksheet import BadInput
 
 
@@ -68,7 +69,15 @@ def test_headline_fractions_and_others() -> None:
 
 
 def test_exact_fraction_says_so() -> None:
-    assert nearest_fraction(38.625 * 0.0254, 16) == "38-5/8 in exactly"
+    writer = Writer(scopes=WORKSHEET.scopes)
+    assert writer.plain(nearest_fraction(38.625 * 0.0254, 16)) == "38-5/8 in exactly"
+    assert writer.plain(nearest_fraction(0.0, 16)) == "0 in exactly"
+
+
+def test_fraction_says_what_it_is_off_by_and_which_way() -> None:
+    writer = Writer(scopes=WORKSHEET.scopes)
+    assert writer.plain(nearest_fraction(38.6256 * 0.0254, 16)) == "38-5/8 in (0.00060 in over)"
+    assert writer.plain(nearest_fraction(38.621 * 0.0254, 16)) == "38-5/8 in (0.0040 in under)"
 
 
 def test_tiny_and_huge_values_keep_their_digits() -> None:
