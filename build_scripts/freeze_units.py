@@ -149,6 +149,10 @@ UNITS: dict[str, tuple[str, dict[str, str]]] = {
         "degree_Celsius",
         {"degF": "degree_Fahrenheit", "degC": "degree_Celsius", "K": "kelvin", "degR": "degree_Rankine"},
     ),
+    "temperature_difference": (
+        "kelvin",
+        {"delta_degF": "delta_degree_Fahrenheit", "delta_degC": "delta_degree_Celsius", "K": "kelvin"},
+    ),
     "density": (
         "kilogram/meter**3",
         {

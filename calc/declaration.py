@@ -21,7 +21,7 @@ from calc.words.writer import UnitSystem, Writer
 SI_SUFFIX = {
     "length": "_m", "area": "_m2", "volume": "_m3", "second_moment": "_m4", "weight": "_kg", "force": "_n", "pressure": "_pa",
     "torque": "_nm", "energy": "_j", "power": "_w", "speed": "_m_per_s", "time": "_s", "angle": "_deg",
-    "temperature": "_degc", "density": "_kg_per_m3", "weight_per_length": "_kg_per_m", "weight_per_area": "_kg_per_m2",
+    "temperature": "_degc", "temperature_difference": "_k", "density": "_kg_per_m3", "weight_per_length": "_kg_per_m", "weight_per_area": "_kg_per_m2",
     "stiffness": "_n_per_m", "heat_input": "_j_per_m", "force_rate": "_n_per_s", "voltage": "_v", "current": "_a",
     "fraction": "", "": "",
 }  # fmt: skip

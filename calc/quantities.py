@@ -79,6 +79,10 @@ ALIASES: dict[str, dict[str, str]] = {
         "°f": "degF", "f": "degF", "°c": "degC", "c": "degC", "°": "", "degf": "degF", "degc": "degC", "k": "K",
         "deg f": "degF", "deg c": "degC",
     },
+    "temperature_difference": {
+        "°f": "delta_degF", "f": "delta_degF", "degf": "delta_degF", "deg f": "delta_degF", "°c": "delta_degC",
+        "c": "delta_degC", "degc": "delta_degC", "deg c": "delta_degC", "°": "", "k": "K",
+    },
     "density": {
         "pcf": "lb/ft3", "lb/cuft": "lb/ft3", "lbs/ft3": "lb/ft3", "g/cc": "g/cm3", "kg/l": "g/cm3",
         "kg/dm3": "g/cm3", "pci": "lb/in3",
@@ -99,7 +103,8 @@ UNIT_WORDS: dict[str, str] = {
     "imp_gal": "imp gal", "lbf": "lb", "short_ton": "short ton", "long_ton": "long ton", "tonf": "short ton",
     "N/mm2": "N/mm²", "kgf/cm2": "kgf/cm²", "lbf.in": "lb·in", "lbf.ft": "lb·ft", "kip.ft": "kip·ft",
     "N.m": "N·m", "kN.m": "kN·m", "N.mm": "N·mm", "kgf.m": "kgf·m", "ft.lbf": "ft·lb", "in.lbf": "in·lb",
-    "deg": "°", "degF": "°F", "degC": "°C", "degR": "°R", "lb/ft3": "lb/ft³", "lb/in3": "lb/in³",
+    "deg": "°", "degF": "°F", "degC": "°C", "degR": "°R",
+    "delta_degF": "°F", "delta_degC": "°C", "lb/ft3": "lb/ft³", "lb/in3": "lb/in³",
     "kg/m3": "kg/m³", "g/cm3": "g/cm³", "t/m3": "t/m³", "lb/ft2": "lb/ft²", "kg/m2": "kg/m²", "lbf/in": "lb/in",
     "lbf/min": "lb/min", "lbf/s": "lb/s", "ratio": "",
 }  # fmt: skip
@@ -110,7 +115,8 @@ READING_UNITS: dict[str, tuple[str, str]] = {
     "length": ("in", "mm"), "area": ("in2", "mm2"), "volume": ("ft3", "m3"), "second_moment": ("in4", "cm4"),
     "weight": ("lb", "kg"), "force": ("lbf", "kN"), "pressure": ("psi", "bar"), "torque": ("lbf.ft", "N.m"),
     "energy": ("ft.lbf", "J"), "power": ("hp", "kW"), "speed": ("in/min", "mm/min"), "time": ("min", "min"),
-    "angle": ("deg", "deg"), "temperature": ("degF", "degC"), "density": ("lb/ft3", "kg/m3"),
+    "angle": ("deg", "deg"), "temperature": ("degF", "degC"),
+    "temperature_difference": ("delta_degF", "delta_degC"), "density": ("lb/ft3", "kg/m3"),
     "weight_per_length": ("lb/ft", "kg/m"), "weight_per_area": ("lb/ft2", "kg/m2"),
     "stiffness": ("lbf/in", "N/mm"), "heat_input": ("kJ/in", "kJ/mm"), "force_rate": ("lbf/min", "kN/min"),
     "voltage": ("V", "V"), "current": ("A", "A"), "fraction": ("%", "%"),
@@ -289,7 +295,7 @@ def _terms(tidy: str, dimension: str) -> list[tuple[float, str]]:
             terms.append((_number(match), ""))
         elif not terms:
             raise NotReadable("no-number-before-unit")
-        elif match["thousand"] and not terms[-1][1] and dimension != "temperature":
+        elif match["thousand"] and not terms[-1][1] and not dimension.startswith("temperature"):
             terms[-1] = (terms[-1][0] * 1000.0, "")
         else:
             written = match["unit"] or match["thousand"]
@@ -385,6 +391,21 @@ def number_text(value: float, digits: int = 3, direction: str = "nearest") -> st
     return text.replace("-", "−")
 
 
+def fixed_text(value: float, places: int, direction: str = "nearest") -> str:
+    """Write a number with so many decimal places, whatever its size; `direction` as in round_to.
+
+    >>> fixed_text(204.44, 0), fixed_text(204.44, 0, "up"), fixed_text(-40.0, 1), fixed_text(-0.2, 0)
+    ('204', '205', '−40.0', '0')
+    """
+    steps = value * 10.0**places
+    if direction != "nearest" and abs(steps - round(steps)) >= 1e-9 * max(1.0, abs(steps)):
+        value = (math.ceil(steps) if direction == "up" else math.floor(steps)) / 10.0**places
+    text = f"{value:,.{places}f}"
+    return (
+        text.removeprefix("-") if not any(digit in text for digit in "123456789") else text.replace("-", "−")
+    )
+
+
 def fraction_steps(value_in: float, denominator: int = 16) -> tuple[str, str]:
     """Inches as a tape shows them, to the nearest 1/`denominator`: the whole with its sign, and the fraction or nothing.
 
@@ -451,6 +472,6 @@ def show(
 
 __all__ = [
     "READING_UNITS", "SI_UNITS", "STANDARD_GRAVITY_M_PER_S2", "UNIT_FACTORS", "NotReadable", "Reading",
-    "dimension_of", "find_unit", "fraction_steps", "fraction_text", "from_si", "number_text", "plain_number", "read_quantity",
+    "dimension_of", "find_unit", "fixed_text", "fraction_steps", "fraction_text", "from_si", "number_text", "plain_number", "read_quantity",
     "round_to", "show", "show_in", "to_si", "unit_text", "with_unit",
 ]  # fmt: skip

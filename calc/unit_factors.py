@@ -128,6 +128,11 @@ UNIT_FACTORS: dict[str, dict[str, tuple[float, float]]] = {
         "K": (1.0, -273.15),
         "degR": (0.5555555555555556, -273.15),
     },
+    "temperature_difference": {
+        "delta_degF": (0.5555555555555556, 0.0),
+        "delta_degC": (1.0, 0.0),
+        "K": (1.0, 0.0),
+    },
     "density": {
         "lb/ft3": (16.018463373960138, 0.0),
         "lb/in3": (27679.90471020312, 0.0),
@@ -190,6 +195,7 @@ SI_UNITS: dict[str, str] = {
     "time": "second",
     "angle": "degree",
     "temperature": "degree_Celsius",
+    "temperature_difference": "kelvin",
     "density": "kilogram/meter**3",
     "weight_per_length": "kilogram/meter",
     "weight_per_area": "kilogram/meter**2",

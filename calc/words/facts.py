@@ -30,13 +30,16 @@ ROUNDING: dict[Sense, Rounding] = {
 
 @dataclass(frozen=True)
 class Quantity:
-    """A value in the SI unit of its dimension, to be read in both systems; `units`: other than the usual (US, SI) pair."""
+    """A value in the SI unit of its dimension, to be read in both systems; `units`: other than the usual (US, SI) pair;
+    `places`: so many decimal places in both units, in the place of `digits`.
+    """
 
     value_si: float
     dimension: str
     sense: Sense = "plain"
     digits: int = 3
     units: tuple[str, str] | None = None
+    places: int | None = None
 
 
 @dataclass(frozen=True)
@@ -138,6 +141,11 @@ def share(value: float, sense: Sense = "demand", digits: int = 3) -> Quantity:
     return Quantity(value, "fraction", sense, digits)
 
 
+def degrees(value_degc: float, sense: Sense = "plain") -> Quantity:
+    """A temperature [deg C], read in whole degrees of both scales."""
+    return Quantity(value_degc, "temperature", sense, places=0)
+
+
 def known(
     value: float | Absent, dimension: str, sense: Sense = "plain", digits: int = 3
 ) -> Quantity | Absent:
@@ -160,6 +168,7 @@ __all__ = [
     "Sense",
     "Unit",
     "absent",
+    "degrees",
     "force",
     "known",
     "length",

@@ -17,7 +17,15 @@ from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass
 from typing import Any, Literal
 
-from calc.quantities import READING_UNITS, fraction_steps, from_si, number_text, plain_number, round_to
+from calc.quantities import (
+    READING_UNITS,
+    fixed_text,
+    fraction_steps,
+    from_si,
+    number_text,
+    plain_number,
+    round_to,
+)
 from calc.tables import short_citation, source_title
 from calc.words.catalogue import Catalogue, NoWords, catalogue
 from calc.words.facts import (
@@ -203,7 +211,7 @@ class Writer:
     def _quantity(self, fact: Quantity, own: bool, digits: int | None) -> Spans:
         us, si = fact.units or READING_UNITS[fact.dimension]
         first, second = (us, si) if self.units == "us" else (si, us)
-        many = digits if digits is not None else _OWN_DIGITS if own else fact.digits
+        many = _OWN_DIGITS if digits is None and own and fact.places is None else digits
         spans = self.in_unit(fact, first, many)
         if own or us == si:
             return spans
@@ -220,6 +228,9 @@ class Writer:
         many = fact.digits if digits is None else digits
         direction = ROUNDING[fact.sense]
         value = from_si(fact.value_si, unit, fact.dimension)
+        if digits is None and fact.places is not None:
+            fixed = self._separated(fixed_text(value, fact.places, direction))
+            return self._with_unit([fixed], unit, Number(value))
         if unit == "in" and direction == "nearest" and abs(value) >= 0.25 and many <= 3:
             whole, part = fraction_steps(value)
             text = self._mixed(whole, part)
