@@ -10,6 +10,13 @@ from __future__ import annotations
 import math
 from collections.abc import Callable
 from dataclasses import dataclass
+from typing import Literal
+
+Ends = Literal["simple", "fixed", "cantilever"]
+"""How a beam is held: resting on two supports, built in at both ends, or built in at the left alone."""
+ENDS: tuple[Ends, ...] = ("simple", "fixed", "cantilever")
+
+SectionName = Literal["i-beam", "rectangle", "box", "tube", "round-bar", "known"]
 
 
 @dataclass(frozen=True)
@@ -21,49 +28,85 @@ class Section:
 
 
 def rectangle(width_m: float, depth_m: float) -> Section:
-    """Width x depth, bent about its level axis."""
+    """Width x depth [m, over 0], bent about its level axis: b h^3 / 12.
+
+    >>> rectangle(0.06, 0.1)
+    Section(second_moment_m4=5.000000000000001e-06, outer_fibre_m=0.05)
+    """
     return Section(width_m * depth_m**3 / 12, depth_m / 2)
 
 
 def round_bar(diameter_m: float) -> Section:
-    """A full round."""
+    """A full round of a diameter [m, over 0]: pi d^4 / 64.
+
+    >>> round(round_bar(1.0).second_moment_m4, 5)
+    0.04909
+    """
     return Section(math.pi / 64 * diameter_m**4, diameter_m / 2)
 
 
 def round_tube(diameter_m: float, wall_m: float) -> Section:
-    """A pipe."""
+    """A pipe of an outside diameter and a wall [m]: the full round less the hollow. Range: wall <= diameter / 2."""
     inside = diameter_m - 2 * wall_m
     return Section(math.pi / 64 * (diameter_m**4 - inside**4), diameter_m / 2)
 
 
 def box_tube(width_m: float, depth_m: float, wall_m: float) -> Section:
-    """A rectangular tube with sharp corners."""
+    """A rectangular tube with sharp corners [m]: the full rectangle less the hollow. Range: wall <= half the smaller side."""
     inside = (width_m - 2 * wall_m) * (depth_m - 2 * wall_m) ** 3
     return Section((width_m * depth_m**3 - inside) / 12, depth_m / 2)
 
 
 def i_section(depth_m: float, flange_width_m: float, web_m: float, flange_m: float) -> Section:
-    """An I without its fillets, bent the strong way."""
+    """An I without its fillets [m], bent the strong way. Range: web <= flange width, flange <= depth / 2.
+
+    >>> i_section(0.2, 0.1, 0.1, 0.01) == rectangle(0.1, 0.2)
+    True
+    """
     hollow = (flange_width_m - web_m) * (depth_m - 2 * flange_m) ** 3
     return Section((flange_width_m * depth_m**3 - hollow) / 12, depth_m / 2)
 
 
+def book_section(second_moment_m4: float, depth_m: float) -> Section:
+    """A section whose second moment [m4] is known, even about the middle of its depth [m]."""
+    return Section(second_moment_m4, depth_m / 2)
+
+
+@dataclass(frozen=True)
+class SectionForm:
+    """A kind of section: the sizes it needs, and the section that they give in that order."""
+
+    needs: tuple[str, ...]
+    of: Callable[..., Section]
+
+
+SECTION_FORMS: dict[SectionName, SectionForm] = {
+    "i-beam": SectionForm(("depth", "flange_width", "web_thickness", "flange_thickness"), i_section),
+    "rectangle": SectionForm(("width", "depth"), rectangle),
+    "box": SectionForm(("width", "depth", "wall"), box_tube),
+    "tube": SectionForm(("diameter", "wall"), round_tube),
+    "round-bar": SectionForm(("diameter",), round_bar),
+    "known": SectionForm(("second_moment", "depth"), book_section),
+}
+"""Every kind of section by its key."""
+
+
 @dataclass(frozen=True)
 class Beam:
-    """A beam, SI units. ends is simple, fixed (both built in) or cantilever (built in at the left).
+    """A beam, SI units.
 
-    load_n at position_m from the left end; even_n_per_m along all of it; stiffness_nm2 is E x I.
+    load_n -- at position_m from the left end; even_n_per_m -- along all of it; stiffness_nm2 -- E x I
     """
 
     span_m: float
-    ends: str
+    ends: Ends
     load_n: float
     position_m: float
     even_n_per_m: float
     stiffness_nm2: float
 
     def moment_nm(self, x: float) -> float:
-        """Bending moment at x [N m], sagging positive."""
+        """Bending moment [N m] at x [m from the left, 0 to the span], sagging positive (any strength-of-materials text)."""
         length, a, w = self.span_m, self.position_m, self.even_n_per_m
         b = length - a
         over = max(0.0, x - a)
@@ -76,7 +119,7 @@ class Beam:
         return -self.load_n * max(0.0, a - x) - w * (length - x) ** 2 / 2
 
     def sag_m(self, x: float) -> float:
-        """Sag at x [m]."""
+        """Sag [m] at x [m from the left, 0 to the span] by the elastic line, which holds for small slopes."""
         length, w = self.span_m, self.even_n_per_m
         point = self.load_n * _point_sag(self.ends, length, self.position_m, x)
         if self.ends == "simple":
@@ -88,7 +131,12 @@ class Beam:
         return (point + even) / self.stiffness_nm2
 
     def greatest_moment(self) -> tuple[float, float]:
-        """Where the beam bends hardest [m], and the moment there without its sign [N m]."""
+        """Where the beam bends hardest [m], and the moment there without its sign [N m].
+
+        >>> at, moment = Beam(4.0, "simple", 900.0, 2.0, 0.0, 3e5).greatest_moment()
+        >>> round(at, 6), round(moment, 6)
+        (2.0, 900.0)
+        """
         return _greatest(lambda x: abs(self.moment_nm(x)), self.span_m, self.position_m)
 
     def greatest_sag(self) -> tuple[float, float]:
@@ -96,7 +144,7 @@ class Beam:
         return _greatest(self.sag_m, self.span_m, self.position_m)
 
 
-def _point_sag(ends: str, length: float, a: float, x: float) -> float:
+def _point_sag(ends: Ends, length: float, a: float, x: float) -> float:
     """Sag at x under a load of one newton at a, times E I [m3]."""
     if ends == "cantilever":
         near, far = min(x, a), max(x, a)

@@ -16,7 +16,9 @@ from typing import Any
 
 import pytest
 
-from calc.answering import answer, worksheet
+from calc.answering import answer, described, worksheet
+from calc.describing import Asked
+from calc.inputs import Input
 from calc.lifting.densities import density_ranges
 from calc.lifting.load_weight import weigh_part, weigh_solid
 from calc.lifting.lug_strength import (
@@ -34,7 +36,8 @@ from calc.lifting.lug_strength import (
 from calc.lifting.shapes import SHAPES
 from calc.quantities import number_text
 from calc.tables import table
-from calc.worksheet import BadInput, Input, Say, UnitSystem, read_inputs
+from calc.words.writer import plain
+from calc.worksheet import BadInput, Say, UnitSystem, read_inputs
 from tests.asking import asked
 
 G = 9.80665
@@ -1271,26 +1274,30 @@ def test_refusals_name_the_box_and_say_what_would_do(
 # ------------------------------------------------------------------------------------------ boxes
 
 
-def lengths_of(inputs: tuple[Input, ...]) -> dict[str, tuple[float | None, float | None, bool]]:
-    """The lengths among inputs: over what, at most what [in], and whether they must be given."""
-    found = [one for one in inputs if one.kind == "quantity" and one.dimension == "length"]
+def lengths_of(boxes: tuple[Asked, ...]) -> dict[str, tuple[float | None, float | None, bool]]:
+    """The lengths among boxes: over what, at most what [in], and whether they must be given."""
+    found = [box for box in boxes if box.declared.kind == "quantity" and box.declared.dimension == "length"]
     assert all(
-        one.label and one.help and one.unit == "in" and one.unit_si == "mm"
-        for one in found
-        if one.name not in ("span", "position")
+        box.label and box.help and box.declared.unit == "in" and box.declared.unit_si == "mm"
+        for box in found
+        if box.declared.name not in ("span", "position")
     )
-    return {one.name: (one.above, one.at_most, one.required) for one in found}
+    return {one.name: (one.bounds.above, one.bounds.at_most, one.required) for one in map(declared_by, found)}
+
+
+def declared_by(box: Asked) -> Input:
+    return box.declared
 
 
 def test_boxes_of_a_beam() -> None:
-    inputs = worksheet("beam-lift").inputs
+    inputs = described("beam-lift").inputs
     sizes = ("depth", "width", "diameter", "wall", "flange_width", "web_thickness", "flange_thickness")
     assert lengths_of(inputs) == {
         **dict.fromkeys(sizes, (0, 200, False)),
         "span": (0, 200, True),
         "position": (0, 200, False),
     }
-    asked = {one.name: set(one.shown_when["section"]) for one in inputs if one.shown_when}
+    asked = {one.name: set(one.shown_when["section"]) for one in map(declared_by, inputs) if one.shown_when}
     assert asked == {
         "depth": {"i-beam", "rectangle", "box", "known"}, "width": {"rectangle", "box"}, "diameter": {"tube", "round-bar"},
         "wall": {"box", "tube"}, "flange_width": {"i-beam"}, "web_thickness": {"i-beam"}, "flange_thickness": {"i-beam"},
@@ -1299,49 +1306,57 @@ def test_boxes_of_a_beam() -> None:
 
 
 def test_boxes_of_a_lug() -> None:
-    assert lengths_of(worksheet("lifting-lug").inputs) == {
+    assert lengths_of(described("lifting-lug").inputs) == {
         **dict.fromkeys(("hole", "pin", "side_edge", "end_edge", "height", "weld_length"), (0, 200, True)),
         "thickness": (0, 12, True), "weld_leg": (0, 4, True),
     }  # fmt: skip
 
 
 def test_boxes_of_a_part_to_weigh() -> None:
-    columns = next(one for one in worksheet("load-weight").inputs if one.name == "parts").columns
+    boxes = {box.declared.name: box for box in described("load-weight").inputs}
+    columns = boxes["parts"].columns
     needs = {name: {shape.name for shape in SHAPES.values() if name in (*shape.needs, *shape.may_have)}
              for name in ("length", "width", "depth", "height", "thickness", "diameter", "outside_diameter", "inside_diameter",
                           "bottom_diameter", "top_diameter", "mean_diameter", "wall", "side", "across_flats", "flange_width",
                           "web_thickness", "flange_thickness")}  # fmt: skip
     assert all(needs.values())
     assert lengths_of(columns) == dict.fromkeys(needs, (0, 4000, False))
-    asked = {one.name: set(one.shown_when["shape"]) for one in columns if one.shown_when}
+    inputs = [box.declared for box in columns]
+    asked = {one.name: set(one.shown_when["shape"]) for one in inputs if one.shown_when}
     assert asked == {
         **needs,
         "weight_per_length": {"angle", "channel", "i-beam"},
         "weight": {"lump"},
         "material": set(SHAPES) - {"lump"},
     }
-    by_foot = next(one for one in columns if one.name == "weight_per_length")
-    weight = next(one for one in columns if one.name == "weight")
-    assert (by_foot.kind, by_foot.dimension, by_foot.above, by_foot.at_most, by_foot.required) == (
+    by_foot = next(one for one in inputs if one.name == "weight_per_length")
+    weight = next(one for one in inputs if one.name == "weight")
+    assert (
+        by_foot.kind,
+        by_foot.dimension,
+        by_foot.bounds.above,
+        by_foot.bounds.at_most,
+        by_foot.required,
+    ) == (
         "quantity",
         "weight_per_length",
         0,
         10_000,
         False,
     )
-    assert (weight.kind, weight.dimension, weight.above, weight.at_most, weight.required) == (
+    assert (weight.kind, weight.dimension, weight.bounds.above, weight.bounds.at_most, weight.required) == (
         "quantity",
         "weight",
         0,
         2_000_000,
         False,
     )
-    assert all(one.label and (one.help or one.name == "shape") for one in columns)
+    assert all(box.label and (box.help or box.declared.name == "shape") for box in columns)
     names = {row["material"]: row["material_name"] for row in table("densities").rows}
-    for inputs, box in ((columns, "material"), (worksheet("load-weight").inputs, "solid_material")):
-        choices = next(one for one in inputs if one.name == box).choices
-        assert {choice.value: choice.label for choice in choices} == names
-        labels = [choice.label.lower() for choice in choices]
+    material = next(box for box in columns if box.declared.name == "material")
+    for box in (material, boxes["solid_material"]):
+        assert {value: plain(words) for value, words in box.options} == names
+        labels = [plain(words).lower() for _, words in box.options]
         assert labels == sorted(labels)
 
 
