@@ -12,7 +12,7 @@ from calc.declaration import Citation
 from calc.inputs import read_inputs
 from calc.reasons import Reason
 from calc.telling import reading
-from calc.words.facts import Absent
+from calc.words.facts import Absent, Message
 from calc.words.writer import UnitSystem, Writer
 from calc.worksheet import Say
 from calc.worksheet import read_inputs as read_old
@@ -55,7 +55,7 @@ def asked(name: str, given: dict[str, Any], units: UnitSystem = "si") -> Any:
         record["verdict"],
         record["headline"],
         record["big"]["key"],
-        {key: None if isinstance(value, Absent) else value for key, value in values.items()},
+        {key: _kept(value, record["results"][key]["value"]) for key, value in values.items()},
         said,
         tuple(SimpleNamespace(**one) for one in record["steps"]),
         tuple(SimpleNamespace(**one) for one in record["cautions"]),
@@ -63,6 +63,13 @@ def asked(name: str, given: dict[str, Any], units: UnitSystem = "si") -> Any:
         sheet.cite(found),
         sheet.judge(found),
     )
+
+
+def _kept(value: Any, written: Any) -> Any:
+    """A result as a test wants it: SI where it is a number, None where there is none, its words where it is a message."""
+    if isinstance(value, Absent):
+        return None
+    return written if isinstance(value, Message) else value
 
 
 __all__ = ["Asked", "asked"]

@@ -3,37 +3,58 @@
 from __future__ import annotations
 
 import math
+from dataclasses import dataclass
 
-from calc.figures.drawing import Drawing
-from calc.lifting.lug_strength import Lug
-from calc.worksheet import Figure, Say
+from calc.declaration import Figure
+from calc.figures.drawing import Drawing, Point
+from calc.words.facts import length
+from calc.words.writer import Writer
 
 
-def lug_figure(lug: Lug, angle_in_plane_deg: float, governing: str, say: Say) -> Figure:
+@dataclass(frozen=True)
+class LugFace:
+    """The face of a lug as drawn [m]: width across the hole, middle of the hole over the weld, hole, pin, hole to end, leg
+    and length of the weld, whether its end is round, and how far the pull leans in its plane [deg from straight up].
+    """
+
+    width_m: float
+    height_m: float
+    hole_m: float
+    pin_m: float
+    end_edge_m: float
+    weld_leg_m: float
+    weld_length_m: float
+    round_end: bool
+    lean_deg: float
+
+    @property
+    def top_m(self) -> float:
+        """Height of the end over the weld [m]."""
+        return self.height_m + self.hole_m / 2 + self.end_edge_m
+
+    def end(self) -> list[Point]:
+        """The outline of its end, from right to left."""
+        half, rise = self.width_m / 2, self.top_m - self.height_m
+        if not self.round_end:
+            return [(half, self.top_m), (-half, self.top_m)]
+        turns = (math.radians(degrees) for degrees in range(0, 181, 6))
+        return [(half * math.cos(turn), self.height_m + rise * math.sin(turn)) for turn in turns]
+
+
+def lug_figure(lug: LugFace, caption: str, writer: Writer) -> Figure:
     """Face of the lug to scale: plate, hole, pin, weld and the pull at its true angle in the plane."""
-    half = lug.width_at_hole_m / 2
-    top = lug.height_m + lug.hole_m / 2 + lug.end_edge_m
-    reach = 0.8 * (top + half)
-    drawing = Drawing(340, 320, 40)
-    lean = math.radians(angle_in_plane_deg)
+    half, top, foot = lug.width_m / 2, lug.top_m, lug.weld_length_m / 2
+    widest = max(half, foot)
+    reach, lean = 0.8 * (top + half), math.radians(lug.lean_deg)
     tip = (reach * math.sin(lean), lug.height_m + reach * math.cos(lean))
-    foot = lug.weld_length_m / 2
-    drawing.fit([(-max(half, foot) * 1.3, -0.15 * top), (max(half, foot, tip[0]) * 1.15, max(top, tip[1]))])
-    if lug.round_end:
-        arc = [(half * math.cos(math.radians(d)), lug.height_m + (top - lug.height_m) * math.sin(math.radians(d)))
-               for d in range(0, 181, 6)]  # fmt: skip
-    else:
-        arc = [(half, top), (-half, top)]
-    drawing.line("ground", (-max(half, foot) * 1.3, 0.0), (max(half, foot) * 1.3, 0.0))
-    drawing.area("load", (half, 0.0), *arc, (-half, 0.0))
+    drawing = Drawing(340, 320, 40)
+    drawing.fit([(-widest * 1.3, -0.15 * top), (max(widest, tip[0]) * 1.15, max(top, tip[1]))])
+    drawing.line("ground", (-widest * 1.3, 0.0), (widest * 1.3, 0.0))
+    drawing.area("load", (half, 0.0), *lug.end(), (-half, 0.0))
     drawing.circle("pick", (0.0, lug.height_m), lug.hole_m / 2)
     drawing.circle("pick", (0.0, lug.height_m + (lug.hole_m - lug.pin_m) / 2), lug.pin_m / 2)
     drawing.area("molten", (-foot, 0.0), (foot, 0.0), (foot, lug.weld_leg_m), (-foot, lug.weld_leg_m))
     drawing.arrow((0.0, lug.height_m), tip)
-    drawing.dimension((half, 0.0), (-half, 0.0), say.one(lug.width_at_hole_m, "length", digits=3), 16)
-    drawing.dimension((-half, 0.0), (-half, lug.height_m), say.one(lug.height_m, "length", digits=3), 14)
-    caption = (
-        f"Face of the lug to scale: {say.length(lug.width_at_hole_m)} wide at the hole, {say.length(lug.thickness_m)} thick, "
-        f"pulled {angle_in_plane_deg:.0f}° off its line. First comes {governing}."
-    )
+    drawing.dimension((half, 0.0), (-half, 0.0), writer.own(length(lug.width_m), 3), 16)
+    drawing.dimension((-half, 0.0), (-half, lug.height_m), writer.own(length(lug.height_m), 3), 14)
     return Figure(drawing.svg(caption), caption)

@@ -47,7 +47,9 @@ class Lug:
 
 
 def looseness_factor(lug: Lug) -> float:
-    """What a pin loose in its hole leaves of the plate [-]. BTH-1, 3-3.3.1, Cr (from memory)."""
+    """What a pin loose in its hole leaves of the plate [-]. BTH-1, 3-3.3.1, Cr (from memory). Range: pin <= hole; 1 where
+    the pin fills the hole.
+    """
     return 1 - 0.275 * math.sqrt(1 - (lug.pin_m / lug.hole_m) ** 2)
 
 
@@ -122,7 +124,11 @@ class FootLoad:
 
 
 def foot_load(in_plane_deg: float, out_of_plane_deg: float) -> FootLoad:
-    """Split a pull that leans by these angles from the lug's own line."""
+    """Split a pull that leans by these angles [deg, 0 to 90] from the lug's own line, in its plane and out of it.
+
+    >>> foot_load(0.0, 0.0)
+    FootLoad(along=1.0, in_plane=0.0, across=0.0)
+    """
     out = math.radians(out_of_plane_deg)
     lean = math.radians(in_plane_deg)
     return FootLoad(math.cos(out) * math.cos(lean), math.cos(out) * math.sin(lean), math.sin(out))
@@ -170,5 +176,9 @@ def weld_n(lug: Lug, pull: FootLoad) -> float:
 
 
 def throat_m(leg_m: float) -> float:
-    """Throat of an even fillet [m]: leg / sqrt(2)."""
+    """Throat of an even fillet of a leg [m, over 0]: leg / sqrt(2).
+
+    >>> round(throat_m(0.010), 6)
+    0.007071
+    """
     return leg_m / math.sqrt(2)

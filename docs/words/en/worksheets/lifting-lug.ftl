@@ -1,0 +1,119 @@
+# Worksheet lifting-lug.
+
+title = How may a plate lug fail, and which way first?
+summary = Each way a welded plate lug may fail, as a study aid that names the weakest.
+story = The yard studies a drawing of a lug for an engine bearer before it asks an engineer for one.
+
+## What is asked
+
+input-load = Pull on the lug
+    .help = Of its sling leg, not of the whole load.
+input-thickness = Thickness of the plate
+    .help = With calipers.
+input-hole = Diameter of the hole
+    .help = Across the hole.
+input-pin = Diameter of the pin
+    .help = Of the shackle's pin.
+input-side_edge = Hole to side edge
+    .help = From the edge of the hole, square to the pull.
+input-end_edge = Hole to end
+    .help = From the edge of the hole, along the pull.
+input-end_shape = End of the plate
+option-end_shape-round = Round about the hole
+option-end_shape-square = Square
+input-height = Middle of the hole over the weld
+    .help = The arm that bends the foot.
+input-weld_leg = Leg of the fillet weld
+    .help = One run on each side of the plate.
+input-weld_length = Length of each run
+    .help = Of full size, ends not counted.
+input-yield_strength = Yield strength of the plate
+    .help = Plain structural plate: 36,000 psi.
+input-tensile_strength = Tensile strength of the plate
+    .help = Plain structural plate: 58,000 psi at least.
+input-weld_strength = Strength of the weld metal
+    .help = The first two figures of the rod's name, in ksi.
+input-angle_in_plane = Pull leans in the plate's plane
+    .help = From straight up.
+input-angle_out_of_plane = Pull leans across the plate
+    .help = From the plate's own plane.
+input-design_factor = Design factor
+    .help = 3 for common lifting; 2 only where loads are well known.
+
+## What is found
+
+result-capacity_estimate = First way of failing, with its factor
+result-governing = Comes first
+result-net_tension = Tears across the hole
+result-tear_out = Tears out at the end
+result-bearing = Pin crushes the hole
+result-out_of_plane = Bends at the foot
+result-weld = Weld
+
+way-net_tension = the plate tearing across the hole
+way-tear_out = the end tearing out
+way-bearing = the pin crushing the hole
+way-out_of_plane = the foot of the plate bending
+way-weld = the weld
+
+## The headline and the cautions
+
+comes-first = By these formulas { $governing } comes first, at { $capacity_estimate } with its factor. Your load is { $used } of that.
+
+reason-over-the-first-way =
+    .headline = { comes-first } Too much.
+    .caution = The load is over the first way of failing. Do not use this lug.
+reason-study-aid =
+    .headline = { comes-first } A figure to study, not a rating.
+    .caution = A study aid, not a design. A qualified person designs a lifting lug, a qualified welder makes it, and it is tested and marked before it lifts.
+reason-formulas-from-memory =
+    .caution = The pin-hole and weld formulas are from memory of ASME BTH-1 (2005 to 2020 editions) and were not read in its text.
+reason-weak-across =
+    .caution = A plate lug is weak across its plane. Turn it into line with the sling.
+reason-loose-pin =
+    .caution = The pin is loose in the hole: it bears on a line, and the formulas thin out there.
+reason-small-factor =
+    .caution = A factor under 3 is only for lifts whose loads and care are well known.
+reason-not-counted =
+    .caution = The formulas know nothing of bad weld, laminated plate, cold steel, corners that were torch cut, or what the lug is welded to.
+
+## The working
+
+factor = { DIGITS($design_factor, digits: 3) }
+allowed-ultimate = { OWN($ultimate) } / (1.2 × { factor })
+allowed-by-stress = { OWN($pull) } × { OWN($allowed) } / { OWN($stress) }
+
+step-tears = Tears across the hole
+    .formula = Cr × Fu / (1.2 Nd) × 2 t × effective side
+    .numbers = { $loose } × { allowed-ultimate } × 2 × { OWN($thick, digits: 3) } × { OWN($side, digits: 3) }
+    .result = { $net_tension }
+step-splits = Splits at the end
+    .formula = Cr × Fu / (1.2 Nd) × [1.13 a + 0.92 be / (1 + be/Dh)] t
+    .numbers = { $loose } × { allowed-ultimate } × { OWN($width, digits: 3) } × { OWN($thick, digits: 3) }
+    .result = { $splits }
+step-shears = Shears out at the end
+    .formula = 0.70 × Fu / (1.2 Nd) × 2 × plane × t
+    .numbers = 0.70 × { allowed-ultimate } × 2 × { OWN($plane, digits: 3) } × { OWN($thick, digits: 3) }
+    .result = { $shears }
+step-crushes = Pin crushes the hole
+    .formula = 1.25 × Fy / Nd × pin × t
+    .numbers = 1.25 × { OWN($yields) } / { factor } × { OWN($bears, digits: 3) } × { OWN($thick, digits: 3) }
+    .result = { $bearing }
+step-bends = Bends at the foot
+    .formula = your pull × allowed stress (Fy / Nd) / stress from pull and both bendings
+    .numbers = { allowed-by-stress }
+    .result = { $out_of_plane }
+step-weld = Weld
+    .formula = your pull × allowed stress (0.60 × weld metal / (1.2 Nd)) / stress on the throat
+    .numbers = { allowed-by-stress }
+    .result = { $weld }
+
+## Refusals
+
+refused-thicker-than-the-hole = does not go into the hole. Give a pin no thicker than the hole.
+refused-over-the-tensile-strength = is over the tensile strength. Look the two up again.
+refused-hole-in-the-weld = puts the hole into the weld. Give at least half the hole.
+
+## The drawing
+
+figure = Face of the lug to scale: { $wide } wide at the hole, { $thick } thick, pulled { PLACES($lean, places: 0) } off its line. First comes { $governing }.
