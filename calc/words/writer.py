@@ -314,7 +314,7 @@ def _marks(language: str) -> dict[int, str] | None:
 
 def _up_to_one(value: str) -> bool:
     try:
-        return abs(plain_number(value)) <= 1
+        return 0 < abs(plain_number(value)) <= 1
     except ValueError:
         return False
 

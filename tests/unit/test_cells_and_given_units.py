@@ -16,10 +16,13 @@ from calc.words.writer import Writer
         ("−3-1/2", "in", [["n", [["f", "−3-1/2"], " in"]]]),
         ("1,234-5/8", "in", [["n", [["f", "1,234-5/8"], " in"]]]),
         ("4,860", "lb", [["n", ["4,860", " lb"]]]),
+        ("3/4", "short_ton", [["n", [["f", "3/4"], " short ", "ton"]]]),
+        ("1", "short_ton", [["n", ["1", " short ", "ton"]]]),
+        ("0", "short_ton", [["n", ["0", " short ", "tons"]]]),
         ("A/B", "", ["A/B"]),
     ],
 )
-def test_a_fraction_is_set_as_one_whatever_its_sign_and_size(value, unit, spans):
+def test_a_fraction_is_set_as_one_whatever_its_sign_and_size_and_tons_are_counted(value, unit, spans):
     assert Writer().write(Cell(value, unit)) == spans
 
 
