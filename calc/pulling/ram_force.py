@@ -6,9 +6,13 @@ or pulling on the ring round the rod; the push on a hand pump's lever.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
+from typing import Literal
 
-from calc.figures.pulling import ram_figure
+from calc.comparing import exceeds
+from calc.declaration import Citation, Figure, Result, Step, Worksheet, step
+from calc.figures.rams import Lever, RamShape, ram_figure
+from calc.inputs import Bounds, ChoiceInput, CountInput, Given, QuantityInput
 from calc.pulling.hydraulics import (
     bore_from_area_m,
     lever_ratio,
@@ -18,253 +22,300 @@ from calc.pulling.hydraulics import (
     ram_force_n,
     travel_per_stroke_m,
 )
-from calc.quantities import STANDARD_GRAVITY_M_PER_S2, number_text
-from calc.worksheet import (
-    Answer,
-    Caution,
-    Choice,
-    Citation,
-    Given,
-    Input,
-    Result,
-    Say,
-    Step,
-    Verdict,
-    Worksheet,
-)
+from calc.quantities import STANDARD_GRAVITY_M_PER_S2
+from calc.reasons import Reason, caution, note, stop, within
+from calc.words.facts import Absent, Fact, Message, Quantity, absent, force, length, message, share
+from calc.words.writer import Writer
 
 NEAR_SHARE = 0.8
 """Over this share of a plate limit the answer is called careful (our own mark, no source)."""
 
+KnownBy = Literal["pressure", "force", "hand_force"]
+_KNOWN_BY: tuple[KnownBy, ...] = ("pressure", "force", "hand_force")
+_LEVER = ("pump_bore", "lever_to_hand", "lever_to_piston")
+
 
 @dataclass(frozen=True)
-class _Pump:
-    """A hand pump: area [m2], lever ratio [-], stroke of its piston [m] where known."""
+class Rams:
+    """The rams on the pump: how many, bore [m] and, where the oil is on the rod's side, rod [m] of each, the area that the
+    oil works on in one [m2], and what that was found from.
+    """
 
+    count: int
+    bore_m: float
+    rod_m: float | Absent
+    area_m2: float
+    area_by: Literal["area", "bore", "ring"]
+    pulls: bool
+
+    @property
+    def total_area_m2(self) -> float:
+        """The area of all rams [m2]."""
+        return self.area_m2 * self.count
+
+
+@dataclass(frozen=True)
+class Pump:
+    """A hand pump: bore [m] and area [m2] of its piston, ratio of its lever [-], stroke of its piston [m]."""
+
+    bore_m: float
     area_m2: float
     ratio: float
-    stroke_m: float | None
+    stroke_m: float | Absent
 
 
-def _area(given: Given) -> tuple[float, float, bool]:
-    """Working area [m2] and bore [m] of one ram, and whether the oil is on the rod's side."""
+@dataclass(frozen=True)
+class PlateShare:
+    """The part of a plate limit that is used [-], and which limit that is."""
+
+    share: float
+    limit: Message
+
+
+@dataclass(frozen=True)
+class Found:
+    """What rams and pump do. `plate` is the plate limit that is used most."""
+
+    rams: Rams
+    pump: Pump | Absent
+    known_by: KnownBy
+    plate: PlateShare | Absent
+    force_n: float
+    force_each_n: float
+    pressure_pa: float
+    area_m2: float
+    hand_force_n: float | Absent
+    lever_ratio: float | Absent
+    travel_per_stroke_m: float | Absent
+
+
+def _rams(given: Given) -> Rams:
     if given.has("bore") == given.has("area"):
-        raise given.refuse("bore", "or the area is needed, one of the two. Give the bore, such as 2-1/8 in.")
-    pull_side = given.text("direction") == "pull"
+        raise given.refuse("bore", "one-of-bore-and-area")
+    pulls = given.text("direction") == "pull"
+    count = given.count("rams")
+    rod_m = given.si("rod") if given.has("rod") else absent("not-given")
     if given.has("area"):
-        return given.si("area"), bore_from_area_m(given.si("area")), pull_side
-    bore = given.si("bore")
-    if not pull_side:
-        return ram_area_m2(bore), bore, False
-    rod = given.si("rod")
-    if rod >= bore:
-        raise given.refuse("rod", "is not thinner than the bore. Give the diameter of the rod.")
-    return ram_area_m2(bore, rod), bore, True
+        area_m2 = given.si("area")
+        return Rams(count, bore_from_area_m(area_m2), rod_m, area_m2, "area", pulls)
+    bore_m = given.si("bore")
+    if not pulls:
+        return Rams(count, bore_m, rod_m, ram_area_m2(bore_m), "bore", pulls)
+    ring_m = given.si("rod")
+    if ring_m >= bore_m:
+        raise given.refuse("rod", "not-thinner")
+    return Rams(count, bore_m, ring_m, ram_area_m2(bore_m, ring_m), "ring", pulls)
 
 
-def _pump(given: Given) -> _Pump | None:
+def _pump(given: Given) -> Pump | Absent:
     """The hand pump, if any of it is given; then bore and both lever arms are needed."""
-    names = ("pump_bore", "lever_to_hand", "lever_to_piston")
-    if not any(given.has(name) for name in (*names, "pump_stroke")):
-        return None
+    if not any(given.has(name) for name in (*_LEVER, "pump_stroke")):
+        return absent("no-pump")
     ratio = lever_ratio(given.si("lever_to_hand"), given.si("lever_to_piston"))
-    stroke = given.si("pump_stroke") if given.has("pump_stroke") else None
-    return _Pump(ram_area_m2(given.si("pump_bore")), ratio, stroke)
+    bore_m = given.si("pump_bore")
+    stroke_m = given.si("pump_stroke") if given.has("pump_stroke") else absent("not-given")
+    return Pump(bore_m, ram_area_m2(bore_m), ratio, stroke_m)
 
 
-def _pressure(given: Given, area_m2: float, rams: int, pump: _Pump | None) -> tuple[float, Step]:
-    """The pressure [Pa] and how it was found: given, from the pull wanted, or from the push on the lever."""
-    known = [name for name in ("pressure", "force", "hand_force") if given.has(name)]
-    if len(known) != 1:
-        raise given.refuse(
-            known[1] if known else "pressure",
-            "makes one too many. Give one of pressure, force wanted and push on the lever."
-            if known
-            else "is needed, or the force wanted, or the push on the lever.",
-        )
-    if known[0] == "pressure":
-        pressure = given.si("pressure")
-        return pressure, Step("Pressure", "as read", "", "")
-    if known[0] == "force":
-        pressure = pressure_for_force_pa(given.si("force"), area_m2 * rams)
-        return pressure, Step("Pressure", "force / area of all rams", "", "")
-    if pump is None:
-        raise given.refuse("pump_bore", "is needed with a push on the lever. Give bore and both lever arms.")
-    return pump_pressure_pa(given.si("hand_force"), pump.ratio, pump.area_m2), Step(
-        "Pressure", "push × lever ratio / area of the pump piston", "", ""
-    )
+def _known_by(given: Given) -> KnownBy:
+    """What the pressure is found from: one of pressure, force wanted and push on the lever."""
+    known = [name for name in _KNOWN_BY if given.has(name)]
+    if not known:
+        raise given.refuse("pressure", "pressure-missing")
+    if len(known) > 1:
+        raise given.refuse(known[1], "one-too-many")
+    return known[0]
 
 
-def compute(given: Given, say: Say) -> Answer:
-    """Work the sheet out; see WORKSHEET for inputs and results."""
-    area, bore, pull_side = _area(given)
-    rams = given.count("rams")
-    pump = _pump(given)
-    pressure, how = _pressure(given, area, rams, pump)
-    each = ram_force_n(pressure, area)
-    force = each * rams
-    hand = None if pump is None else pressure * pump.area_m2 / pump.ratio
-    travel = (
-        None if pump is None or pump.stroke_m is None else travel_per_stroke_m(pump.stroke_m, pump.area_m2, area * rams)
-    )  # fmt: skip
-    verdict, over = _verdict(given, pressure, each)
-    total = "The rams together" if rams > 1 else "The ram"
-    action = "pull" if pull_side else "push"
-    headline = (
-        f"{total} {action}{'' if rams > 1 else 'es' if action == 'push' else 's'} {say.force(force)} at "
-        f"{say.of(pressure, 'pressure')}."
-    )
-    return Answer(
-        verdict=verdict,
-        headline=f"{headline} {over}".strip(),
-        big="pressure" if given.has("force") else "force",
-        results={
-            "force": force, "force_each": each, "pressure": pressure, "area": area, "hand_force": hand,
-            "lever_ratio": None if pump is None else pump.ratio, "travel_per_stroke": travel,
-        },
-        shown={} if pump else {"hand_force": "give the pump to find it", "lever_ratio": "no pump given"},
-        steps=_steps(say, given, area, rams, pressure, how, each, force, pump, hand),
-        cautions=_cautions(given, verdict, rams),
-        figure=ram_figure(
-            bore, given.si("rod") if given.has("rod") else 0.0, pull_side, rams, say, pressure, force,
-            given.si("pump_bore") if pump else None, (pump.ratio, hand) if pump and hand else None,
-        ),
-    )  # fmt: skip
+def _pressure_pa(given: Given, by: KnownBy, rams: Rams, pump: Pump | Absent) -> float:
+    if by == "pressure":
+        return given.si("pressure")
+    if by == "force":
+        return pressure_for_force_pa(given.si("force"), rams.total_area_m2)
+    if isinstance(pump, Absent):
+        raise given.refuse("pump_bore", "pump-missing")
+    return pump_pressure_pa(given.si("hand_force"), pump.ratio, pump.area_m2)
 
 
-def _verdict(given: Given, pressure: float, each: float) -> tuple[Verdict, str]:
-    """The verdict from the plate limits, and words for what is over or missing."""
+def _plate(given: Given, pressure_pa: float, each_n: float) -> PlateShare | Absent:
+    """The plate limit that is used most; the pressure where both are used alike."""
     shares = []
     if given.has("max_pressure"):
-        shares.append((pressure / given.si("max_pressure"), "pressure on the plate"))
+        shares.append(PlateShare(pressure_pa / given.si("max_pressure"), message("plate-pressure")))
     if given.has("ram_capacity"):
         capacity_n = given.si("ram_capacity") * STANDARD_GRAVITY_M_PER_S2
-        shares.append((each / capacity_n, "capacity of one ram"))
-    if not shares:
-        return "caution", "Hold it against the pressure and the capacity on the plates."
-    share, name = max(shares)
-    words = f"That is {number_text(share * 100, 3, 'up')}% of the {name}."
-    if share > 1.0 + 1e-12:
-        return "stop", f"{words} Too much."
-    return ("caution" if share > NEAR_SHARE else "ok"), words
+        shares.append(PlateShare(each_n / capacity_n, message("plate-capacity")))
+    return max(shares, key=lambda one: one.share) if shares else absent("not-given")
 
 
-def _steps(
-    say: Say, given: Given, area: float, rams: int, pressure: float, how: Step, each: float, force: float,
-    pump: _Pump | None, hand: float | None,
-) -> tuple[Step, ...]:  # fmt: skip
-    area_words = say.of(area, "area", digits=4)
-    if given.has("area"):
-        first = Step("Area of one ram", "as given", area_words, area_words)
-    elif given.text("direction") == "pull":
-        bore, rod = say.one(given.si("bore"), "length"), say.one(given.si("rod"), "length")
-        first = Step("Ring round the rod", "π/4 × (bore² − rod²)", f"π/4 × ({bore}² − {rod}²)", area_words)
-    else:
-        first = Step(
-            "Area of one ram", "π/4 × bore²", f"π/4 × {say.one(given.si('bore'), 'length')}²", area_words
-        )
-    numbers = say.one(pressure, "pressure")
-    if given.has("force"):
-        numbers = f"{say.one(force, 'force')} / ({rams} × {say.one(area, 'area')})"
-    steps = [first]
-    if pump is not None and given.has("hand_force"):
-        numbers = f"{say.one(given.si('hand_force'), 'force')} × {number_text(pump.ratio, 4)} / {say.one(pump.area_m2, 'area')}"
-    steps.append(Step(how.label, how.formula, numbers, say.of(pressure, "pressure")))
-    steps.append(
-        Step("Force of one ram", "pressure × area", f"{say.one(pressure, 'pressure')} × {say.one(area, 'area')}", say.force(each))
-    )  # fmt: skip
-    if rams > 1:
-        steps.append(
-            Step("All rams", "number × force of one", f"{rams} × {say.one(each, 'force')}", say.force(force))
-        )
-    if pump is not None and hand is not None:
-        steps.append(
-            Step(
-                "Push on the lever", "pressure × area of the pump piston / lever ratio",
-                f"{say.one(pressure, 'pressure')} × {say.one(pump.area_m2, 'area')} / {number_text(pump.ratio, 4)}",
-                say.force(hand, "up"),
-            )
-        )  # fmt: skip
-    return tuple(steps)
-
-
-def _cautions(given: Given, verdict: Verdict, rams: int) -> tuple[Caution, ...]:
-    cautions = []
-    if verdict == "stop":
-        cautions.append(
-            Caution(
-                "That is over the plate. Do not pump there, and do not set the relief valve up.",
-                "prohibition",
-            )
-        )
-    cautions.append(
-        Caution(
-            "A pinhole in a hose cuts through a glove and the oil goes into the hand. Never feel for a leak; let the pressure off, then look. Oil under the skin is for a surgeon at once.",
-            "prohibition",
-        )
+def find(given: Given) -> Found:
+    """Forces and pressures of rams and pump; see WORKSHEET for inputs and results."""
+    rams = _rams(given)
+    pump = _pump(given)
+    by = _known_by(given)
+    pressure_pa = _pressure_pa(given, by, rams, pump)
+    each_n = ram_force_n(pressure_pa, rams.area_m2)
+    return Found(
+        rams=rams,
+        pump=pump,
+        known_by=by,
+        plate=_plate(given, pressure_pa, each_n),
+        force_n=each_n * rams.count,
+        force_each_n=each_n,
+        pressure_pa=pressure_pa,
+        area_m2=rams.area_m2,
+        hand_force_n=absent("give-the-pump")
+        if isinstance(pump, Absent)
+        else pressure_pa * pump.area_m2 / pump.ratio,
+        lever_ratio=pump if isinstance(pump, Absent) else pump.ratio,
+        travel_per_stroke_m=_travel_m(rams, pump),
     )
-    if rams > 1:
-        cautions.append(
-            Caution(
-                "Rams on one pump share the pressure, not the travel. The lighter-loaded one moves first and tips the load. Watch both, stop often.",
-                "warning",
-            )
-        )
-    if given.text("direction") == "pull":
-        cautions.append(
-            Caution("On the pull side the rod takes area away: the same pressure gives less.", "note")
-        )
-    cautions.append(
-        Caution(
-            "Seals and rods rub, so a real ram gives a little less while it moves, and a gauge has its own error. Check the gauge first.",
-            "note",
-        )
-    )
-    return tuple(cautions)
 
+
+def _travel_m(rams: Rams, pump: Pump | Absent) -> float | Absent:
+    if isinstance(pump, Absent) or isinstance(pump.stroke_m, Absent):
+        return absent("not-known")
+    return travel_per_stroke_m(pump.stroke_m, pump.area_m2, rams.total_area_m2)
+
+
+def judge(found: Found) -> tuple[Reason, ...]:
+    """The plate limits, then what goes with every ram. What was asked for stands large."""
+    against_plate = _against_plate(found.plate)
+    if found.known_by == "force":
+        against_plate = replace(against_plate, large="pressure")
+    reasons = [against_plate, note("pinhole", "prohibition")]
+    if found.rams.count > 1:
+        reasons.append(note("travel-not-shared", "warning"))
+    if found.rams.pulls:
+        reasons.append(note("rod-takes-area"))
+    reasons.append(note("seals-rub"))
+    return tuple(reasons)
+
+
+def _against_plate(plate: PlateShare | Absent) -> Reason:
+    if isinstance(plate, Absent):
+        return caution("no-plate-limit")
+    facts: dict[str, Fact] = {"share": share(plate.share), "limit": plate.limit}
+    if exceeds(plate.share, 1.0):
+        return stop("over-plate", **facts)
+    if exceeds(plate.share, NEAR_SHARE):
+        return caution("near-plate", **facts)
+    return within("inside-plate", **facts)
+
+
+def work(found: Found) -> tuple[Step, ...]:
+    """The lines of the working."""
+    rams, pump = found.rams, found.pump
+    steps = [_area_step(rams)]
+    if isinstance(pump, Absent) or isinstance(found.hand_force_n, Absent):
+        steps += [step(f"pressure-by-{found.known_by}"), step("force-each")]
+        return (*steps, step("force-all")) if rams.count > 1 else tuple(steps)
+    piston = Quantity(pump.area_m2, "area")
+    steps += [
+        step(f"pressure-by-{found.known_by}", push=force(found.hand_force_n), piston=piston),
+        step("force-each"),
+    ]
+    if rams.count > 1:
+        steps.append(step("force-all"))
+    return (*steps, step("lever", piston=piston))
+
+
+def _area_step(rams: Rams) -> Step:
+    if rams.area_by == "ring" and not isinstance(rams.rod_m, Absent):
+        return step("area-of-ring", rod=length(rams.rod_m))
+    return step("area-of-bore" if rams.area_by == "bore" else "area-given")
+
+
+def draw(found: Found, writer: Writer) -> Figure:
+    """The ram in section, with its pump."""
+    rams, pump = found.rams, found.pump
+    shape = RamShape(
+        bore_m=rams.bore_m,
+        rod_m=0.0 if isinstance(rams.rod_m, Absent) else rams.rod_m,
+        pulls=rams.pulls,
+        pressure_pa=found.pressure_pa,
+        force_n=found.force_n,
+        pump_bore_m=0.0 if isinstance(pump, Absent) else pump.bore_m,
+        lever=_lever(found),
+    )
+    caption = writer.text(
+        "figure",
+        rams=rams.count,
+        pressure=Quantity(found.pressure_pa, "pressure"),
+        side="ring" if rams.pulls else "bore",
+        bore=length(rams.bore_m, digits=4),
+        force=force(found.force_n),
+    )
+    return ram_figure(shape, caption, writer)
+
+
+def _lever(found: Found) -> Lever | None:
+    """The lever as drawn: where a pump is known and there is something to push."""
+    if isinstance(found.lever_ratio, Absent) or isinstance(found.hand_force_n, Absent):
+        return None
+    return Lever(found.lever_ratio, found.hand_force_n) if found.hand_force_n else None
+
+
+_LENGTH = Bounds(above=0, at_most=40)
+_PRESSURE = Bounds(above=0, at_most=50000)
 
 WORKSHEET = Worksheet(
     name="ram-force",
-    title="How hard does my ram push at this pressure?",
-    summary="Force from bore and pressure, or the pressure for a force wanted; several rams; the push on the pump's lever.",
     inputs=(
-        Input("bore", "Bore of the ram", "quantity", "length", above=0, at_most=40, required=False,
-              help="Inside diameter of the barrel, not the rod."),
-        Input("area", "Or: effective area, from the plate", "quantity", "area", above=0, at_most=1300, required=False),
-        Input("direction", "The ram", "choice", default="push",
-              choices=(Choice("push", "Pushes (oil on the full bore)"), Choice("pull", "Pulls (oil on the rod's side)"))),
-        Input("rod", "Diameter of the rod", "quantity", "length", above=0, at_most=40, required=False,
-              shown_when={"direction": ("pull",)}),
-        Input("rams", "Rams on the pump", "count", at_least=1, at_most=12, default="1"),
-        Input("pressure", "Pressure", "quantity", "pressure", at_least=0, at_most=50000, required=False),
-        Input("force", "Or: force wanted, all rams together", "quantity", "force", at_least=0, at_most=100_000_000,
-              required=False),
-        Input("max_pressure", "Highest pressure, from the plate", "quantity", "pressure", above=0, at_most=50000,
-              required=False, help="The lowest of ram, pump, hose and coupling."),
-        Input("ram_capacity", "Capacity of one ram, from its plate", "quantity", "weight", "short_ton", "t", above=0,
-              at_most=2000, required=False),
-        Input("pump_bore", "Bore of the hand pump", "quantity", "length", above=0, at_most=10, required=False),
-        Input("pump_stroke", "Stroke of the pump piston", "quantity", "length", above=0, at_most=40, required=False),
-        Input("lever_to_hand", "Lever: pivot to hand", "quantity", "length", above=0, at_most=200, required=False),
-        Input("lever_to_piston", "Lever: pivot to pump piston", "quantity", "length", above=0, at_most=40,
-              required=False),
-        Input("hand_force", "Or: push on the lever", "quantity", "force", above=0, at_most=2000, required=False),
+        QuantityInput("bore", dimension="length", bounds=_LENGTH, required=False),
+        QuantityInput("area", dimension="area", bounds=Bounds(above=0, at_most=1300), required=False),
+        ChoiceInput("direction", choices=("push", "pull"), default="push"),
+        QuantityInput(
+            "rod", dimension="length", bounds=_LENGTH, required=False, shown_when={"direction": ("pull",)}
+        ),
+        CountInput("rams", bounds=Bounds(at_least=1, at_most=12), default="1"),
+        QuantityInput(
+            "pressure", dimension="pressure", bounds=Bounds(at_least=0, at_most=50000), required=False
+        ),
+        QuantityInput(
+            "force", dimension="force", bounds=Bounds(at_least=0, at_most=100_000_000), required=False
+        ),
+        QuantityInput("max_pressure", dimension="pressure", bounds=_PRESSURE, required=False),
+        QuantityInput(
+            "ram_capacity",
+            dimension="weight",
+            unit="short_ton",
+            unit_si="t",
+            bounds=Bounds(above=0, at_most=2000),
+            required=False,
+        ),
+        QuantityInput("pump_bore", dimension="length", bounds=Bounds(above=0, at_most=10), required=False),
+        QuantityInput("pump_stroke", dimension="length", bounds=_LENGTH, required=False),
+        QuantityInput(
+            "lever_to_hand", dimension="length", bounds=Bounds(above=0, at_most=200), required=False
+        ),
+        QuantityInput("lever_to_piston", dimension="length", bounds=_LENGTH, required=False),
+        QuantityInput("hand_force", dimension="force", bounds=Bounds(above=0, at_most=2000), required=False),
     ),
     results=(
-        Result("force", "Force, all rams together", "force"),
-        Result("force_each", "Force of one ram", "force"),
-        Result("pressure", "Pressure", "pressure"),
-        Result("area", "Working area of one ram", "area", digits=4),
-        Result("hand_force", "Push on the lever", "force", rounding="up"),
-        Result("lever_ratio", "Ratio of the lever", digits=4),
-        Result("travel_per_stroke", "Travel of the rams for one stroke", "length"),
+        Result("force", "force"),
+        Result("force_each", "force"),
+        Result("pressure", "pressure"),
+        Result("area", "area", digits=4),
+        Result("hand_force", "force", "demand"),
+        Result("lever_ratio", digits=4),
+        Result("travel_per_stroke", "length"),
     ),
-    compute=compute,
+    find=find,
+    judge=judge,
+    work=work,
+    draw=draw,
+    large="force",
     example={
-        "bore": "1.68 in", "pressure": "4,300 psi", "rams": "1", "max_pressure": "10,000 psi", "ram_capacity": "10 tons",
-        "pump_bore": "7/16 in", "pump_stroke": "1 in", "lever_to_hand": "21 in", "lever_to_piston": "1-1/4 in",
+        "bore": "1.68 in",
+        "pressure": "4,300 psi",
+        "rams": "1",
+        "max_pressure": "10,000 psi",
+        "ram_capacity": "10 tons",
+        "pump_bore": "7/16 in",
+        "pump_stroke": "1 in",
+        "lever_to_hand": "21 in",
+        "lever_to_piston": "1-1/4 in",
     },
-    ok_words="Inside the limits given",
-    example_story="The yard's ten-ton ram pulls a bollard hook against the slip's bench; the gauge shows 4,300 psi.",
     citations=(Citation("openstax-physics", "ch. 11, Pascal's principle"),),
-)  # fmt: skip
+)

@@ -8,7 +8,7 @@ import pytest
 from hypothesis import example, given, settings
 from hypothesis import strategies as st
 
-from calc.answering import answer, worksheet
+from calc.answering import answer, described
 from calc.worksheet import BadInput
 
 SHEETS = (
@@ -38,7 +38,7 @@ QUANTITIES = [
 
 def raw_value(declared: Any) -> st.SearchStrategy[Any]:
     if declared.kind == "choice":
-        return st.sampled_from([choice.value for choice in declared.choices] + ["", "nonsense"])
+        return st.sampled_from([*declared.choices, "", "nonsense"])
     if declared.kind == "flag":
         return st.sampled_from(["yes", "no", "", "perhaps"])
     if declared.kind == "rows":
@@ -59,12 +59,13 @@ def raw_value(declared: Any) -> st.SearchStrategy[Any]:
 @settings(max_examples=60)
 @given(data=st.data())
 def test_answered_or_refused(name: str, data: st.DataObject) -> None:
-    sheet = worksheet(name)
+    sheet = described(name)
+    asked = [one.declared for one in sheet.inputs]
     inputs = dict(sheet.example)
     changed = data.draw(
-        st.lists(st.sampled_from([declared.name for declared in sheet.inputs]), max_size=4, unique=True)
+        st.lists(st.sampled_from([declared.name for declared in asked]), max_size=4, unique=True)
     )
-    for declared in sheet.inputs:
+    for declared in asked:
         if declared.name in changed:
             inputs[declared.name] = data.draw(raw_value(declared))
     try:
