@@ -4,22 +4,31 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
+from calc.answering import worksheet
 from calc.figures.drawing import Drawing
 from calc.figures.heat_colour import whole_degrees
-from calc.figures.heat_map import HATCHES, fill_band
+from calc.figures.heat_map import HATCHES, HeatBand, fill_band
 from calc.figures.heat_rules import degree_axes, heat_rules_figure
 from calc.heating.chain_heat import asme_bands, en_bands
-from calc.heating.weld_heat import WORKSHEET, bands_of, weld_of
+from calc.inputs import read_inputs
 from calc.tables import number, table
-from calc.worksheet import Figure, Say, read_inputs
+from calc.telling import reading
+from calc.words.writer import Writer
+from calc.worksheet import Figure, Say
+
+
+def example_bands() -> tuple[HeatBand, ...]:
+    """The bands of the bead in the worksheet's example, from the melt out, without words."""
+    sheet = worksheet("weld-heat")
+    found = sheet.find(read_inputs(sheet.inputs, sheet.example, reading(sheet, Writer(scopes=sheet.scopes))))
+    return tuple(HeatBand(band.name, "", band.line.points) for band in found.bands)
 
 
 def bead_anatomy(say: Say) -> Figure:
     """The bead of the worksheet's example: its bands, the notch at each toe, the pull of shrinkage, where a crack starts."""
-    given = read_inputs(WORKSHEET.inputs, WORKSHEET.example, "us")
-    bands = bands_of(weld_of(given), given.si("peak_temperature"), say)[:3]
-    melted, hard, soft = (band.line for band in bands)
-    toe, reach = melted.points[0][0], soft.points[0][0]
+    bands = example_bands()[:3]
+    melted, hard, soft = bands
+    toe, reach = melted.reach_m, soft.reach_m
     deep = soft.points[-1][1]
     drawing = Drawing(420, 300, 16)
     drawing.parts.append(HATCHES)
@@ -50,7 +59,7 @@ def bead_anatomy(say: Say) -> Figure:
         drawing.line("dimension", (0.0, -0.9 * bottom), (aside, height))
         drawing.text((aside, height), words, "start", (4, 4), "small")
     caption = (
-        f"One bead, to scale: melted to {say.length(toe)} from its middle, a hard rim to {say.length(hard.points[0][0])}, a soft "
+        f"One bead, to scale: melted to {say.length(toe)} from its middle, a hard rim to {say.length(hard.reach_m)}, a soft "
         f"band to {say.length(reach)} at most. A crack starts at the notch of the toe, in the hard rim, where shrinkage pulls."
     )
     return Figure(drawing.svg(caption), caption)

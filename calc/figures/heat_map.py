@@ -7,10 +7,12 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from typing import Literal
 
+from calc.declaration import Figure
 from calc.figures.drawing import Drawing, Point
-from calc.heating.moving_heat import Isotherm
-from calc.worksheet import Figure, Say
+
+BandName = Literal["melted", "hard", "softened", "tinted"]
 
 HATCHES = (
     '<defs><pattern id="weld-hard" width="5" height="5" patternUnits="userSpaceOnUse">'
@@ -20,7 +22,7 @@ HATCHES = (
     '<pattern id="weld-tint" width="7" height="7" patternUnits="userSpaceOnUse">'
     '<circle cx="2" cy="2" r=".9" fill="currentColor"/></pattern></defs>'
 )
-_FILLS = {
+_FILLS: dict[BandName, str] = {
     "melted": "currentColor",
     "hard": "url(#weld-hard)",
     "softened": "url(#weld-soft)",
@@ -30,43 +32,77 @@ _FILLS = {
 
 @dataclass(frozen=True)
 class HeatBand:
-    """A band of the map: its name (melted, hard, softened or tinted), the words on the drawing, and its outer line."""
+    """A band of the map: its name, the words on the drawing, and its outer line as points (aside, deep) [m] from the top
+    face down.
+    """
 
-    name: str
+    name: BandName
     words: str
-    line: Isotherm
+    points: tuple[Point, ...]
+
+    @property
+    def reach_m(self) -> float:
+        """How far it reaches on the face from the middle of the bead [m]."""
+        return self.points[0][0]
+
+    @property
+    def deepest_m(self) -> float:
+        """How far it reaches down [m]."""
+        return max(deep for _aside, deep in self.points)
 
 
-def heat_map_figure(bands: Sequence[HeatBand], thickness_m: float, say: Say) -> Figure:
-    """The section across the bead; `bands` from the innermost out."""
-    reach = bands[-1].line.points[0][0]
-    deepest = max(point[1] for point in bands[-1].line.points)
-    cut = thickness_m > 1.35 * deepest
-    depth = 1.35 * deepest if cut else thickness_m
-    half = 1.18 * reach
+@dataclass(frozen=True)
+class _Sheet:
+    """How much of the section is drawn [m]: half its width, and its depth, which may be cut short of the thickness."""
+
+    half: float
+    depth: float
+    cut: bool
+
+    @property
+    def label_room(self) -> float:
+        """Height kept free under the section for words [m]."""
+        return 0.62 * max(self.half, 0.6 * self.depth)
+
+    def label_height(self, row: int, rows: int) -> float:
+        """Where the words of a row stand [m]."""
+        step = 0.6 * max(self.half, 0.6 * self.depth) / rows
+        return -self.depth - step * (row + 1) + 0.25 * step
+
+
+def _sheet(widest: HeatBand, thickness_m: float) -> _Sheet:
+    cut = thickness_m > 1.35 * widest.deepest_m
+    return _Sheet(1.18 * widest.reach_m, 1.35 * widest.deepest_m if cut else thickness_m, cut)
+
+
+def heat_map_figure(bands: Sequence[HeatBand], thickness_m: float, caption: str) -> Figure:
+    """The section across the bead in steel of a thickness [m]; `bands` from the innermost out."""
+    widest = bands[-1]
+    sheet = _sheet(widest, thickness_m)
+    half, depth = sheet.half, sheet.depth
     drawing = Drawing(400, 330, 20)
     drawing.parts.append(HATCHES)
-    label_room = 0.62 * max(half, 0.6 * depth)
-    drawing.fit([(-half, 0.12 * reach), (half, -depth - label_room)])
+    drawing.fit([(-half, 0.12 * widest.reach_m), (half, -depth - sheet.label_room)])
     for band in reversed(bands):
         fill_band(drawing, band)
-    edges = [(-half, 0.0), (half, 0.0)]
-    drawing.line("outline", *edges)
-    drawing.line("hidden" if cut else "outline", (-half, -depth), (half, -depth))
+    drawing.line("outline", (-half, 0.0), (half, 0.0))
+    drawing.line("hidden" if sheet.cut else "outline", (-half, -depth), (half, -depth))
     for side in (-half, half):
         drawing.line("hidden", (side, 0.0), (side, -depth))
-    melted = bands[0].line.points[0][0]
-    cap = [(melted * step / 6, 0.22 * melted * (1 - (step / 6) ** 2)) for step in range(-6, 7)]
-    drawing.line("outline", *cap)
+    drawing.line("outline", *_cap(bands[0].reach_m))
     for row, band in enumerate(bands):
-        _label(drawing, band, row, len(bands), depth, half)
-    caption = _caption(bands, thickness_m, say)
+        _label(drawing, band, sheet.label_height(row, len(bands)))
     return Figure(drawing.svg(caption), caption)
+
+
+def _cap(melted_m: float) -> list[Point]:
+    """The bead's crown over the face, as wide as the melt."""
+    return [(melted_m * step / 6, 0.22 * melted_m * (1 - (step / 6) ** 2)) for step in range(-6, 7)]
 
 
 def fill_band(drawing: Drawing, band: HeatBand) -> None:
     """Fill a band of the section on both sides of the bead."""
-    right: list[Point] = [(aside, -deep) for aside, deep in band.line.points]
+    right: list[Point] = [(aside, -deep) for aside, deep in band.points]
     left: list[Point] = [(-aside, down) for aside, down in reversed(right)]
     placed = [drawing.place(point) for point in (*right, *left)]
     path = "M" + " L".join(f"{x:.1f} {y:.1f}" for x, y in placed) + " Z"
@@ -76,23 +112,10 @@ def fill_band(drawing: Drawing, band: HeatBand) -> None:
     )
 
 
-def _label(drawing: Drawing, band: HeatBand, row: int, rows: int, depth: float, half: float) -> None:
+def _label(drawing: Drawing, band: HeatBand, height: float) -> None:
     """The band's words under the section, on a leader from where its outer line meets the face."""
-    step = 0.6 * max(half, 0.6 * depth) / rows
-    height = -depth - step * (row + 1) + 0.25 * step
-    aside = band.line.points[0][0]
-    drawing.line("dimension", (aside, 0.0), (aside, height))
-    drawing.text((aside, height), band.words, "end", (-4, 2), "note")
+    drawing.line("dimension", (band.reach_m, 0.0), (band.reach_m, height))
+    drawing.text((band.reach_m, height), band.words, "end", (-4, 2), "note")
 
 
-def _caption(bands: Sequence[HeatBand], thickness_m: float, say: Say) -> str:
-    parts = [f"{band.name} out to {say.length(band.line.points[0][0])}" for band in bands]
-    through = [band.name for band in bands if band.line.through]
-    tail = f" Right through the thickness: {', '.join(through)}." if through else ""
-    return (
-        f"Section across the bead in steel {say.length(thickness_m)} thick, measured from the middle of the bead along the "
-        f"face: {'; '.join(parts)}; untouched beyond.{tail}"
-    )
-
-
-__all__ = ["HATCHES", "HeatBand", "fill_band", "heat_map_figure"]
+__all__ = ["HATCHES", "BandName", "HeatBand", "fill_band", "heat_map_figure"]

@@ -86,8 +86,13 @@ def circle(inner_radius_m: float, diameter_m: float) -> CurvedSection:
     root = math.sqrt(centroid * centroid - half * half)
     eccentricity = half * half / (2 * (centroid + root))
     return CurvedSection(
-        inner_radius_m, inner_radius_m + diameter_m, math.pi * half * half, centroid, centroid - eccentricity, eccentricity
-    )  # fmt: skip
+        inner_radius_m,
+        inner_radius_m + diameter_m,
+        math.pi * half * half,
+        centroid,
+        centroid - eccentricity,
+        eccentricity,
+    )
 
 
 def trapezoid_strips(

@@ -10,16 +10,23 @@ from __future__ import annotations
 
 import functools
 import math
-from collections.abc import Callable, Iterator, Mapping
+from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 
 from calc.quantities import from_si
 from calc.tables import number, table
+from calc.words.facts import Absent, Fact, Number, absent, message
 
 ELEMENTS = (
-    ("carbon", "C"), ("manganese", "Mn"), ("silicon", "Si"), ("chromium", "Cr"), ("nickel", "Ni"),
-    ("molybdenum", "Mo"), ("vanadium", "V"), ("copper", "Cu"),
-)  # fmt: skip
+    ("carbon", "C"),
+    ("manganese", "Mn"),
+    ("silicon", "Si"),
+    ("chromium", "Cr"),
+    ("nickel", "Ni"),
+    ("molybdenum", "Mo"),
+    ("vanadium", "V"),
+    ("copper", "Cu"),
+)
 """Elements that count, and their signs."""
 LOWEST_CARBON_PCT, HIGHEST_CARBON_PCT = 0.10, 0.50
 """Carbon range in which hardness is answered [percent]: where the three martensite fits agree within 10 percent."""
@@ -79,9 +86,12 @@ def carbon_equivalent_pct(steel_pct: Composition) -> float:
 
 
 def weldability(carbon_equivalent: float) -> str:
-    """The band of the table carbon-equivalent-bands: excellent, very good, good, fair or poor.
+    """The band of the table carbon-equivalent-bands: excellent, very_good, good, fair or poor.
 
-    Between two printed bands (0.35 and 0.36) the worse one counts.
+    carbon_equivalent -- [percent], from 0 up; between two printed bands (0.35 and 0.36) the worse one counts
+
+    >>> weldability(0.355), weldability(0.78)
+    ('very_good', 'poor')
     """
     for upper, rating in _bands():
         if carbon_equivalent <= upper + 1e-12:
@@ -92,7 +102,7 @@ def weldability(carbon_equivalent: float) -> str:
 @functools.cache
 def _bands() -> tuple[tuple[float, str], ...]:
     rows = table("carbon-equivalent-bands").where(quantity="carbon_equivalent_to")
-    return tuple((number(row), row["rating"].replace("_", " ")) for row in rows)
+    return tuple((number(row), row["rating"]) for row in rows)
 
 
 def in_range(steel_pct: Composition) -> bool:
@@ -133,13 +143,24 @@ def zone_yurioka_hv(steel_pct: Composition, cooling_time_s: float) -> float:
     counted = carbon if carbon <= 0.3 else carbon / 6 + 0.25
     chromium = part("Cr")
     harden_1 = (
-        counted + part("Si") / 24 + part("Mn") / 6 + part("Cu") / 15 + part("Ni") / 12
-        + chromium * (1 - 0.16 * math.sqrt(chromium)) / 8 + part("Mo") / 4
-    )  # fmt: skip
+        counted
+        + part("Si") / 24
+        + part("Mn") / 6
+        + part("Cu") / 15
+        + part("Ni") / 12
+        + chromium * (1 - 0.16 * math.sqrt(chromium)) / 8
+        + part("Mo") / 4
+    )
     harden_2 = (
-        carbon + part("Si") / 24 + part("Mn") / 5 + part("Cu") / 10 + part("Ni") / 18 + chromium / 5
-        + part("Mo") / 2.5 + part("V") / 5
-    )  # fmt: skip
+        carbon
+        + part("Si") / 24
+        + part("Mn") / 5
+        + part("Cu") / 10
+        + part("Ni") / 18
+        + chromium / 5
+        + part("Mo") / 2.5
+        + part("V") / 5
+    )
     harden_3 = counted + part("Mn") / 3.6 + part("Cu") / 20 + part("Ni") / 9 + chromium / 5 + part("Mo") / 4
     hard = martensite_yurioka_hv(steel_pct)
     soft = min(hard, 145 + 130 * math.tanh(2.65 * harden_2 - 0.69))
@@ -176,9 +197,66 @@ def hard_zone_hv(made_of: Steel, cooling_time_s: float) -> tuple[float, float] |
     return min(zone), max(zone) if mixed else max(full)
 
 
+@dataclass(frozen=True)
+class HardZone:
+    """Least and greatest hardness of the zone beside a bead [HV]."""
+
+    least_hv: float
+    greatest_hv: float
+
+
+@dataclass(frozen=True)
+class Hardening:
+    """How a steel, or any of several, hardens: carbon equivalent least, middle and greatest [percent], weldability at both
+    ends, and the hardness of the zone or why there is none.
+    """
+
+    least_pct: float
+    middle_pct: float
+    greatest_pct: float
+    best_weldability: str
+    worst_weldability: str
+    zone: HardZone | Absent
+
+
+def hardening_of(steels: Sequence[Steel], cooling_time_s: float | Absent) -> Hardening:
+    """How the steels harden when the zone cools from 800 to 500 C in a time [s]; one steel, or all it may be."""
+    equivalents = [[carbon_equivalent_pct(corner) for corner in one.corners()] for one in steels]
+    least = min(row[0] for row in equivalents)
+    greatest = max(row[2] for row in equivalents)
+    middle = equivalents[0][1] if len(steels) == 1 else (least + greatest) / 2
+    zone = _zone(steels, cooling_time_s)
+    return Hardening(least, middle, greatest, weldability(least), weldability(greatest), zone)
+
+
+def _zone(steels: Sequence[Steel], cooling_time_s: float | Absent) -> HardZone | Absent:
+    if isinstance(cooling_time_s, Absent):
+        return absent("no-cooling-time")
+    zones = [zone for one in steels if (zone := hard_zone_hv(one, cooling_time_s))]
+    if not zones:
+        return absent(
+            "outside-the-fits",
+            least=Number(LOWEST_CARBON_PCT, 2),
+            greatest=Number(HIGHEST_CARBON_PCT, 2),
+            alloy=Number(MOST_ALLOY_PCT),
+        )
+    return HardZone(min(low for low, _ in zones), max(high for _, high in zones))
+
+
 def rockwell_c(vickers: float) -> float | None:
     """Rockwell C of a Vickers hardness [HV] by the table hardness-conversion; None outside it."""
     return between(_hardness_rows("vickers", "astm-e140", "HV"), vickers)
+
+
+def rockwell_fact(vickers: float) -> Fact:
+    """Rockwell C of a Vickers hardness [HV] to be read: a whole number, or under or over the ends of the table."""
+    rows = _hardness_rows("vickers", "astm-e140", "HV")
+    if vickers < rows[0][0]:
+        return message("under-rockwell", end=Number(rows[0][1], places=0))
+    found = between(rows, vickers)
+    if found is None:
+        return message("over-rockwell", end=Number(rows[-1][1], places=0))
+    return Number(found, places=0)
 
 
 @functools.cache
@@ -213,7 +291,26 @@ def _reader(steel_pct: Composition) -> Callable[[str], float]:
 
 
 __all__ = [
-    "ELEMENTS", "HIGHEST_CARBON_PCT", "LOWEST_CARBON_PCT", "Composition", "Steel", "between", "carbon_equivalent_pct",
-    "hard_zone_hv", "in_range", "martensite_duren_hv", "martensite_maynier_hv", "martensite_yurioka_hv", "rockwell_c",
-    "rockwell_of_strength", "steel", "steel_names", "weldability", "zone_yurioka_hv",
-]  # fmt: skip
+    "ELEMENTS",
+    "HIGHEST_CARBON_PCT",
+    "LOWEST_CARBON_PCT",
+    "Composition",
+    "HardZone",
+    "Hardening",
+    "Steel",
+    "between",
+    "carbon_equivalent_pct",
+    "hard_zone_hv",
+    "hardening_of",
+    "in_range",
+    "martensite_duren_hv",
+    "martensite_maynier_hv",
+    "martensite_yurioka_hv",
+    "rockwell_c",
+    "rockwell_fact",
+    "rockwell_of_strength",
+    "steel",
+    "steel_names",
+    "weldability",
+    "zone_yurioka_hv",
+]

@@ -295,6 +295,13 @@ def _back_face(arc: MovingArc, rise_k: float, widest_m: float) -> float:
 
 
 __all__ = [
-    "Isotherm", "MovingArc", "Peak", "isotherm", "peak", "surface_distance_m", "temperature_rise_k", "thick_peak_rise_k",
+    "Isotherm",
+    "MovingArc",
+    "Peak",
+    "isotherm",
+    "peak",
+    "surface_distance_m",
+    "temperature_rise_k",
+    "thick_peak_rise_k",
     "thin_peak_rise_k",
-]  # fmt: skip
+]

@@ -134,6 +134,15 @@ def strength_after(
 
 
 __all__ = [
-    "LEAST_CONSTANT", "USUAL_CONSTANT", "Band", "TemperedSteel", "condition_pa", "cycle_parameter", "hours_for", "parameter",
-    "strength_after", "tempered_steel", "tempered_steel_names",
-]  # fmt: skip
+    "LEAST_CONSTANT",
+    "USUAL_CONSTANT",
+    "Band",
+    "TemperedSteel",
+    "condition_pa",
+    "cycle_parameter",
+    "hours_for",
+    "parameter",
+    "strength_after",
+    "tempered_steel",
+    "tempered_steel_names",
+]

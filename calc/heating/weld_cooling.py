@@ -93,7 +93,17 @@ def bulk_rise_k(heat_j_per_m: float, bead_length_m: float, part_kg: float) -> fl
 
 
 __all__ = [
-    "HARDENS_ABOVE_DEGC", "HARDENS_FULLY_ABOVE_DEGC", "HEAT_CAPACITY_J_PER_M3K", "MELTING_DEGC", "SPECIFIC_HEAT_J_PER_KGK", "adams_distance_m",
-    "bulk_rise_k", "cooling_time_s", "cooling_time_thick_s", "cooling_time_thin_s", "heat_input_j_per_m",
-    "transition_thickness_m", "travel_for_bead_m_per_s",
-]  # fmt: skip
+    "HARDENS_ABOVE_DEGC",
+    "HARDENS_FULLY_ABOVE_DEGC",
+    "HEAT_CAPACITY_J_PER_M3K",
+    "MELTING_DEGC",
+    "SPECIFIC_HEAT_J_PER_KGK",
+    "adams_distance_m",
+    "bulk_rise_k",
+    "cooling_time_s",
+    "cooling_time_thick_s",
+    "cooling_time_thin_s",
+    "heat_input_j_per_m",
+    "transition_thickness_m",
+    "travel_for_bead_m_per_s",
+]

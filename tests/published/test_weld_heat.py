@@ -90,7 +90,7 @@ def test_cooling_branches_meet_at_the_transition_thickness() -> None:
 
 @pytest.mark.parametrize(
     ("carbon_equivalent", "rating"),
-    [(0.0, "excellent"), (0.35, "excellent"), (0.36, "very good"), (0.355, "very good"), (0.40, "very good"), (0.41, "good"),
+    [(0.0, "excellent"), (0.35, "excellent"), (0.36, "very_good"), (0.355, "very_good"), (0.40, "very_good"), (0.41, "good"),
      (0.45, "good"), (0.46, "fair"), (0.50, "fair"), (0.501, "poor"), (1.2, "poor")],
 )  # fmt: skip
 def test_weldability_bands(carbon_equivalent: float, rating: str) -> None:
