@@ -9,8 +9,10 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from calc.answering import answer
-from calc.heating.heat_colour import colour_at, colours, harms, heat_of
-from calc.worksheet import BadInput, Say
+from calc.heating.harms import harms
+from calc.heating.temper_colours import colour_at, colours, heat_of
+from calc.words.writer import Writer
+from calc.worksheet import BadInput
 
 
 def ask(**raw: str) -> dict[str, Any]:
@@ -50,7 +52,8 @@ def test_every_colour_stops_rated_hardware() -> None:
             found["results"][key]["value"] for key in ("temperature_low", "temperature", "temperature_high")
         )
         assert low <= middle <= high
-        assert found["results"]["colour"]["value"] == colour.words
+        kind = "tint" if colour.kind == "oxide_tint" else "glow"
+        assert found["results"]["colour"]["value"] == f"{colour.key.replace('-', ' ')} {kind}"
 
 
 @pytest.mark.parametrize(
@@ -63,7 +66,8 @@ def test_a_measured_heat_stops_from_the_first_band_on(temperature: str, verdict:
 
 def test_a_cool_part_shows_no_colour_and_no_harm() -> None:
     found = answer("heat-colour", {"temperature": "66 C"}, "si")
-    assert found["results"]["colour"]["value"] == "none yet"
+    assert found["results"]["colour"]["value"] is None
+    assert found["results"]["colour"]["text"] == "none yet"
     assert "Nothing lasting" in found["results"]["what_happened"]["value"]
     assert found["steps"] == []
 
@@ -85,6 +89,8 @@ def test_every_heat_of_a_colour_reads_as_that_colour_or_a_neighbour() -> None:
 
 
 def test_no_result_hints_at_a_capacity() -> None:
-    text = " ".join(harm.words for harm in harms(Say("us")))
+    writer = Writer("us", scopes=("worksheets/heat-colour",))
+    text = " ".join(writer.text(f"harm-{harm.code}.words", **harm.facts) for harm in harms())
+    assert len(text) > 500
     assert "% of" not in text
     assert "may carry" not in text
