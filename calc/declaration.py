@@ -10,6 +10,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass, field
+from operator import attrgetter
 from typing import Any, Generic, TypeVar
 
 from calc.inputs import Given, Input
@@ -60,6 +61,10 @@ class Result:
     def rounding(self) -> Rounding:
         """The safe side of the result's sense."""
         return ROUNDING[self.sense]
+
+    def value_of(self, found: Any) -> Any:
+        """The value that Found has for it; a field of a part of Found is written `inspected.decides`."""
+        return attrgetter(self.of)(found)
 
     def reading_unit(self, units: UnitSystem) -> str:
         """The unit in which the value is given."""
@@ -137,8 +142,8 @@ class Worksheet(Generic[F]):
     shown -- results whose writing is not simply that of their value, by name
     rates -- whether it judges anything by a rating or limit; where not, ok reads "Worked out"
     shares -- scopes of words that it shares with others (`shared/path-items`)
-    Words: `title`, `summary`, `story` (of the example), `opening` (the headline's first sentence, may be left out),
-    `ok` (what ok means here, may be left out).
+    Words: `title`, `summary`, `story` (of the example), `opening` and `closing` (the headline's first and last sentence,
+    may be left out), `ok` (what ok means here, may be left out).
     """
 
     name: str

@@ -52,7 +52,7 @@ class _Told:
 
     def fact_of(self, result: Result) -> Fact:
         """The value of a result, as a message may name it."""
-        return fact_of(result, getattr(self.found, result.of))
+        return fact_of(result, result.value_of(self.found))
 
     def say(self, code: str, own: Mapping[str, Fact]) -> Spans:
         """A message of this worksheet."""
@@ -124,19 +124,24 @@ def verdict_words(sheet: Worksheet[Any], verdict: str, writer: Writer) -> Spans:
     """The words of a verdict on this worksheet."""
     if verdict != "ok":
         return writer.say(f"verdict-{verdict}")
-    if writer.words.scopes[sheet.scope].get("ok") is not None:
+    if writer.has("ok"):
         return writer.say("ok")
     return writer.say("verdict-ok" if sheet.rates else "verdict-worked-out")
 
 
 def _headline(told: _Told, ranked: Sequence[Reason]) -> Spans:
-    """The opening, then the first reason of the heaviest weight that has words for a headline."""
-    spans: Spans = told.say("opening", {}) if told.has("opening") else []
+    """The opening, the first reason of the heaviest weight that has words for a headline, and the closing."""
+    said = [told.say("opening", {}) if told.has("opening") else []]
     for reason in ranked:
         key = f"reason-{reason.code}.headline"
         if told.has(key):
-            said = told.say(key, reason.facts)
-            return [*spans, " ", *said] if spans else said
+            said.append(told.say(key, reason.facts))
+            break
+    said.append(told.say("closing", {}) if told.has("closing") else [])
+    spans: Spans = []
+    for part in said:
+        if plain(part):
+            spans = [*spans, " ", *part] if spans else part
     return spans
 
 
@@ -162,7 +167,7 @@ def _step(told: _Told, one: Step) -> dict[str, Any]:
 
 def _result(told: _Told, result: Result) -> dict[str, Any]:
     """One result: value and unit in the reader's system, and the words. A list has `items`, a table `rows`."""
-    value = getattr(told.found, result.of)
+    value = result.value_of(told.found)
     unit = result.reading_unit(told.writer.units)
     record: dict[str, Any] = {
         "value": None,
@@ -225,7 +230,7 @@ def _value(told: _Told, result: Result, value: Any, unit: str) -> Any:
 
 def _refuse_non_finite(sheet: Worksheet[Any], found: Any) -> None:
     for result in sheet.results:
-        value = getattr(found, result.of)
+        value = result.value_of(found)
         values = value if isinstance(value, tuple) else (value,)
         if any(isinstance(one, float) and not math.isfinite(one) for one in values):
             raise BadInput(InputError(result.name, "", message("refused-without-bound")))
