@@ -136,7 +136,7 @@ class Worksheet(Generic[F]):
     judge -- from Found to reasons, in the order in which they are told; the first of the heaviest weight leads
     work -- from Found to the lines of the working
     draw -- from Found and a writer to a scale drawing, or None
-    large -- the result that stands large
+    large -- the result that stands large, or from Found to it
     example -- raw inputs of the boat-yard example that fills the page
     citations -- what it rests on whatever the inputs; cite -- what these inputs add
     shown -- results whose writing is not simply that of their value, by name
@@ -151,7 +151,7 @@ class Worksheet(Generic[F]):
     results: tuple[Result, ...]
     find: Callable[[Given], F]
     judge: Callable[[F], tuple[Reason, ...]]
-    large: str
+    large: str | Callable[[F], str]
     example: Mapping[str, Any]
     citations: tuple[Citation, ...]
     work: Callable[[F], tuple[Step, ...]] = lambda _found: ()

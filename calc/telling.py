@@ -58,6 +58,10 @@ class _Told:
         """A message of this worksheet."""
         return self.writer.say(code, self.facts(own))
 
+    def maybe(self, code: str, own: Mapping[str, Fact]) -> Spans:
+        """A message of this worksheet; nothing where there is none."""
+        return self.say(code, own) if self.has(code) else []
+
     def has(self, code: str) -> bool:
         """Whether there are words for a message."""
         return self.writer.has(code)
@@ -91,7 +95,8 @@ def tell(
     reasons = sheet.judge(found)
     ranked = worst_first(reasons)
     verdict = verdict_of(reasons, sheet.rates)
-    large = next((one.large for one in ranked[:1] if one.large), sheet.large)
+    usual = sheet.large if isinstance(sheet.large, str) else sheet.large(found)
+    large = next((one.large for one in ranked[:1] if one.large), usual)
     results = {result.name: _result(told, result) for result in sheet.results}
     figure = sheet.draw(found, writer)
     return {
@@ -130,14 +135,22 @@ def verdict_words(sheet: Worksheet[Any], verdict: str, writer: Writer) -> Spans:
 
 
 def _headline(told: _Told, ranked: Sequence[Reason]) -> Spans:
-    """The opening, the first reason of the heaviest weight that has words for a headline, and the closing."""
-    said = [told.say("opening", {}) if told.has("opening") else []]
-    for reason in ranked:
-        key = f"reason-{reason.code}.headline"
-        if told.has(key):
-            said.append(told.say(key, reason.facts))
-            break
-    said.append(told.say("closing", {}) if told.has("closing") else [])
+    """The opening, the first reason of the heaviest weight that has words for a headline, and the closing. Reasons may have
+    an opening or a closing of their own, which are told whatever leads.
+    """
+    leading = next((one for one in ranked if told.has(f"reason-{one.code}.headline")), None)
+    said = [
+        told.maybe("opening", {}),
+        *(told.maybe(f"reason-{one.code}.opening", one.facts) for one in ranked),
+        told.maybe(f"reason-{leading.code}.headline", leading.facts) if leading else [],
+        *(told.maybe(f"reason-{one.code}.closing", one.facts) for one in ranked),
+        told.maybe("closing", {}),
+    ]
+    return _sentences(said)
+
+
+def _sentences(said: Sequence[Spans]) -> Spans:
+    """Sentences in a row, the empty ones left out."""
     spans: Spans = []
     for part in said:
         if plain(part):

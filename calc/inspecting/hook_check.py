@@ -73,7 +73,11 @@ CRITERIA = (
     ),
     Measure("section-worn", lambda _: _limits("section_wear", "fraction"), _wear, "fraction"),
     Measure(
-        "twisted", lambda _: _limits("twist", "angle"), lambda given: given.maybe("twist"), "angle", missing="not-looked-at"
+        "twisted",
+        lambda _: _limits("twist", "angle"),
+        lambda given: given.maybe("twist"),
+        "angle",
+        missing="not-looked-at",
     ),
     Question("latch", lambda given: _BAD_LATCH.get(given.text("latch")), by_rules(("hook", "latch"))),
     Question("crack", yes_is_bad("cracks"), by_rules(("hook", "cracked"))),

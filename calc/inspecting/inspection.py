@@ -17,7 +17,7 @@ from typing import Literal, Protocol
 from calc.declaration import Citation, Result, Row, Step, step
 from calc.inputs import ChoiceInput, FlagInput, Given, TextInput
 from calc.quantities import to_si
-from calc.reasons import Reason, caution, note, stop, unknown, within
+from calc.reasons import Reason, note, stop, unknown, within
 from calc.tables import Row as Claim
 from calc.tables import number, table
 from calc.words.facts import (
@@ -88,9 +88,7 @@ def limit_of(claim: Claim, dimension: str) -> Limit:
     return Limit(value, Cell(claim["value"], unit), sense, (Citation(claim["source"], claim["locator"]),))
 
 
-def limits(
-    table_name: str, items: tuple[str, ...], quantity: str, dimension: str
-) -> tuple[Limit, ...]:
+def limits(table_name: str, items: tuple[str, ...], quantity: str, dimension: str) -> tuple[Limit, ...]:
     """Every limit for the given items and quantity, strictest first."""
     claims = [claim for claim in table(table_name).where(quantity=quantity) if claim["item"] in items]
     return strictest_first(limit_of(claim, dimension) for claim in claims)
@@ -157,7 +155,10 @@ class Finding:
     def step(self) -> Step:
         """The finding as a line of the working."""
         decides = message("decides" if self.decides else "does-not-decide")
-        return step("criterion", **{**self.row().cells, "outcome": message(f"outcome-{self.outcome}"), "decides": decides})
+        return step(
+            "criterion",
+            **{**self.row().cells, "outcome": message(f"outcome-{self.outcome}"), "decides": decides},
+        )
 
 
 class Criterion(Protocol):
@@ -204,7 +205,9 @@ class Measure:
         for position, limit in enumerate(merged(strictest_first(self.limits(given)))):
             outcome = self._outcome(limit, reading, given)
             written = self._written(reading, limit.sense)
-            found.append(Finding(self.code, limit.printed, written, outcome, limit.citations, position == 0, self.look))
+            found.append(
+                Finding(self.code, limit.printed, written, outcome, limit.citations, position == 0, self.look)
+            )
         return tuple(found)
 
     def _outcome(self, limit: Limit, reading: float | None, given: Given) -> Outcome:
@@ -244,7 +247,9 @@ def found_fault(code: str, present: bool | None, *citations: Citation) -> Findin
     wanted = message(f"criterion-{code}.limit")
     if present is None:
         return Finding(code, wanted, absent("not-looked-at"), "open", citations)
-    return Finding(code, wanted, message("yes" if present else "no"), "fail" if present else "pass", citations)
+    return Finding(
+        code, wanted, message("yes" if present else "no"), "fail" if present else "pass", citations
+    )
 
 
 def yes_is_bad(name: str) -> Callable[[Given], bool | None]:
@@ -297,7 +302,11 @@ class Inspected:
 
 
 def inspect(
-    part: str, criteria: Sequence[Criterion], given: Given, against: Message | None = None, fit_for_use: bool = True
+    part: str,
+    criteria: Sequence[Criterion],
+    given: Given,
+    against: Message | None = None,
+    fit_for_use: bool = True,
 ) -> Inspected:
     """Look a part over by its criteria. `fit_for_use`: whether the use itself is rated; where not, no next date is given."""
     findings = tuple(finding for criterion in criteria for finding in criterion.findings(given))
@@ -316,8 +325,11 @@ def inspect(
 
 
 def _by_outcome(findings: Sequence[Finding], outcome: Outcome) -> tuple[str, ...]:
-    named = (one.look or one.criterion if outcome == "open" else one.criterion for one in findings
-             if one.decides and one.outcome == outcome)
+    named = (
+        one.look or one.criterion if outcome == "open" else one.criterion
+        for one in findings
+        if one.decides and one.outcome == outcome
+    )
     return tuple(dict.fromkeys(named))
 
 
@@ -420,7 +432,9 @@ def next_inspection(given: Given) -> Message:
             raise given.refuse("inspected_on", "not-a-date") from None
         if months is not None:
             return message("next-by", date=_months_later(inspected, months).isoformat())
-    return message("next-as-qualified-person-says") if months is None else message("next-within", months=months)
+    return (
+        message("next-as-qualified-person-says") if months is None else message("next-within", months=months)
+    )
 
 
 def _months_later(day: datetime.date, months: int) -> datetime.date:

@@ -269,7 +269,9 @@ WORKSHEET = Worksheet(
         QuantityInput(
             "hottest", dimension="temperature", bounds=Bounds(at_least=-459, at_most=3000), required=False
         ),
-        QuantityInput("rating", dimension="weight", bounds=Bounds(above=0, at_most=2_000_000), required=False),
+        QuantityInput(
+            "rating", dimension="weight", bounds=Bounds(above=0, at_most=2_000_000), required=False
+        ),
         SERVICE_INPUT,
         DATE_INPUT,
     ),

@@ -88,11 +88,3 @@ next-by = by { $date }
 next-within = within { $months } months
 next-as-qualified-person-says = as a qualified person says
 refused-not-a-date = is not a date that can be read. Give year-month-day, such as 2026-11-24.
-
-## The drawing of a link
-
-label-inside-length = inside length
-figure-link = One link seen flat, its neighbours dashed. Measure the wire where two links bear on each other, at the end of the link, in both directions, and take the smallest reading: { $wire }. The inside length runs from bearing to bearing{ $pitch ->
-        [absent] ; it is drawn as three wire thicknesses.
-       *[other] : { DIGITS($pitch, digits: 4) }.
-    }

@@ -41,3 +41,87 @@ result-loosest_min_thickness = The loosest published limit
 result-stretch_percent = Stretched by
 result-pitch_now = Inside length of a link now
 result-rating_if_sound = Printed rating of one straight leg, if sound
+
+## What it is judged by
+
+part-chain = chain
+criterion-worn-thin = Worn thin
+    .listed = worn thin
+    .look-at = the thinnest link
+criterion-over-stretched = Stretched
+    .listed = stretched
+    .look-at = the stretch
+criterion-damage = Damage
+    .listed = damage
+    .look-at = damage, link by link
+    .limit = none on any link
+criterion-crack = Crack
+    .listed = crack
+    .limit = none on any link
+criterion-nick = Nick
+    .listed = nick
+    .limit = none on any link
+criterion-gouge = Gouge
+    .listed = gouge
+    .limit = none on any link
+criterion-bent = Bent link
+    .listed = bent link
+    .limit = none on any link
+criterion-twist = Twisted link
+    .listed = twisted link
+    .limit = none on any link
+criterion-stretched = Stretched link
+    .listed = stretched link
+    .limit = none on any link
+criterion-heat = Heat colour or burn
+    .listed = heat colour or burn
+    .limit = none on any link
+criterion-weld = Weld or mend
+    .listed = weld or mend
+    .limit = none on any link
+criterion-spatter = Weld spatter or arc strike
+    .listed = weld spatter or arc strike
+    .limit = none on any link
+criterion-pitting = Pitting or deep rust
+    .listed = pitting or deep rust
+    .limit = none on any link
+criterion-stiff = Links that do not hinge
+    .listed = links that do not hinge
+    .limit = none on any link
+criterion-homemade = Bolt, wire or shop-made link
+    .listed = bolt, wire or shop-made link
+    .limit = none on any link
+criterion-no-tag = No readable tag
+    .listed = no readable tag
+    .look-at = the tag
+    .limit = a tag you can read
+limit-of-wear = { $limit } of wear
+limit-of-thickness = { $limit } of the thickness
+
+## The use
+
+reason-no-lifting-use =
+    .opening = Stop: { $why }.
+    .caution = Only chain that is marked and tagged for lifting lifts: grade 80 or 100, or European 4, 5 or 8.
+reason-no-limit-in-law =
+    .closing = The law's table has no limit for this grade and size: the maker's mark governs.
+reason-no-table-rates =
+    .closing = No table rates this grade and size: its tag governs.
+reason-printed-rating =
+    .closing = Printed rating if sound: { $rating_if_sound }.
+reason-counts-as-grade-30 =
+    .caution = Unmarked chain counts as grade 30 when it ties a load down.
+absent-no-lifting-use = no lifting use: grade { $grade }
+absent-no-lifting-use-unmarked = no lifting use: unmarked
+absent-no-limit-in-law = the law's table has no limit for this grade and size: the maker's mark governs
+absent-no-table-rates = no table rates this grade and size: its tag governs
+
+## Refusals
+
+refused-not-on-the-list = has “{ $word }”, which is not on the list. Give none, or some of: { $known }.
+refused-not-a-size = is not a size of the tables. Give one of: { $known }.
+refused-thicker-than-made = is thicker than { $size } chain is made. Check the size and where you measured.
+refused-links-do-not-go-with-length = does not go with that length and size. Count the links between the two points you measured, and measure from the inside of the first bearing to the inside of the last.
+refused-reach-now-smaller-than-new = is shorter than the new length. Measure over the same number of links, pulled straight.
+
+label-new-wire = new { $wire }
