@@ -15,7 +15,8 @@ from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass, field
 from typing import Any, Literal
 
-from calc.declaration import Citation, Figure
+from calc.declaration import Citation as Citation
+from calc.declaration import Figure as Figure
 from calc.quantities import (
     READING_UNITS,
     NotReadable,
