@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from calc.figures.drawing import Drawing, LineKind
 from calc.figures.graph import Graph
 from calc.quantities import STANDARD_GRAVITY_M_PER_S2, from_si
 from calc.worksheet import Figure, Say
@@ -38,41 +37,6 @@ def drop_figure(
         f"{say.force(peak_n, 'up')} at {say.length(peak_m)}. At rest it would stretch {say.length(static_m)} under {say.weight(weight_kg)} (dashed)."
     )
     return Figure(graph.drawing.svg(caption), caption)
-
-
-def limits_figure(
-    limits: Sequence[tuple[str, float]],
-    target_n: float,
-    ceiling_n: float | None,
-    blocked: Sequence[str],
-    say: Say,
-) -> Figure:
-    """Every limit on the pull as a bar to scale, with the target marked on each; blocked parts are named."""
-    tallest = max([force for _, force in limits] + [target_n])
-    rows = len(limits)
-    drawing = Drawing(400, 90 + 44 * rows, 48)
-    drawing.fit([(0.0, 0.0), (1.0, 0.0)])
-    drawing.origin = (48.0, 64.0)
-    step = 44.0 / drawing.scale
-    for position, (name, force) in enumerate(limits):
-        y = -position * step
-        end = force / tallest
-        lowest = ceiling_n is not None and force <= ceiling_n * (1 + 1e-12)
-        drawing.line("leg-careful" if lowest else "leg", (0.0, y), (end, y))
-        drawing.text((0.0, y), f"{name}: {say.force(force, 'down')}", "start", (0, 18), "small")
-        mark: LineKind = "leg-stop" if target_n > force * (1 + 1e-12) else "force"
-        drawing.line(mark, (target_n / tallest, y + 0.2 * step), (target_n / tallest, y - 0.2 * step))
-    place = target_n / tallest
-    drawing.text(
-        (place, 0.4 * step), f"your pull {say.one(target_n, 'force', digits=3)}", "end" if place > 0.6 else "start",
-        (0, -8), "strong",
-    )  # fmt: skip
-    caption = "Every limit on the pull, drawn to scale, against the pull you want. " + (
-        f"The lowest is {say.force(ceiling_n, 'down')}."
-        if ceiling_n is not None
-        else f"No pull: {'; '.join(blocked)}."
-    )
-    return Figure(drawing.svg(caption), caption)
 
 
 def log_figure(

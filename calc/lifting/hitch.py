@@ -8,209 +8,225 @@ text that prints four is wrong for an inclined basket).
 from __future__ import annotations
 
 import math
+from dataclasses import dataclass
 
-from calc.figures.hitches import hitch_figure
-from calc.lifting.hitch_factors import HARDEST_BEND, Share, bend_share, choke_angle_share, choker_share
-from calc.lifting.leg_geometry import CAREFUL_ANGLE_DEG, LOWEST_ANGLE_DEG
-from calc.quantities import number_text
-from calc.worksheet import (
-    Answer,
-    Caution,
-    Choice,
-    Citation,
-    Given,
-    Input,
-    Result,
-    Say,
-    Step,
-    Verdict,
-    Worksheet,
-    worst,
-)
-
-KINDS = (
-    Choice("wire-rope", "Wire rope"), Choice("chain", "Alloy chain"), Choice("web-sling", "Web or round sling"),
-    Choice("fibre-rope", "Natural fibre rope"),
-)  # fmt: skip
-LOOSE_CHOKE_DEG = 120.0
-"""Angle of choke that a choke takes by itself, pulled tight by the load: over it nothing is lost."""
+from calc.comparing import exceeds
+from calc.declaration import Citation, Figure, Result, Step, Worksheet, step
+from calc.figures.hitches import HitchShape, hitch_figure
+from calc.inputs import Bounds, ChoiceInput, Given, QuantityInput
+from calc.lifting.hitch_factors import Share, bend_share, bent_too_hard, choke_angle_share, choker_share
+from calc.lifting.leg_geometry import Flatness, flatness
+from calc.reasons import Reason, caution, note, stop, within
+from calc.words.facts import Absent, Quantity, absent, message, weight
+from calc.words.writer import Writer
 
 
-def _hitch_share(given: Given) -> Share:
-    hitch = given.text("hitch")
-    if hitch == "choker":
-        return choker_share(given.text("sling_kind"))
-    if hitch == "basket":
-        return Share(2.0, "two legs of a basket", ())
-    return Share(1.0, "straight", ())
+@dataclass(frozen=True)
+class Found:
+    """What the sling holds: the shares that hitch, angle and bend leave, and the load's part of it.
+
+    flatness -- of a basket's legs; a straight or choked sling stands steep
+    """
+
+    sling_kind: str
+    shape: HitchShape
+    flatness: Flatness
+    hitch: Share
+    angle: Share
+    bend: Share
+    factor_hitch: float
+    factor_angle: float
+    factor_bend: float
+    bend_ratio: float | Absent
+    capacity_kg: float
+    use_percent: float | Absent
+
+    @property
+    def kind(self) -> str:
+        """The hitch: vertical, choker or basket."""
+        return self.shape.hitch
 
 
-def _angle_share(given: Given) -> Share:
-    hitch = given.text("hitch")
-    if hitch == "choker":
-        return choke_angle_share(given.si("choke_angle"))
-    if hitch == "basket":
-        angle = given.si("basket_angle")
-        return Share(math.sin(math.radians(angle)), f"legs at {angle:.0f}° from the horizontal", ())
-    return Share(1.0, "straight", ())
-
-
-def _bend(given: Given) -> tuple[Share, float | None]:
-    """The share a bend leaves, and object over rope diameter; a share of 1 where no bend counts or none is known."""
-    if given.text("hitch") == "vertical" or given.text("sling_kind") != "wire-rope":
-        return Share(1.0, "no bend counted", ()), None
-    if not given.has("object_diameter") and not given.has("sling_diameter"):
-        return Share(1.0, "bend not known", ()), None
-    ratio = given.si("object_diameter") / given.si("sling_diameter")
-    if ratio < HARDEST_BEND - 1e-12:
-        raise given.refuse(
-            "object_diameter", "is less than the rope's own. Wire rope is not bent so hard; pad the corner."
-        )
-    return bend_share(ratio), ratio
-
-
-def compute(given: Given, say: Say) -> Answer:
-    """Work the sheet out; see WORKSHEET for inputs and results."""
-    rating_kg = given.si("rating")
-    hitch, angle = _hitch_share(given), _angle_share(given)
-    bend, ratio = _bend(given)
-    capacity = rating_kg * hitch.share * angle.share * bend.share
-    shares = [number_text(part.share, 3, "down") for part in (hitch, angle, bend)]
-    use = given.si("load") / capacity if given.has("load") else None
-    low_basket = given.text("hitch") == "basket" and given.si("basket_angle") < LOWEST_ANGLE_DEG - 1e-9
-    shown = {}
-    if ratio is None:
-        shown["bend_ratio"] = "no bend counted"
-    if use is None:
-        shown["use_percent"] = "no load given"
-    return Answer(
-        verdict=_verdict(given, use, low_basket),
-        headline=_headline(given, say, capacity, use, low_basket),
-        big="capacity",
-        results={
-            "capacity": capacity, "factor_hitch": hitch.share, "factor_angle": angle.share, "factor_bend": bend.share,
-            "bend_ratio": ratio, "use_percent": use,
-        },
-        shown=shown,
-        steps=(
-            Step("Hitch", hitch.words, "", f"× {shares[0]}"),
-            Step("Angle", angle.words, "", f"× {shares[1]}"),
-            Step("Bend", bend.words, "1 − 0.5 / √(D/d)" if ratio else "", f"× {shares[2]}"),
-            Step("Holds", "rating × hitch × angle × bend",
-                 " × ".join((say.one(rating_kg, "weight"), *shares)),
-                 say.weight(capacity, "down")),
-        ),
-        cautions=_cautions(given, ratio, use, low_basket),
-        figure=hitch_figure(
-            given.text("hitch"), given.si("basket_angle"), given.si("choke_angle"), capacity, say
-        ),
-        citations=hitch.citations + angle.citations + bend.citations,
-    )  # fmt: skip
-
-
-def _verdict(given: Given, use: float | None, low_basket: bool) -> Verdict:
-    verdicts: list[Verdict] = ["caution" if use is None else "ok"]
-    if low_basket or (use is not None and use > 1.0 + 1e-12):
-        verdicts.append("stop")
-    if given.text("hitch") == "basket" and given.si("basket_angle") < CAREFUL_ANGLE_DEG - 1e-9:
-        verdicts.append("caution")
-    if given.text("hitch") == "choker":
-        verdicts.append("caution")
-    return worst(*verdicts)
-
-
-def _headline(given: Given, say: Say, capacity: float, use: float | None, low_basket: bool) -> str:
-    if low_basket:
-        return "The legs of the basket lie under 30° from the horizontal: do not lift like this. Use a longer sling."
-    word = {"vertical": "straight up", "choker": "in a choke", "basket": "in a basket"}[given.text("hitch")]
-    first = f"Put on {word}, it holds {say.weight(capacity, 'down')}."
-    if use is None:
-        return first
-    share = number_text(use * 100, 3 if use >= 1 else 2, "up")
-    end = "Too much." if use > 1.0 + 1e-12 else ""
-    return f"{first} Your load takes {share}% of it. {end}".strip()
-
-
-def _cautions(given: Given, ratio: float | None, use: float | None, low_basket: bool) -> tuple[Caution, ...]:
-    hitch, kind = given.text("hitch"), given.text("sling_kind")
-    cautions: list[Caution] = []
-    if use is not None and use > 1.0 + 1e-12:
-        cautions.append(Caution("The load is over what this hitch holds. Do not lift.", "prohibition"))
-    if low_basket:
-        cautions.append(Caution("No sling goes under 30° from the horizontal.", "prohibition"))
-    if hitch == "choker":
-        cautions.append(
-            Caution("Do not hammer a choke down to tighten it: that makes its angle small and its hold weak.")
-        )
-        cautions.append(
-            Caution(
-                "The choke-angle table is from memory of ASME B30.9; the tag and its maker's table govern.",
-                "note",
-            )
-        )
-        if kind == "web-sling":
-            cautions.append(
-                Caution(
-                    "Use the choker rating on the sling's own tag if it gives one and it is smaller.", "note"
-                )
-            )
-    if hitch == "basket":
-        cautions.append(
-            Caution("A basket can slide along the load. Both legs must bear, and the load must not roll out.")
-        )
-    if hitch != "vertical" and kind == "wire-rope" and ratio is None:
-        cautions.append(
-            Caution(
-                "Give the diameters of object and rope: round anything small the rope holds as little as half."
-            )
-        )
-    if hitch != "vertical" and kind != "wire-rope":
-        cautions.append(
-            Caution(
-                "Pad every corner. An edge cuts a web or a rope at once, and bends a chain link.", "mandatory"
-            )
-        )
-    cautions.append(
-        Caution("The tag on the sling governs. No readable tag: do not lift with it.", "mandatory")
+def find(given: Given) -> Found:
+    """Shares and capacity of the sling as it is put on; see WORKSHEET for inputs and results."""
+    shape = HitchShape(given.text("hitch"), given.si("basket_angle"), given.si("choke_angle"))
+    hitch, angle = _hitch_share(shape.hitch, given.text("sling_kind")), _angle_share(shape)
+    ratio = _bend_ratio(given)
+    bend = Share(1.0, message(f"share-{ratio.code}")) if isinstance(ratio, Absent) else bend_share(ratio)
+    capacity_kg = given.si("rating") * hitch.share * angle.share * bend.share
+    load_kg = given.maybe("load")
+    return Found(
+        sling_kind=given.text("sling_kind"),
+        shape=shape,
+        flatness=flatness(shape.basket_angle_deg) if shape.hitch == "basket" else "steep",
+        hitch=hitch,
+        angle=angle,
+        bend=bend,
+        factor_hitch=hitch.share,
+        factor_angle=angle.share,
+        factor_bend=bend.share,
+        bend_ratio=ratio,
+        capacity_kg=capacity_kg,
+        use_percent=absent("no-load-given") if load_kg is None else load_kg / capacity_kg,
     )
-    return tuple(cautions)
 
+
+def _hitch_share(hitch: str, sling_kind: str) -> Share:
+    if hitch == "choker":
+        return choker_share(sling_kind)
+    if hitch == "basket":
+        return Share(2.0, message("share-basket"))
+    return Share(1.0, message("share-straight"))
+
+
+def _angle_share(shape: HitchShape) -> Share:
+    if shape.hitch == "choker":
+        return choke_angle_share(shape.choke_angle_deg)
+    if shape.hitch == "basket":
+        angle = Quantity(shape.basket_angle_deg, "angle")
+        return Share(
+            math.sin(math.radians(shape.basket_angle_deg)), message("share-basket-angle", angle=angle)
+        )
+    return Share(1.0, message("share-straight"))
+
+
+def _bend_ratio(given: Given) -> float | Absent:
+    """Object over rope diameter [-], or why no bend counts."""
+    if given.text("hitch") == "vertical" or given.text("sling_kind") != "wire-rope":
+        return absent("no-bend-counted")
+    if not given.has("object_diameter") and not given.has("sling_diameter"):
+        return absent("bend-not-known")
+    ratio = given.si("object_diameter") / given.si("sling_diameter")
+    if bent_too_hard(ratio):
+        raise given.refuse("object_diameter", "thinner-than-the-rope")
+    return ratio
+
+
+def judge(found: Found) -> tuple[Reason, ...]:
+    """The reasons, each decided once."""
+    return (*_limits(found), *_ways_to_go_wrong(found), note("tag-governs", "mandatory"))
+
+
+def _limits(found: Found) -> tuple[Reason, ...]:
+    """What angle and rating say."""
+    reasons: list[Reason] = []
+    if found.flatness == "too-flat":
+        reasons.append(stop("too-flat"))
+    elif found.flatness == "flat":
+        reasons.append(caution("flat"))
+    if isinstance(found.use_percent, Absent):
+        reasons.append(caution("no-load-given"))
+    elif exceeds(found.use_percent, 1.0):
+        reasons.append(stop("over-rating"))
+    else:
+        reasons.append(within("inside-rating"))
+    return tuple(reasons)
+
+
+def _ways_to_go_wrong(found: Found) -> tuple[Reason, ...]:
+    """What a choke, a basket, a bend or an edge can do to the sling."""
+    reasons: list[Reason] = []
+    if found.kind == "choker":
+        reasons += [caution("choke-weakens"), note("choke-table-from-memory")]
+        if found.sling_kind == "web-sling":
+            reasons.append(note("choker-rating-of-the-tag"))
+    if found.kind == "basket":
+        reasons.append(note("basket-slides", "warning"))
+    if found.kind != "vertical" and found.sling_kind != "wire-rope":
+        reasons.append(note("pad-corners", "mandatory"))
+    elif isinstance(found.bend_ratio, Absent) and found.bend_ratio.code == "bend-not-known":
+        reasons.append(note("bend-not-known", "warning"))
+    return tuple(reasons)
+
+
+def work(found: Found) -> tuple[Step, ...]:
+    """The lines of the working."""
+    return (
+        step("hitch", what=found.hitch.said),
+        step("angle", what=found.angle.said),
+        step("bend", what=found.bend.said),
+        step("holds"),
+    )
+
+
+def draw(found: Found, writer: Writer) -> Figure:
+    """The load in the hitch."""
+    shape = found.shape
+    angle = Quantity(shape.choke_angle_deg if shape.hitch == "choker" else shape.basket_angle_deg, "angle")
+    holds = weight(found.capacity_kg, "capacity")
+    caption = writer.text(f"figure-{shape.hitch}", angle=angle, holds=holds)
+    return hitch_figure(shape, writer.plain(holds), writer.text("label-angle", angle=angle), caption)
+
+
+def cite(found: Found) -> tuple[Citation, ...]:
+    """Where the shares stand."""
+    return (*found.hitch.citations, *found.angle.citations, *found.bend.citations)
+
+
+_WEIGHT = Bounds(above=0, at_most=2_000_000)
+_BENDS = {"sling_kind": ("wire-rope",), "hitch": ("choker", "basket")}
 
 WORKSHEET = Worksheet(
     name="hitch",
-    title="What does my sling hold in this hitch?",
-    summary="Capacity of one sling straight, choked or in a basket, with its angle and its bend.",
     inputs=(
-        Input("sling_kind", "Kind of sling", "choice", choices=KINDS, default="wire-rope"),
-        Input("rating", "Vertical rating, from its tag", "quantity", "weight", above=0, at_most=2_000_000,
-              help="For one straight leg. Other figures on the tag already count the hitch."),
-        Input("hitch", "Hitch", "choice", default="vertical",
-              choices=(Choice("vertical", "Straight up"), Choice("choker", "Choke"), Choice("basket", "Basket"))),
-        Input("choke_angle", "Angle of the choke", "quantity", "angle", at_least=0, at_most=180, default="120",
-              shown_when={"hitch": ("choker",)}, help="180° runs straight through the eye, 0° bends right back."),
-        Input("basket_angle", "Angle of the basket's legs from the horizontal", "quantity", "angle", above=0, at_most=90,
-              default="90", shown_when={"hitch": ("basket",)}, help="90° if both legs hang plumb."),
-        Input("object_diameter", "Diameter of what it bends round", "quantity", "length", above=0, at_most=4000,
-              required=False, shown_when={"sling_kind": ("wire-rope",), "hitch": ("choker", "basket")},
-              help="The load, a pin or a corner's round."),
-        Input("sling_diameter", "Diameter of the rope", "quantity", "length", above=0, at_most=12, required=False,
-              shown_when={"sling_kind": ("wire-rope",), "hitch": ("choker", "basket")}, help="Across the crowns of the strands."),
-        Input("load", "Weight of the load", "quantity", "weight", above=0, at_most=2_000_000, required=False,
-              help="Left empty: only what it holds."),
+        ChoiceInput(
+            "sling_kind", choices=("wire-rope", "chain", "web-sling", "fibre-rope"), default="wire-rope"
+        ),
+        QuantityInput("rating", dimension="weight", bounds=_WEIGHT),
+        ChoiceInput("hitch", choices=("vertical", "choker", "basket"), default="vertical"),
+        QuantityInput(
+            "choke_angle",
+            dimension="angle",
+            bounds=Bounds(at_least=0, at_most=180),
+            default="120",
+            shown_when={"hitch": ("choker",)},
+        ),
+        QuantityInput(
+            "basket_angle",
+            dimension="angle",
+            bounds=Bounds(above=0, at_most=90),
+            default="90",
+            shown_when={"hitch": ("basket",)},
+        ),
+        QuantityInput(
+            "object_diameter",
+            dimension="length",
+            bounds=Bounds(above=0, at_most=4000),
+            required=False,
+            shown_when=_BENDS,
+        ),
+        QuantityInput(
+            "sling_diameter",
+            dimension="length",
+            bounds=Bounds(above=0, at_most=12),
+            required=False,
+            shown_when=_BENDS,
+        ),
+        QuantityInput("load", dimension="weight", bounds=_WEIGHT, required=False),
     ),
     results=(
-        Result("capacity", "It holds", "weight", rounding="down"),
-        Result("use_percent", "Part of that used", "fraction", rounding="up"),
-        Result("factor_hitch", "Factor of the hitch", rounding="down"),
-        Result("factor_angle", "Factor of the angle", rounding="down"),
-        Result("factor_bend", "Factor of the bend", rounding="down"),
-        Result("bend_ratio", "Object over rope diameter"),
+        Result("capacity", "weight", "capacity"),
+        Result("use_percent", "fraction", "demand"),
+        Result("factor_hitch", sense="capacity"),
+        Result("factor_angle", sense="capacity"),
+        Result("factor_bend", sense="capacity"),
+        Result("bend_ratio"),
     ),
-    compute=compute,
+    find=find,
+    judge=judge,
+    work=work,
+    draw=draw,
+    cite=cite,
+    large="capacity",
+    shares=("shared/hitch-shares",),
     example={
-        "sling_kind": "wire-rope", "rating": "5.6 tons", "hitch": "basket", "basket_angle": "60°",
-        "object_diameter": "4-1/2 in", "sling_diameter": "3/4 in", "load": "6,800 lb",
+        "sling_kind": "wire-rope",
+        "rating": "5.6 tons",
+        "hitch": "basket",
+        "basket_angle": "60°",
+        "object_diameter": "4-1/2 in",
+        "sling_diameter": "3/4 in",
+        "load": "6,800 lb",
     },
-    example_story="The yard lifts a hollow mast step with one wire rope sling laid under it as a basket.",
     citations=(Citation("osha-sling-guidance", "hitches; general text on sling angles"),),
-)  # fmt: skip
+)

@@ -11,8 +11,10 @@ from __future__ import annotations
 import math
 from dataclasses import dataclass
 
+from calc.comparing import exceeds
+from calc.declaration import Citation
 from calc.tables import number, table, value_si
-from calc.worksheet import Citation
+from calc.words.facts import Message, Number, Quantity, message
 
 HARDEST_BEND = 1.0
 """Ratio of object to rope below which wire rope is not bent at all in its body (0027/ND, Table 7-1)."""
@@ -23,42 +25,47 @@ WIDEST_PRINTED_BEND = 7.0
 
 @dataclass(frozen=True)
 class Share:
-    """What is left of a rating [-], the words for it, and where that stands."""
+    """What is left of a rating [-], what it comes from (a message of shared/hitch-shares or of the sheet), and where that
+    stands.
+    """
 
     share: float
-    words: str
-    citations: tuple[Citation, ...]
+    said: Message
+    citations: tuple[Citation, ...] = ()
 
 
 def choker_share(kind: str) -> Share:
     """Share of the vertical rating that a choke leaves at a wide angle, for a kind of sling.
 
-    Natural fibre rope: the smallest share of its own printed table. All others: the general three quarters.
+    Natural fibre rope (`fibre-rope`): the smallest share of its own printed table, 29 CFR 1918 App. II. All others: the
+    general three quarters.
+
+    >>> choker_share("chain").share
+    0.75
     """
-    if kind == "fibre-rope":
-        printed = table("fibre-rope-slings").where(hitch="choker")
-        shares = []
-        for row in printed:
-            upright = table("fibre-rope-slings").one(
-                sling=row["sling"],
-                size_in=row["size_in"],
-                unit=row["unit"],
-                source=row["source"],
-                hitch="vertical",
-            )
-            shares.append(number(row) / number(upright))
-        first = printed[0]
+    if kind != "fibre-rope":
+        row = table("choker-factors").one(quantity="share_of_vertical_rating")
         return Share(
-            min(shares), "choke on natural fibre rope", (Citation(first["source"], "App. II Tables"),)
+            value_si(row, "fraction"), message("share-choke"), (Citation(row["source"], row["locator"]),)
         )
-    row = table("choker-factors").one(quantity="share_of_vertical_rating")
-    return Share(value_si(row, "fraction"), "choke", (Citation(row["source"], row["locator"]),))
+    slings = table("fibre-rope-slings")
+    printed = slings.where(hitch="choker")
+    keys = ("sling", "size_in", "unit", "source")
+    shares = [
+        number(row) / number(slings.one(hitch="vertical", **{key: row[key] for key in keys}))
+        for row in printed
+    ]
+    where = Citation(printed[0]["source"], "App. II Tables")
+    return Share(min(shares), message("share-choke-of-fibre-rope"), (where,))
 
 
 def choke_angle_share(angle_of_choke_deg: float) -> Share:
     """Share of the choker rating by the angle of the choke [deg], 180 = straight through, 0 = bent right back.
 
-    Between two printed bands the smaller share holds. Range 0 to 180.
+    Between two printed bands the smaller share holds. Range 0 to 180; tables/choker-factors, after ASME B30.9.
+
+    >>> choke_angle_share(120.0).share, choke_angle_share(121.0).share
+    (0.87, 1.0)
     """
     rows = table("choker-factors").where(quantity="share_of_choker_rating")
     reached = [row for row in rows if float(row["choke_angle_from"]) <= angle_of_choke_deg]
@@ -70,21 +77,44 @@ def choke_angle_share(angle_of_choke_deg: float) -> Share:
     )
     return Share(
         value_si(found, "fraction"),
-        f"angle of choke {angle_of_choke_deg:.0f}°",
+        message("share-choke-angle", angle=Quantity(angle_of_choke_deg, "angle")),
         (Citation(found["source"], found["locator"]),),
     )
+
+
+def bent_too_hard(object_over_rope: float) -> bool:
+    """Whether a wire rope would be bent round something thinner than itself, by object / rope diameter [-].
+
+    >>> bent_too_hard(1.0), bent_too_hard(0.99)
+    (False, True)
+    """
+    return exceeds(HARDEST_BEND, object_over_rope)
 
 
 def bend_share(object_over_rope: float) -> Share:
     """Share of a wire rope's rating left where it bends round a pin or a corner, by object / rope diameter [-].
 
-    Range: 1 and over; raises ValueError below.
+    0027/ND, section 7.8. Range: 1 and over; raises ValueError below.
+
+    >>> bend_share(4.0).share
+    0.75
     """
-    if object_over_rope < HARDEST_BEND - 1e-12:
+    if bent_too_hard(object_over_rope):
         raise ValueError("wire rope is not bent round anything thinner than itself")
     ratio = min(object_over_rope, WIDEST_PRINTED_BEND)
     return Share(
         1.0 - 0.5 / math.sqrt(ratio),
-        f"bend {object_over_rope:.3g} times its own diameter",
+        message("share-bend", ratio=Number(object_over_rope)),
         (Citation("nd-0027", "s. 7.8, Table 7-1 and its formula"),),
     )
+
+
+__all__ = [
+    "HARDEST_BEND",
+    "WIDEST_PRINTED_BEND",
+    "Share",
+    "bend_share",
+    "bent_too_hard",
+    "choke_angle_share",
+    "choker_share",
+]

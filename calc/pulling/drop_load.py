@@ -96,7 +96,7 @@ def compute(given: Given, say: Say) -> Answer:
         steps=_steps(say, given, size, weight_n, static, height, factor, peak),
         cautions=_cautions(use, barred, given.has("stretch")),
         figure=drop_figure(height, static, static * factor, weight_kg, peak, say),
-        citations=sources if given.has("stretch") else (*sources, chain_modulus_citation()),
+        citations=sources if given.has("stretch") else (*sources, Citation(**vars(chain_modulus_citation()))),
     )  # fmt: skip
 
 

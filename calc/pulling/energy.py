@@ -9,8 +9,8 @@ from __future__ import annotations
 
 import math
 
+from calc.declaration import Citation
 from calc.tables import Row, number, table
-from calc.worksheet import Citation
 
 
 def _modulus_row(quantity: str) -> Row:

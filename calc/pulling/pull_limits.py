@@ -9,21 +9,26 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from calc.lifting.leg_geometry import LOWEST_ANGLE_DEG, leg_tension_n, legs_that_count
-from calc.lifting.path_items import ItemRating
+from calc.lifting.leg_geometry import flatness, leg_tension_n, legs_that_count
+from calc.lifting.path_items import ItemRating, PartName
 from calc.quantities import STANDARD_GRAVITY_M_PER_S2
+from calc.words.facts import Message, Quantity, message
 
 STAGES = (0.10, 0.25, 0.50, 0.75, 1.00)
 """Shares of the target at which the pull stops to be looked at (common practice, no source)."""
+
+
+AS_GIVEN = message("as-given")
+"""Where a limit comes from that the reader gave."""
 
 
 @dataclass(frozen=True)
 class PullLimit:
     """One limit on the pull: its name, its force [N], and where that comes from."""
 
-    name: str
+    name: PartName
     force_n: float
-    basis: str = "as given"
+    basis: Message = AS_GIVEN
 
 
 def item_limit(rating: ItemRating) -> PullLimit | None:
@@ -32,13 +37,18 @@ def item_limit(rating: ItemRating) -> PullLimit | None:
     Several legs side by side count as in the sling sheets: 2 of 2, 3 of 3, 2 of 4, by the sine of their angle.
     """
     item = rating.item
-    if rating.rating_kg is None or (item.legs > 1 and item.angle_deg < LOWEST_ANGLE_DEG - 1e-9):
+    if rating.rating_kg is None or rating.printed is None:
+        return None
+    if item.legs > 1 and flatness(item.angle_deg) == "too-flat":
         return None
     one_leg_n = rating.rating_kg * STANDARD_GRAVITY_M_PER_S2
     if item.legs == 1:
         return PullLimit(item.label, one_leg_n, rating.printed)
     together_n = one_leg_n / leg_tension_n(1.0, legs_that_count(item.legs), item.angle_deg)
-    return PullLimit(item.label, together_n, f"{rating.printed}, {item.legs} legs at {item.angle_deg:.0f}°")
+    angle = Quantity(item.angle_deg, "angle")
+    return PullLimit(
+        item.label, together_n, message("of-legs", printed=rating.printed, legs=item.legs, angle=angle)
+    )
 
 
 def lowest(limits: Sequence[PullLimit]) -> PullLimit:
@@ -47,7 +57,11 @@ def lowest(limits: Sequence[PullLimit]) -> PullLimit:
 
 
 def stages_n(target_n: float) -> tuple[float, ...]:
-    """The forces [N] at which the pull stops to be looked at, up to the target."""
+    """The forces [N] at which the pull stops to be looked at, up to the target [N].
+
+    >>> stages_n(1000.0)
+    (100.0, 250.0, 500.0, 750.0, 1000.0)
+    """
     return tuple(share * target_n for share in STAGES)
 
 

@@ -9,11 +9,13 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from calc.answering import answer
+from calc.answering import answer, described
+from calc.inputs import read_inputs
 from calc.lifting.load_path import WORKSHEET
 from calc.lifting.path_items import (
     CONDITIONS,
     KINDS,
+    WORDS,
     PathItem,
     path_item_inputs,
     rate_item,
@@ -21,9 +23,18 @@ from calc.lifting.path_items import (
     table_rating,
 )
 from calc.quantities import to_si
-from calc.worksheet import BadInput, read_inputs
+from calc.telling import reading
+from calc.words.facts import Message
+from calc.words.writer import Writer, plain
+from calc.worksheet import BadInput
 
 LB = 0.45359237
+
+
+def said(words: Message | None) -> str:
+    """A message of the parts, as a reader of US pages sees it."""
+    assert words is not None
+    return plain(Writer("us", scopes=WORDS).message(words))
 
 
 def item(**more: Any) -> dict[str, Any]:
@@ -115,6 +126,24 @@ def test_tie_down_grades_are_a_stop_even_with_a_rating(kind: str, grade: str) ->
     assert value(found, "capacity") is None
 
 
+def test_flat_legs_stop_a_string_that_cannot_be_rated_and_the_altered_part_leads() -> None:
+    found = run(item(label="a", condition="bent"), item(kind="ring", rating="9 t", legs="2", angle="20"))
+    assert found["verdict"] == "stop"
+    assert found["headline"].startswith("The whole string cannot be rated: a is bent")
+    assert "No sling goes under 30°" in texts(found)
+
+
+def test_the_same_caution_is_said_once() -> None:
+    found = run(item(label="a", condition="worn"), item(kind="ring", label="a", condition="worn"))
+    assert texts(found).count("a is worn") == 1
+
+
+@pytest.mark.parametrize(("units", "words"), [("us", "at 410 °F (210 °C)"), ("si", "at 210 °C (410 °F)")])
+def test_a_temperature_reads_in_the_readers_order_of_units(units: Any, words: str) -> None:
+    raw = {"load": "1 t", "items": [item(kind="shackle", rating="2 t", temperature="210 degC")]}
+    assert words in answer("load-path", raw, units)["headline"]
+
+
 def test_forbidden_is_named_before_unknown() -> None:
     found = run(item(label="a", condition="welded"), item(label="b", kind="chain", grade="70", size="3/8"))
     assert found["verdict"] == "stop"
@@ -154,8 +183,8 @@ def test_a_mark_governs_over_the_table() -> None:
 def test_a_part_without_a_rating_is_unknown(part: PathItem, words: str) -> None:
     rating = rate_item(part)
     assert rating.blocked
-    assert rating.verdict == "unknown"
-    assert words in rating.reason
+    assert rating.standing == "unknown"
+    assert words in said(rating.why)
 
 
 @pytest.mark.parametrize(
@@ -186,18 +215,18 @@ def test_side_load_on_shackles() -> None:
     straight = PathItem("s", "shackle", rating_kg=1000.0, side_angle_deg=5.0)
     assert rate_item(straight).rating_kg == 1000.0
     slanted = rate_item(PathItem("s", "shackle", rating_kg=1000.0, side_angle_deg=5.1))
-    assert (slanted.rating_kg, slanted.verdict) == (None, "unknown")
+    assert (slanted.rating_kg, slanted.standing) == (None, "unknown")
     right_angle = rate_item(PathItem("s", "shackle", rating_kg=1000.0, side_angle_deg=90.0))
-    assert right_angle.verdict == "unknown"
+    assert right_angle.standing == "unknown"
     over = rate_item(PathItem("s", "shackle", rating_kg=1000.0, side_angle_deg=90.1))
-    assert over.verdict == "stop"
+    assert over.standing == "stop"
 
 
 def test_plain_eyebolt_takes_no_angle_at_all() -> None:
     plain = PathItem("e", "eyebolt-plain", "", "1/2", side_angle_deg=0.1)
-    assert rate_item(plain).verdict == "stop"
+    assert rate_item(plain).standing == "stop"
     assert rate_item(PathItem("e", "eyebolt-plain", "", "1/2")).rating_kg == pytest.approx(1840 * LB)
-    assert rate_item(PathItem("e", "eyebolt", "", "1/2", side_angle_deg=45.0)).verdict == "unknown"
+    assert rate_item(PathItem("e", "eyebolt", "", "1/2", side_angle_deg=45.0)).standing == "unknown"
 
 
 @pytest.mark.parametrize(
@@ -210,10 +239,11 @@ def test_heat_bounds_of_other_parts(kind: str, low_f: float, high_f: float) -> N
         assert rate_item(PathItem("p", kind, rating_kg=7.0, temperature_degc=degc(inside))).rating_kg == 7.0
     inside_rating = rate_item(PathItem("p", kind, rating_kg=7.0, temperature_degc=degc(60)))
     assert all(citation.locator for citation in inside_rating.citations)
-    assert "within" in inside_rating.shares[0].words
+    assert "within" in said(inside_rating.shares[0].said)
     for outside in (low_f - 0.1, high_f + 0.1):
         assert (
-            rate_item(PathItem("p", kind, rating_kg=7.0, temperature_degc=degc(outside))).verdict == "unknown"
+            rate_item(PathItem("p", kind, rating_kg=7.0, temperature_degc=degc(outside))).standing
+            == "unknown"
         )
 
 
@@ -222,31 +252,31 @@ def test_heat_on_chain_takes_the_stricter_rule() -> None:
     # takes 15 percent: the stricter of the two.
     european = rate_item(PathItem("c", "chain", "80", rating_kg=1000.0, temperature_degc=202.0))
     assert european.rating_kg == pytest.approx(900.0)
-    assert "EN" in european.shares[0].words or "band" in european.shares[0].words
+    assert "EN" in said(european.shares[0].said) or "band" in said(european.shares[0].said)
     assert european.citations
     american = rate_item(PathItem("c", "chain", "80", rating_kg=1000.0, temperature_degc=205.0))
     assert american.rating_kg == pytest.approx(850.0)
-    assert "row" in american.shares[0].words
+    assert "row" in said(american.shares[0].said)
     cool = rate_item(PathItem("c", "chain", "80", rating_kg=1000.0, temperature_degc=100.0))
     assert cool.rating_kg == 1000.0
     forbidden = rate_item(PathItem("c", "chain", "80", rating_kg=1000.0, temperature_degc=-60.0))
-    assert forbidden.verdict == "stop"
-    assert "may not be used at" in forbidden.reason
+    assert forbidden.standing == "stop"
+    assert "may not be used at" in said(forbidden.why)
     for_good = rate_item(PathItem("c", "chain", "80", rating_kg=1000.0, temperature_degc=350.0))
-    assert for_good.verdict == "stop"
-    assert "weaker for good" in for_good.reason
+    assert for_good.standing == "stop"
+    assert "weaker for good" in said(for_good.why)
     no_grade = rate_item(PathItem("c", "chain", rating_kg=1000.0, temperature_degc=100.0))
-    assert no_grade.verdict == "unknown"
-    assert "its grade is not given" in no_grade.reason
+    assert no_grade.standing == "unknown"
+    assert "its grade is not given" in said(no_grade.why)
     no_rule = rate_item(PathItem("c", "chain", "120", rating_kg=1000.0, temperature_degc=100.0))
-    assert no_rule.verdict == "unknown"
-    assert "no heat rule covers" in no_rule.reason
+    assert no_rule.standing == "unknown"
+    assert "no heat rule covers" in said(no_rule.why)
 
 
 def test_choke_and_bend_take_their_shares() -> None:
     rope = rate_item(PathItem("w", "wire-rope", rating_kg=1000.0, choke_angle_deg=130.0, bend_ratio=4.0))
     assert rope.rating_kg == pytest.approx(1000 * 0.75 * 0.75)
-    assert rate_item(PathItem("w", "wire-rope", rating_kg=1000.0, bend_ratio=0.9)).verdict == "stop"
+    assert rate_item(PathItem("w", "wire-rope", rating_kg=1000.0, bend_ratio=0.9)).standing == "stop"
     hook = rate_item(PathItem("h", "hook", rating_kg=1000.0, choke_angle_deg=130.0, bend_ratio=4.0))
     assert hook.rating_kg == 1000.0
 
@@ -262,7 +292,7 @@ def test_tie_down_use_reads_the_tie_down_table() -> None:
     # 49 CFR 393.108, grade 70, 3/8 in: 6,600 lb.
     part = PathItem("c", "chain", "70", "3/8")
     assert rate_item(part, "tie-down").rating_kg == pytest.approx(6600 * LB)
-    assert rate_item(part).verdict == "stop"
+    assert rate_item(part).standing == "stop"
 
 
 @pytest.mark.parametrize("count", [0, 41])
@@ -295,9 +325,8 @@ def test_a_part_without_a_name_is_named_by_its_place_and_kind() -> None:
 
 
 def test_a_part_knows_where_it_stands_in_the_inputs() -> None:
-    given = read_inputs(
-        WORKSHEET.inputs, {"load": "1 t", "items": [item(rating="2 t"), item(rating="3 t")]}, "si"
-    )
+    raw = {"load": "1 t", "items": [item(rating="2 t"), item(rating="3 t")]}
+    given = read_inputs(WORKSHEET.inputs, raw, reading(WORKSHEET, Writer("si", scopes=WORKSHEET.scopes)))
     assert [part.path for part in read_items(given)] == ["items[0]", "items[1]"]
 
 
@@ -335,8 +364,8 @@ def test_every_box_of_a_part_is_read() -> None:
 )  # fmt: skip
 def test_why_a_part_may_not_be_used(part: PathItem, reason: str) -> None:
     rating = rate_item(part)
-    assert rating.reason == reason
-    assert (rating.item, rating.rating_kg, rating.straight_kg, rating.printed) == (part, None, None, "")
+    assert said(rating.why) == reason
+    assert (rating.item, rating.rating_kg, rating.straight_kg, rating.printed) == (part, None, None, None)
     assert (rating.shares, rating.citations, rating.from_memory) == ((), (), False)
 
 
@@ -351,25 +380,25 @@ def test_why_a_part_may_not_be_used(part: PathItem, reason: str) -> None:
 )  # fmt: skip
 def test_why_a_part_has_no_rating_here(part: PathItem, words: str) -> None:
     rating = rate_item(part)
-    assert words in rating.reason.replace("-40", "−40")
+    assert words in said(rating.why).replace("-40", "−40")
     assert rating.item == part
-    assert rating.printed == ""
-    assert rating.verdict == ("stop" if "may not" in words else "unknown")
+    assert rating.printed is None
+    assert rating.standing == ("stop" if "may not" in words else "unknown")
 
 
 def test_what_a_rating_says_of_itself() -> None:
     marked = rate_item(PathItem("p", "chain", "80", "3/8", rating_kg=1234.5))
-    assert (marked.straight_kg, marked.printed, marked.citations, marked.shares) == (
+    assert (marked.straight_kg, said(marked.printed), marked.citations, marked.shares) == (
         1234.5,
         "as marked",
         (),
         (),
     )
-    assert (marked.reason, marked.verdict, marked.from_memory, marked.blocked) == ("", "ok", False, False)
+    assert (marked.why, marked.standing, marked.from_memory, marked.blocked) == (None, "usable", False, False)
     printed = rate_item(PathItem("p", "chain", "80", "3/8", choke_angle_deg=130.0, temperature_degc=202.0))
     assert printed.straight_kg == pytest.approx(7100 * LB)
     assert printed.rating_kg == pytest.approx(7100 * LB * 0.75 * 0.9)
-    assert printed.printed == "printed 7,100 lb"
+    assert said(printed.printed) == "printed 7,100 lb"
     assert [share.share for share in printed.shares] == pytest.approx([0.9, 0.75, 1.0])
     # Every share brings its source, and the rating its own.
     assert printed.citations[0].source == "osha-sling-guidance"
@@ -380,7 +409,7 @@ def test_what_a_rating_says_of_itself() -> None:
 
 def test_bounds_meet_at_their_own_figure() -> None:
     assert rate_item(PathItem("p", "shackle", rating_kg=7.0, side_angle_deg=5.0)).rating_kg == 7.0
-    assert rate_item(PathItem("p", "shackle", rating_kg=7.0, side_angle_deg=90.0)).verdict == "unknown"
+    assert rate_item(PathItem("p", "shackle", rating_kg=7.0, side_angle_deg=90.0)).standing == "unknown"
     assert rate_item(PathItem("p", "wire-rope", rating_kg=8.0, bend_ratio=1.0)).rating_kg == pytest.approx(
         4.0
     )
@@ -421,7 +450,8 @@ def test_columns_of_a_part() -> None:
         "side_angle": ("quantity", "angle"), "temperature": ("quantity", "temperature"),
         "choke_angle": ("quantity", "angle"), "bend_ratio": ("number", ""),
     }  # fmt: skip
-    assert {name: (c.above, c.at_least, c.at_most) for name, c in columns.items() if c.at_most is not None} == {
+    bounds = {name: c.bounds for name, c in columns.items() if c.bounds.at_most is not None}
+    assert {name: (b.above, b.at_least, b.at_most) for name, b in bounds.items()} == {
         "rating": (0, None, 2_000_000), "legs": (None, 1, 4), "angle": (0, None, 90), "side_angle": (None, 0, 180),
         "temperature": (None, -459, 3000), "choke_angle": (None, 0, 180), "bend_ratio": (0, None, 1000),
     }  # fmt: skip
@@ -432,12 +462,24 @@ def test_columns_of_a_part() -> None:
     }
     must = {name for name, c in columns.items() if c.required and not c.default}
     assert must == {"kind", "condition"}
-    assert {choice.value: choice.label for choice in columns["kind"].choices} == KINDS
-    assert {choice.value: choice.label for choice in columns["condition"].choices} == CONDITIONS
+    assert columns["kind"].choices == KINDS
+    assert columns["condition"].choices == CONDITIONS
     slings = ("wire-rope", "fibre-rope", "web-sling", "chain")
     assert {name: dict(c.shown_when) for name, c in columns.items() if c.shown_when} == {
         "grade": {"kind": ("chain", "hook", "ring", "shackle")}, "choke_angle": {"kind": slings},
         "bend_ratio": {"kind": ("wire-rope",)},
     }  # fmt: skip
-    assert all(column.label for column in columns.values())
-    assert all(column.help for name, column in columns.items() if name != "kind")
+
+
+def test_every_column_of_a_part_has_its_words() -> None:
+    for sheet in ("load-path", "pull-trial"):
+        (rows,) = [one for one in described(sheet).inputs if one.declared.name == "items"]
+        columns = {column.declared.name: column for column in rows.columns}
+        assert all(column.label for column in columns.values())
+        assert all(column.help for name, column in columns.items() if name != "kind")
+        kinds = {value: plain(words) for value, words in columns["kind"].options}
+        assert kinds["eyebolt-plain"] == "Eyebolt without shoulder"
+        conditions = {value: plain(words) for value, words in columns["condition"].options}
+        assert conditions["unmarked"] == "no readable mark"
+        assert (tuple(kinds), tuple(conditions)) == (KINDS, CONDITIONS)
+        assert all((*kinds.values(), *conditions.values()))

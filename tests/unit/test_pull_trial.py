@@ -125,6 +125,17 @@ def test_an_altered_part_stops_the_plan(condition: str) -> None:
     assert "No pull" in record["figure"]["caption"]
 
 
+def test_too_hard_a_pull_on_a_string_with_an_altered_part_stops_and_names_the_part() -> None:
+    record = ask(target="90 kN", items=[{**HOOK, "condition": "bent"}, CHAIN])
+    assert record["verdict"] == "stop"
+    assert record["headline"].startswith("Do not pull. Hook is bent or twisted")
+
+
+def test_a_part_without_a_name_opens_the_sentence_by_its_place() -> None:
+    record = ask(items=[{**HOOK, "label": "", "condition": "bent"}, CHAIN])
+    assert record["headline"].startswith("Do not pull. 1. hook is bent or twisted")
+
+
 def test_tie_down_chain_and_flat_legs_stop() -> None:
     assert ask(items=[{**CHAIN, "grade": "70"}])["verdict"] == "stop"
     flat = ask(items=[{**CHAIN, "legs": "2", "angle": "28"}])

@@ -1,0 +1,92 @@
+# Worksheet load-path.
+
+title = Which part of my rigging gives first?
+summary = What a string of parts holds from the overhead support to the load, and which part limits or stops it.
+story = The yard checks the string it means to lift a diesel with: hoist, ring, two chain legs, two shackles.
+
+## What is asked
+
+input-load = Weight of the load
+    .help = All that hangs below: the load, its fluids and the rigging.
+input-items = Parts, from the support down to the load
+    .help = Every part once, in order: hoist, hook, ring, legs, shackles, eyebolts.
+    .row = Part
+
+## What is found
+
+result-capacity = The whole string holds
+result-governing = Gives first
+result-share = Part of each rating used
+result-pulls = Pull on each part
+result-blocked = May not be used
+
+## The headline and the cautions
+
+holds = The whole string holds { $capacity }: { $governing } gives first.
+none-or-more = { $more ->
+        [0] { "" }
+       *[other] { " " }{ $more } more may not be used either.
+    }
+reason-part-forbidden =
+    .headline = Do not lift: { $why }.{ none-or-more }
+    .caution = { $why }. Take it out of the string.
+reason-part-without-rating =
+    .headline = The whole string cannot be rated: { $why }.{ none-or-more }
+    .caution = { $why }. Take it out of the string.
+reason-altered-part =
+    .caution = A pull that an altered part survives proves only that pull. Cracks, hardness and fatigue give no warning.
+reason-over-string =
+    .headline = { holds } Your load is { $used } of that. Do not lift.
+    .caution = The load is over what the string holds. Do not lift.
+reason-inside-string =
+    .headline = { holds } Your load takes { $used } of it.
+reason-legs-too-flat =
+    .headline = { holds } But { $part } lies under 30° from the horizontal: do not lift like this.
+    .caution = No sling goes under 30° from the horizontal. Use longer legs.
+reason-legs-too-flat-beside =
+    .caution = { reason-legs-too-flat.caution }
+reason-alike-in-line =
+    .caution = Two parts one after the other do not add: each carries the whole load, and the weaker one gives.
+reason-legs-share-by-angle =
+    .caution = Legs share only by their angle, and the one ring or hook above them still carries the whole load.
+reason-rating-from-memory =
+    .caution = A rating marked here as from memory was not seen in its source. Read the mark on the part instead.
+reason-marks-govern =
+    .caution = The mark or tag on each part governs. Look each part over before the lift: a table knows only sound parts.
+
+## The working
+
+step-pull-alone = Pull on { $part }
+    .formula = load
+    .result = { $pull }
+step-pull-of-legs = Pull on { $part }
+    .formula = load / (legs that count, { $counted } of { $legs }, × sin angle)
+    .numbers = { OWN($load) } / ({ $counted } × sin { $angle })
+    .result = { $pull }
+step-no-rating = Rating of { $part }
+    .formula = mark, table and condition
+    .numbers = { $condition }
+    .result = none
+step-rating = Rating of { $part }
+    .formula = straight rating × what its use leaves
+    .numbers = { $reckoned }
+    .result = { $rating }
+straight-rating = { OWN($straight) } ({ $printed })
+times-share = { $before } × { PLACES($share, places: 3) } ({ $what })
+of-part = { $part }: { $amount }
+
+## Why a result is absent
+
+absent-part-may-not-be-used = no capacity while a part may not be used
+absent-may-not-be-used = may not be used
+
+## The drawing
+
+figure = Parts from the overhead support down to the load: { $parts }.
+bar = { $share ->
+        [absent] { $part } { $share }
+       *[other] { $part } { $share } used
+    }
+figure-support = Overhead support
+figure-load = Load
+figure-whole-rating = whole rating
