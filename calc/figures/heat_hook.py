@@ -3,65 +3,121 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import dataclass
 
+from calc.declaration import Figure
 from calc.figures.drawing import Drawing, Point
-from calc.worksheet import Figure, Say
 
 OutlineRow = tuple[float, float]
 """Radius [m] and half width [m] of the section there, from the inside out."""
+StressRow = tuple[float, float]
+"""Radius [m] and stress [Pa] there, from the inside out."""
+_HATCHES = 10
+"""Into how many parts the stress is hatched."""
 
 
-def hook_stress_figure(
-    outline: Sequence[OutlineRow],
-    stresses: Sequence[tuple[float, float]],
-    neutral_radius_m: float,
-    bead_radius_m: float | None,
-    say: Say,
-) -> Figure:
-    """The section (load side on the left) above the stress along the bar; one radial scale serves both.
+@dataclass(frozen=True)
+class HookSection:
+    """What is drawn: the outline and the stress across it, the radius without stress [m], and where a bead sits [m]."""
 
-    stresses -- radius [m] and stress [Pa], from the inside out
-    """
-    inner, outer = outline[0][0], outline[-1][0]
-    depth = outer - inner
-    half = max(width for _radius, width in outline)
-    most = max(abs(stress) for _radius, stress in stresses) or 1.0
+    outline: tuple[OutlineRow, ...]
+    stresses: tuple[StressRow, ...]
+    zero_radius_m: float
+    bead_radius_m: float | None
+
+    @property
+    def inner_m(self) -> float:
+        """Inner radius [m]."""
+        return self.outline[0][0]
+
+    @property
+    def outer_m(self) -> float:
+        """Outer radius [m]."""
+        return self.outline[-1][0]
+
+    @property
+    def depth_m(self) -> float:
+        """Depth, inside to outside [m]."""
+        return self.outer_m - self.inner_m
+
+    @property
+    def half_width_m(self) -> float:
+        """Half of the greatest width [m]."""
+        return max(width for _radius, width in self.outline)
+
+
+@dataclass(frozen=True)
+class HookWords:
+    """The words on the drawing: stress at the inside and the outside, the depth, and two places named."""
+
+    inside: str
+    outside: str
+    depth: str
+    no_stress: str
+    load_side: str
+
+
+@dataclass(frozen=True)
+class _Plot:
+    """Where the stress is plotted under the section: height of no stress [m], and metres of paper to a pascal."""
+
+    zero: float
+    tall: float
+
+    def at(self, radius_m: float, stress_pa: float) -> Point:
+        """Where a stress stands."""
+        return radius_m, self.zero + self.tall * stress_pa
+
+
+def hook_stress_figure(section: HookSection, words: HookWords, caption: str) -> Figure:
+    """The section (load side on the left) above the stress along the bar; one radial scale serves both."""
+    half, depth = section.half_width_m, section.depth_m
+    most = max(abs(stress) for _radius, stress in section.stresses) or 1.0
+    plot = _Plot(-half - 0.85 * depth, 0.5 * depth / most)
     drawing = Drawing(360, 380, 46)
-    plot_zero = -half - 0.85 * depth
-    tall = 0.5 * depth / most
-    drawing.fit([(inner, half), (outer, plot_zero - 0.55 * depth)])
-    upper: list[Point] = [(radius, width) for radius, width in outline]
-    lower: list[Point] = [(radius, -width) for radius, width in reversed(outline)]
-    drawing.area("steel", *upper, *lower)
-    drawing.line("centre", (neutral_radius_m, half * 1.12), (neutral_radius_m, plot_zero - 0.3 * depth))
-    drawing.text((neutral_radius_m, half * 1.12), "no stress here", shift=(0, -6), kind="small")
-    for count in range(1, 10):
-        radius = inner + depth * count / 10
-        stress = _at(stresses, radius)
-        drawing.line("thin", (radius, plot_zero), (radius, plot_zero + tall * stress))
-    drawing.line("axis", (inner, plot_zero), (outer, plot_zero))
-    drawing.line("curve", *((radius, plot_zero + tall * stress) for radius, stress in stresses))
-    drawing.line("thin", (inner, plot_zero), (inner, plot_zero + tall * stresses[0][1]))
-    drawing.line("thin", (outer, plot_zero), (outer, plot_zero + tall * stresses[-1][1]))
-    first = say.of(stresses[0][1], "pressure", "up", reading=("ksi", "MPa"))
-    last = say.of(stresses[-1][1], "pressure", reading=("ksi", "MPa"))
-    drawing.text((inner, plot_zero + tall * stresses[0][1]), first, "start", (6, -4), "strong")
-    drawing.text((outer, plot_zero + tall * stresses[-1][1]), last, "end", (0, 16), "strong")
-    drawing.text((inner, 0.0), "load side", "start", (11, 4), "small")
-    drawing.dimension((inner, -half), (outer, -half), say.one(depth, "length"), -16)
-    bead = ""
-    if bead_radius_m is not None:
-        width = _at(outline, bead_radius_m)
-        at = (bead_radius_m, width if inner < bead_radius_m < outer else 0.0)
-        drawing.circle("molten", at, 7.0, on_sheet=True)
-        stress = _at(stresses, bead_radius_m)
-        drawing.circle("molten", (bead_radius_m, plot_zero + tall * stress), 4.0, on_sheet=True)
-        bead = f" The bead sits where the stress is {say.of(stress, 'pressure', 'up' if stress > 0 else 'nearest', reading=('ksi', 'MPa'))}, before its own notch and shrinkage."
-    caption = (
-        f"The section of the hook with its load side on the left, and under it the stress along the bar: {first} at the "
-        f"inside, zero at the dotted line, {last} at the outside.{bead}"
-    )
+    drawing.fit([(section.inner_m, half), (section.outer_m, plot.zero - 0.55 * depth)])
+    _section(drawing, section, words)
+    zero = section.zero_radius_m
+    drawing.line("centre", (zero, half * 1.12), (zero, plot.zero - 0.3 * depth))
+    drawing.text((zero, half * 1.12), words.no_stress, shift=(0, -6), kind="small")
+    _stress(drawing, section, plot, words)
+    if section.bead_radius_m is not None:
+        _bead(drawing, section, plot, section.bead_radius_m)
     return Figure(drawing.svg(caption), caption)
+
+
+def _section(drawing: Drawing, section: HookSection, words: HookWords) -> None:
+    """The cut across the bend."""
+    upper: list[Point] = [(radius, width) for radius, width in section.outline]
+    lower: list[Point] = [(radius, -width) for radius, width in reversed(section.outline)]
+    drawing.area("steel", *upper, *lower)
+    drawing.text((section.inner_m, 0.0), words.load_side, "start", (11, 4), "small")
+    low = -section.half_width_m
+    drawing.dimension((section.inner_m, low), (section.outer_m, low), words.depth, -16)
+
+
+def _stress(drawing: Drawing, section: HookSection, plot: _Plot, words: HookWords) -> None:
+    """The stress along the bar, over the same radii."""
+    inner, outer = section.inner_m, section.outer_m
+    for count in range(1, _HATCHES):
+        radius = inner + section.depth_m * count / _HATCHES
+        drawing.line("thin", (radius, plot.zero), plot.at(radius, _at(section.stresses, radius)))
+    drawing.line("axis", (inner, plot.zero), (outer, plot.zero))
+    drawing.line("curve", *(plot.at(radius, stress) for radius, stress in section.stresses))
+    first, last = plot.at(inner, section.stresses[0][1]), plot.at(outer, section.stresses[-1][1])
+    drawing.line("thin", (inner, plot.zero), first)
+    drawing.line("thin", (outer, plot.zero), last)
+    drawing.text(first, words.inside, "start", (6, -4), "strong")
+    drawing.text(last, words.outside, "end", (0, 16), "strong")
+
+
+def _bead(drawing: Drawing, section: HookSection, plot: _Plot, radius: float) -> None:
+    """The bead on the section, and its place on the stress."""
+    on_the_side = section.inner_m < radius < section.outer_m
+    drawing.circle(
+        "molten", (radius, _at(section.outline, radius) if on_the_side else 0.0), 7.0, on_sheet=True
+    )
+    drawing.circle("molten", plot.at(radius, _at(section.stresses, radius)), 4.0, on_sheet=True)
 
 
 def _at(rows: Sequence[tuple[float, float]], radius: float) -> float:
@@ -72,4 +128,4 @@ def _at(rows: Sequence[tuple[float, float]], radius: float) -> float:
     return v0 + (v1 - v0) * (radius - r0) / (r1 - r0)
 
 
-__all__ = ["OutlineRow", "hook_stress_figure"]
+__all__ = ["HookSection", "HookWords", "OutlineRow", "StressRow", "hook_stress_figure"]

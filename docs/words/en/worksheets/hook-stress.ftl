@@ -1,0 +1,112 @@
+# Worksheet hook-stress.
+
+title = Where is a hook stressed most?
+summary = The stress across the bend of a new, sound hook, inside to outside, and what a bead there would sit in.
+story = The yard wonders what a tack inside the bend of its engine hook would sit in when the 2,800 lb diesel hangs on it.
+
+## What is asked
+
+input-shape = Shape of the section
+    .help = The cut across the bend, at the height of the load.
+option-shape-trapezoid = Trapezoid, wide inside
+option-shape-circle = Round bar
+option-shape-rectangle = Rectangle
+option-shape-tee = T, flange inside
+input-diameter = Diameter of the bar
+    .help = Round bar only.
+input-depth = Depth, inside to outside
+    .help = Measured along a line from the middle of the bend.
+input-inner_width = Width at the inside
+    .help = Where the load sits. For a T: the flange.
+input-outer_width = Width at the outside
+    .help = At the back of the hook. For a T: the web.
+input-flange_depth = Depth of the flange
+    .help = The T only.
+input-inner_radius = Inner radius of the bend
+    .help = Half the width of the throat's seat.
+input-load = Load on the hook
+    .help = All that hangs from the hook.
+input-arm = From the line of the load to the middle of the section
+    .help = Left empty: the load hangs under the middle of the bend.
+input-bead_at = Put a weld bead in the picture
+    .help = To see what it would sit in.
+option-bead_at-none = No bead
+option-bead_at-inner = On the inside
+option-bead_at-side = On the side
+option-bead_at-outer = On the back
+
+## What is found
+
+result-inner_stress = Stress at the inside
+result-outer_stress = Stress at the outside (minus: squeeze)
+result-neutral_radius = Neutral radius of bending
+result-centroid_radius = Radius of the section's middle
+result-eccentricity = Eccentricity
+result-section_area = Area of the section
+result-bending_moment = Bending moment
+result-bead_stress = Stress under the bead, before its own
+result-times_plain_pull = Inside stress over plain pull
+
+## What it means
+
+opening = At { $load } the inside of a new, sound hook of this shape feels { $inner_stress }: { $times_plain_pull } times the plain pull.
+reason-a-stress =
+    .headline = This is a stress, not a rating.
+reason-bead =
+    .headline = A bead there would sit in { $stress } of { $way }. Stop: a welded hook has no rating.
+    .caution = A bead adds its own shrinkage stress, up to the strength of the steel, and a notch at its toe. Neither is in this figure. Take a welded hook out of use and cut it up.
+pull = pull
+squeeze = squeeze
+reason-never-backwards =
+    .caution = A hook is rated by its maker from tests, not from this stress. Never work a rating backwards out of it.
+reason-left-out =
+    .caution = Left out: the load's push on the seat, a load on the tip, twist, wear, nicks, and all heat. Each makes it worse.
+
+## The working
+
+step-middle = Middle of the section, from the centre of the bend
+    .formula = ∫ r dA / A
+    .numbers = inner radius { OWN($inner) }
+    .result = { OWN($centroid_radius) }
+step-neutral-radius = Neutral radius
+    .formula = A / ∫ dA / r
+    .numbers = { OWN($section_area) }
+    .result = { OWN($neutral_radius) }
+step-eccentricity = Eccentricity e
+    .formula = middle − neutral radius
+    .numbers = { OWN($centroid_radius) } − { OWN($neutral_radius) }
+    .result = { OWN($eccentricity) }
+step-moment = Bending moment
+    .formula = load × arm
+    .numbers = { OWN($load) } × { OWN($arm_used) }
+    .result = { OWN($bending_moment) }
+step-inside = Stress at the inside
+    .formula = { stress-formula }
+    .numbers = { stress-numbers }
+    .result = { $stress }
+step-outside = Stress at the outside
+    .formula = { stress-formula }
+    .numbers = { stress-numbers }
+    .result = { $stress }
+stress-formula = load / A + moment (rn − r) / (A e r)
+stress-numbers = { OWN($load) } / { OWN($section_area) } + { OWN($bending_moment) } × ({ OWN($neutral_radius) } − { OWN($radius) }) / ({ OWN($section_area) } × { OWN($eccentricity) } × { OWN($radius) })
+
+## Why a result is absent
+
+absent-no-bead = no bead placed
+
+## Refusals
+
+refused-flange-too-deep = is not less than the whole depth. Give a thinner flange.
+refused-web-too-wide = is wider than the flange. Give the narrower web.
+refused-bend-out-of-range = is out of range for this depth: the theory is used here from { $low } to { $high }.
+refused-arm-crosses = crosses the section: the line of the load would run through the metal. Give the distance to the middle of the section, over { $to_edge }, or leave it out.
+
+## The drawing
+
+figure-no-stress = no stress here
+figure-load-side = load side
+figure = The section of the hook with its load side on the left, and under it the stress along the bar: { $inside } at the inside, zero at the dotted line, { $outside } at the outside.{ $bead ->
+        [absent] { "" }
+       *[other] { " " }The bead sits where the stress is { $bead }, before its own notch and shrinkage.
+    }
