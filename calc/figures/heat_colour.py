@@ -7,16 +7,9 @@ from dataclasses import dataclass
 
 from calc.declaration import Figure
 from calc.figures.drawing import Drawing
-from calc.worksheet import Say
 
 _WIDTH_OF_RUNG = 2.0 / 2.6
 """Width of the ladder's sheet for each rung, in rungs."""
-
-
-def whole_degrees(say: Say, degc: float) -> str:
-    """A temperature [deg C] in whole degrees of both scales, the reader's own first."""
-    us, si = f"{degc * 9 / 5 + 32:,.0f} °F", f"{degc:,.0f} °C"
-    return f"{us} ({si})" if say.units == "us" else f"{si} ({us})"
 
 
 @dataclass(frozen=True)
@@ -71,4 +64,4 @@ def _height(rungs: Sequence[Rung], degc: float) -> float:
     return above - 1 + (degc - low) / (high - low)
 
 
-__all__ = ["Rung", "Span", "colour_figure", "whole_degrees"]
+__all__ = ["Rung", "Span", "colour_figure"]

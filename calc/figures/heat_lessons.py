@@ -5,14 +5,14 @@ from __future__ import annotations
 from collections.abc import Callable
 
 from calc.answering import worksheet
-from calc.figures.drawing import Drawing
-from calc.figures.heat_colour import whole_degrees
+from calc.figures.drawing import Drawing, LineKind
 from calc.figures.heat_map import HATCHES, HeatBand, fill_band
-from calc.figures.heat_rules import degree_axes, heat_rules_figure
+from calc.figures.heat_rules import HeatRules, degree_axes, heat_rules_figure
 from calc.heating.chain_heat import asme_bands, en_bands
 from calc.inputs import read_inputs
 from calc.tables import number, table
 from calc.telling import reading
+from calc.words.facts import degrees
 from calc.words.writer import Writer
 from calc.worksheet import Figure, Say
 
@@ -73,16 +73,17 @@ def _row(words: str) -> int:
 def steel_while_hot(say: Say) -> Figure:
     """Yield and stiffness of structural steel while it is hot (EN 1993-1-2, table 3.1), from the table."""
     hottest = 700.0
-    drawing, at = degree_axes(hottest, say)
+    drawing, at = degree_axes(hottest, Writer(say.units))
     ends: list[float] = []
-    for quantity, kind, words in (
+    lines: tuple[tuple[str, LineKind, str], ...] = (
         ("yield_factor", "curve", "yield"),
         ("modulus_factor", "curve-second", "stiffness"),
-    ):
+    )
+    for quantity, kind, words in lines:
         rows = table("steel-hot-strength").where(quantity=quantity)
         pairs = [(number({**row, "value": row["temperature_degC"]}), number(row)) for row in rows]
         line = [at(degc, share) for degc, share in pairs if degc <= hottest]
-        drawing.line(kind, *line)  # type: ignore[arg-type]  # both are kinds of line
+        drawing.line(kind, *line)
         middle = line[len(line) // 2]
         drawing.text(
             middle,
@@ -93,7 +94,7 @@ def steel_while_hot(say: Say) -> Figure:
         )
         ends.append(pairs[[degc for degc, _ in pairs].index(600.0)][1])
     caption = (
-        f"Structural steel while it is hot, as a share of cold: at {whole_degrees(say, 600.0)} it yields at {ends[0]:.0%} and is "
+        f"Structural steel while it is hot, as a share of cold: at {Writer(say.units).plain(degrees(600.0))} it yields at {ends[0]:.0%} and is "
         f"{ends[1]:.0%} as stiff. The share is for design against fire; hardened steel loses faster."
     )
     return Figure(drawing.svg(caption), caption)
@@ -101,7 +102,9 @@ def steel_while_hot(say: Say) -> Figure:
 
 def chain_rules_in_heat(say: Say) -> Figure:
     """Share of a grade 80 chain's rating left while hot: ASME B30.9 in steps, EN 818-6 beside it."""
-    return heat_rules_figure(asme_bands("80"), en_bands("80"), None, say)
+    writer = Writer(say.units, scopes=("shared/chain-heat",))
+    drawn = heat_rules_figure(HeatRules(asme_bands("80"), en_bands("80")), writer)
+    return Figure(drawn.svg, drawn.caption)
 
 
 HEAT_LESSONS: dict[str, Callable[[Say], Figure]] = {

@@ -1,197 +1,220 @@
 """What may my rated chain carry in a hot place?
 
-Two rules side by side: ASME B30.9, table 9-1.8.1-1 (grade 80 and 100: reduction while hot, and for good), and
-EN 818-6 (grades 8, 5 and 4: what is left in a temperature band). 29 CFR 1910.184(e)(6): over 600 F the maker's
-reduction, over 1,000 F out for good. This is for a sound, tagged chain whose temperature is planned and measured.
-Chain that a torch, a fire or a weld reached is another matter: it cannot be rated.
+Two rules side by side (calc.heating.chain_heat): ASME B30.9, table 9-1.8.1-1, and EN 818-6. 29 CFR 1910.184(e)(6): over
+600 F the maker's reduction, over 1,000 F out for good. This is for a sound, tagged chain whose temperature is planned and
+measured. Chain that a torch, a fire or a weld reached is another matter: it cannot be rated.
 """
 
 from __future__ import annotations
 
-from calc.figures.heat_rules import heat_rules_figure
+from dataclasses import dataclass
+from typing import Literal
+
+from calc.comparing import exceeds
+from calc.declaration import Citation, Figure, Result, Step, Worksheet, step
+from calc.figures.heat_rules import HeatRules, heat_rules_figure
 from calc.heating.chain_heat import RuleAnswer, asme_bands, asme_rule, en_bands, en_rule
-from calc.quantities import number_text
-from calc.words.writer import Writer, plain
-from calc.worksheet import (
-    Answer,
-    Caution,
-    Choice,
-    Citation,
-    Given,
-    Input,
-    Result,
-    Say,
-    Step,
-    Verdict,
-    Worksheet,
-)
+from calc.inputs import Bounds, ChoiceInput, Given, QuantityInput
+from calc.ratings import TIE_DOWN_ONLY_GRADES
+from calc.reasons import Reason, caution, note, stop
+from calc.tables import table, value_si
+from calc.words.facts import Absent, Fact, Listing, Message, Number, absent, degrees, message, weight
+from calc.words.writer import Writer
 
-_TIE_DOWN = ("30", "43", "70")
+Outcome = Literal["heated-by-accident", "ties-down-only", "forbidden", "lasting-loss", "less-while-hot"]
+"""What becomes of the rating: the first three leave none, a lasting loss stops, and else less is left while hot."""
+_BARRED: tuple[Outcome, ...] = ("heated-by-accident", "ties-down-only", "forbidden")
 
 
-def _words(rule: RuleAnswer) -> str:
-    return plain(Writer("us", scopes=("shared/chain-heat",)).message(rule.said))
+@dataclass(frozen=True)
+class _Rules:
+    """What both rules say of a grade at a temperature."""
+
+    asme: RuleAnswer
+    en: RuleAnswer
+
+    @property
+    def forbid(self) -> bool:
+        """Whether either allows no use."""
+        return self.asme.forbids or self.en.forbids
+
+    def share_left(self) -> float:
+        """What the stricter rule leaves while hot [-]; one of them must print a share."""
+        return min(rule.hot for rule in (self.asme, self.en) if rule.hot is not None)
+
+    def governing(self) -> Message:
+        """The stricter rule, by name."""
+        asme, en = self.asme.hot, self.en.hot
+        if asme is None:
+            return message("rule-en")
+        if en is None or exceeds(en, asme):
+            return message("rule-asme")
+        return message("rule-en" if exceeds(asme, en) else "rules-agree")
 
 
-def _sources(*rules: RuleAnswer) -> tuple[Citation, ...]:
-    return tuple(Citation(rule.citation.source, rule.citation.locator) for rule in rules if rule.citation)
+@dataclass(frozen=True)
+class Found:
+    """What heat leaves of the rating."""
+
+    grade: str
+    rating_kg: float
+    temperature_degc: float
+    rules: _Rules
+    outcome: Outcome
+    rating_hot_kg: float | Absent
+    rating_after_kg: float | Absent
+    rule: Message | Absent
+    rating_hot_asme_kg: float | Absent
+    rating_hot_en_kg: float | Absent
+
+    @property
+    def barred(self) -> bool:
+        """Whether there is no rating, hot or cold."""
+        return self.outcome in _BARRED
 
 
-def compute(given: Given, say: Say) -> Answer:
-    """Work the sheet out; see WORKSHEET for inputs and results."""
-    grade, temperature = given.text("grade"), given.si("temperature")
-    rating = given.si("rating")
-    asme, en = asme_rule(grade, temperature), en_rule(grade, temperature)
-    at = say.of(temperature, "temperature")
-    if given.text("how_known") == "found":
-        return _refused(
-            "unknown",
-            "This chain was heated by accident, so its rating cannot be told. Take it out of use and ask its maker.",
-            asme, en,
-        )  # fmt: skip
-    if grade in _TIE_DOWN:
-        return _refused(
-            "stop", f"Grade {grade} chain has no lifting rating, hot or cold, and no heat rule.", asme, en
-        )
-    if asme.forbids or en.forbids:
-        who = [
-            words
-            for rule, words in ((asme, f"ASME B30.9: {_words(asme)}"), (en, f"EN 818-6: {_words(en)}"))
-            if rule.forbids
-        ]
-        return _refused("stop", f"Not at {at}. {'. '.join(who)}.", asme, en)
-    hot_shares = [rule.hot for rule in (asme, en) if rule.hot is not None]
-    hot = min(hot_shares)
-    after = asme.after
-    harmed = after is not None and after < 1.0
-    verdict: Verdict = "stop" if harmed else "caution"
-    rule = "EN 818-6" if en.hot is not None and (asme.hot is None or en.hot < asme.hot) else "ASME B30.9"
-    if asme.hot is not None and asme.hot == en.hot:
-        rule = "ASME B30.9 and EN 818-6 agree"
-    return Answer(
-        verdict=verdict,
-        headline=_headline(say, at, rating, hot, after, rule),
-        big="rating_hot",
-        results={
-            "rating_hot": rating * hot,
-            "rating_after": None if after is None else rating * after,
-            "rule": rule,
-            "rating_hot_asme": None if asme.hot is None else rating * asme.hot,
-            "rating_hot_en": None if en.hot is None else rating * en.hot,
-        },
-        shown={
-            "rating_after": "no rule prints it"
-            if after is None
-            else say.of(rating * after, "weight", "down")
-            + (" printed by ASME; the chain's maker decides" if harmed else " (no lasting loss printed)"),
-            "rating_hot_asme": _words(asme)
-            if asme.hot is None
-            else _both(say, rating * asme.hot, _words(asme)),
-            "rating_hot_en": _words(en) if en.hot is None else _both(say, rating * en.hot, _words(en)),
-        },
-        steps=_steps(say, rating, asme, en),
-        cautions=_cautions(harmed),
-        figure=heat_rules_figure(asme_bands(grade), en_bands(grade), temperature, say),
-        citations=_sources(asme, en),
+def find(given: Given) -> Found:
+    """Both rules and the stricter of them; see WORKSHEET for inputs and results."""
+    grade, temperature, rating = given.text("grade"), given.si("temperature"), given.si("rating")
+    rules = _Rules(asme_rule(grade, temperature), en_rule(grade, temperature))
+    outcome = _outcome(given, rules)
+    barred = outcome in _BARRED
+    none = absent("none-allowed")
+    return Found(
+        grade=grade,
+        rating_kg=rating,
+        temperature_degc=temperature,
+        rules=rules,
+        outcome=outcome,
+        rating_hot_kg=none if barred else rating * rules.share_left(),
+        rating_after_kg=none if barred else _after_kg(rating, rules.asme),
+        rule=absent("no-rule-allows") if barred else rules.governing(),
+        rating_hot_asme_kg=_hot_kg(rating, rules.asme, barred),
+        rating_hot_en_kg=_hot_kg(rating, rules.en, barred),
     )
 
 
-def _both(say: Say, rating_kg: float, words: str) -> str:
-    return f"{say.of(rating_kg, 'weight', 'down')}: {words}"
+def _outcome(given: Given, rules: _Rules) -> Outcome:
+    """What becomes of the rating; how the heat is known comes before what the rules say of it."""
+    if given.text("how_known") == "found":
+        return "heated-by-accident"
+    if given.text("grade") in TIE_DOWN_ONLY_GRADES:
+        return "ties-down-only"
+    if rules.forbid:
+        return "forbidden"
+    after = rules.asme.after
+    return "lasting-loss" if after is not None and exceeds(1.0, after) else "less-while-hot"
 
 
-def _refused(verdict: Verdict, headline: str, asme: RuleAnswer, en: RuleAnswer) -> Answer:
-    cautions = [Caution(headline, "prohibition"), *_cautions(harmed=True)[1:]]
-    return Answer(
-        verdict, headline, "rating_hot", {"rule": "none that allows use"},
-        cautions=tuple(cautions),
-        shown=dict.fromkeys(("rating_hot", "rating_after"), "none")
-        | {"rating_hot_asme": _words(asme), "rating_hot_en": _words(en)},
-        citations=_sources(asme, en),
-    )  # fmt: skip
+def _hot_kg(rating_kg: float, rule: RuleAnswer, barred: bool) -> float | Absent:
+    """What a rule leaves while hot [kg], or its words where it leaves nothing or may not be used."""
+    if barred or rule.hot is None:
+        return absent("as-the-rule-says", said=rule.said)
+    return rating_kg * rule.hot
 
 
-def _headline(say: Say, at: str, rating: float, hot: float, after: float | None, rule: str) -> str:
-    left = say.of(rating * hot, "weight", "down")
-    if after is not None and after < 1.0:
-        return (
-            f"Stop: at {at} this chain loses rating for good. While hot the stricter rule ({rule}) leaves {left} of "
-            f"{say.weight(rating)}. Keep the chain out of this heat, or ask its maker."
-        )
-    return f"At {at} the chain may carry at most {left} of its {say.weight(rating)} rating ({rule})."
+def _after_kg(rating_kg: float, asme: RuleAnswer) -> float | Absent:
+    """The printed rating after cooling [kg]."""
+    return absent("no-rule-prints") if asme.after is None else rating_kg * asme.after
 
 
-def _steps(say: Say, rating: float, asme: RuleAnswer, en: RuleAnswer) -> tuple[Step, ...]:
-    steps: list[Step] = []
-    for name, share in (
-        ("ASME B30.9, while hot", asme.hot),
-        ("EN 818-6, while hot", en.hot),
-        ("ASME B30.9, afterwards", asme.after),
+def judge(found: Found) -> tuple[Reason, ...]:
+    """Heat never leaves more; where a rule forbids, or nobody planned the heat, it leaves nothing."""
+    reasons = [_of_the_outcome(found)]
+    if not found.barred:
+        reasons.append(note("rules-differ"))
+    reasons.append(note("planned-heat-only", "prohibition"))
+    reasons.append(note("measure-the-chain", "mandatory", shackles=_shackles_stop()))
+    if found.outcome != "less-while-hot":
+        reasons.append(note("loss-stays", "warning"))
+    return tuple(reasons)
+
+
+def _of_the_outcome(found: Found) -> Reason:
+    if found.outcome == "heated-by-accident":
+        return Reason("heated-by-accident", "unknown", kind="prohibition")
+    if found.outcome == "ties-down-only":
+        return stop("ties-down-only", mark=found.grade)
+    if found.outcome == "forbidden":
+        return stop("forbidden", who=_who_forbids(found.rules))
+    return stop("lasting-loss") if found.outcome == "lasting-loss" else caution("less-while-hot")
+
+
+def _who_forbids(rules: _Rules) -> Listing:
+    both = (("asme-says", rules.asme), ("en-says", rules.en))
+    return Listing(tuple(message(code, said=rule.said) for code, rule in both if rule.forbids), "space")
+
+
+def _shackles_stop() -> Fact:
+    """Up to which heat shackles are rated, as its table prints it."""
+    row = table("sling-temperature-limits").one(item="shackle", quantity="use_below")
+    return degrees(value_si(row, "temperature"))
+
+
+def work(found: Found) -> tuple[Step, ...]:
+    """Each printed share of the rating."""
+    if found.barred:
+        return ()
+    asme, en = found.rules.asme, found.rules.en
+    shares = (("asme-hot", asme.hot), ("en-hot", en.hot), ("asme-after", asme.after))
+    return tuple(
+        step(code, share=Number(left), left=weight(found.rating_kg * left, "capacity"))
+        for code, left in shares
+        if left is not None
+    )
+
+
+def shown(found: Found) -> dict[str, Fact]:
+    """Ratings with what the rule says of them."""
+    said: dict[str, Fact] = {}
+    for name, value, rule in (
+        ("rating_hot_asme", found.rating_hot_asme_kg, found.rules.asme),
+        ("rating_hot_en", found.rating_hot_en_kg, found.rules.en),
     ):
-        if share is not None:
-            steps.append(
-                Step(
-                    name,
-                    "rating × share left",
-                    f"{say.one(rating, 'weight')} × {number_text(share)}",
-                    say.of(rating * share, "weight", "down"),
-                )
-            )
-    return tuple(steps)
+        if not isinstance(value, Absent):
+            said[name] = message("share-and-rule", rating=weight(value, "capacity"), said=rule.said)
+    if not isinstance(found.rating_after_kg, Absent):
+        code = "after-lasting-loss" if found.outcome == "lasting-loss" else "after-no-loss"
+        said["rating_after"] = message(code, rating=weight(found.rating_after_kg, "capacity"))
+    return said
 
 
-def _cautions(harmed: bool) -> tuple[Caution, ...]:
-    cautions = [
-        Caution(
-            "The two rules differ. The stricter is taken. The tag and the chain's maker govern over both.",
-            "note",
-        ),
-        Caution(
-            "This is for a sound, tagged chain in a planned, measured heat. Chain that met a torch, a fire or a weld "
-            "has no rating.",
-            "prohibition",
-        ),
-        Caution(
-            "Measure the chain itself where it is hottest, not the air. Hooks, rings and shackles have limits of "
-            "their own; shackles stop at 400 °F (204 °C) unless the maker says more.",
-            "mandatory",
-        ),
-    ]
-    if harmed:
-        cautions.append(
-            Caution(
-                "Part of the loss stays after cooling. Only the chain's maker can say what such a chain is fit for."
-            )
-        )
-    return tuple(cautions)
+def draw(found: Found, writer: Writer) -> Figure | None:
+    """Both rules over the heat, where the chain has a rating to lose."""
+    if found.barred:
+        return None
+    rules = HeatRules(asme_bands(found.grade), en_bands(found.grade), found.temperature_degc)
+    return heat_rules_figure(rules, writer)
+
+
+def cite(found: Found) -> tuple[Citation, ...]:
+    """Where the rules stand that speak of this chain."""
+    return tuple(rule.citation for rule in (found.rules.asme, found.rules.en) if rule.citation)
 
 
 WORKSHEET = Worksheet(
     name="hot-work-derate",
-    title="What may my chain carry in a hot place?",
-    summary="The rating of a lifting chain while it is hot, and what heat takes for good, by two rules side by side.",
     inputs=(
-        Input("grade", "Grade of the chain", "choice",
-              choices=(Choice("80", "Grade 80 (8)"), Choice("100", "Grade 100 (10)"), Choice("5", "Grade 5"), Choice("4", "Grade 4"),
-                       Choice("70", "Grade 70"), Choice("43", "Grade 43"), Choice("30", "Grade 30")),
-              help="As marked on the links and the tag."),
-        Input("rating", "Rating on the tag", "quantity", "weight", above=0, at_most=2_000_000,
-              help="The working load limit of the sling as you use it, at shop temperature."),
-        Input("temperature", "Temperature of the chain", "quantity", "temperature", at_least=-459.67, at_most=2800,
-              help="The hottest link, measured. Not the air, not a guess by colour."),
-        Input("how_known", "How do you know the temperature?", "choice", default="measured",
-              choices=(Choice("measured", "Planned and measured"), Choice("found", "It was heated by accident: torch, fire, weld, colour")),
-              help="A chain that was heated by accident cannot be rated."),
+        ChoiceInput("grade", choices=("80", "100", "5", "4", "70", "43", "30")),
+        QuantityInput("rating", dimension="weight", bounds=Bounds(above=0, at_most=2_000_000)),
+        QuantityInput("temperature", dimension="temperature", bounds=Bounds(at_least=-459.67, at_most=2800)),
+        ChoiceInput("how_known", choices=("measured", "found"), default="measured"),
     ),
     results=(
-        Result("rating_hot", "Rating while hot, stricter rule", "weight", rounding="down"),
-        Result("rating_after", "Printed rating after cooling (ASME B30.9)", "weight", rounding="down"),
-        Result("rule", "Rule that governs"),
-        Result("rating_hot_asme", "ASME B30.9 while hot", "weight", rounding="down"),
-        Result("rating_hot_en", "EN 818-6 while hot", "weight", rounding="down"),
+        Result("rating_hot", "weight", "capacity"),
+        Result("rating_after", "weight", "capacity"),
+        Result("rule"),
+        Result("rating_hot_asme", "weight", "capacity"),
+        Result("rating_hot_en", "weight", "capacity"),
     ),
-    compute=compute,
+    find=find,
+    judge=judge,
+    work=work,
+    draw=draw,
+    cite=cite,
+    shown=shown,
+    shares=("shared/chain-heat",),
+    large="rating_hot",
     example={"grade": "80", "rating": "7,100 lb", "temperature": "450 °F"},
-    example_story="The boat yard lifts a keel mould out of the curing oven with a 3/8 in grade 80 sling; the top links read 450 °F.",
     citations=(Citation("osha-1910-184", "1910.184(e)(6)"),),
-)  # fmt: skip
+)

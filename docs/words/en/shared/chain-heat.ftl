@@ -8,3 +8,10 @@ asme-too-hot = over { $at }: out of service for good
 en-silent = EN 818-6 prints nothing for grade { $grade }
 en-band = { $low } to { $high } band: { $left } left while hot
 en-outside = use is not allowed outside { $low } to { $high }
+
+rule-asme = ASME B30.9
+rule-en = EN 818-6
+heat-line-asme = full line { rule-asme }
+heat-line-en = dashed line { rule-en }
+figure-heat-rules = Share of its rating that a sound chain keeps while it is hot: { $lines }. Where a line drops to nothing, the rule allows no use.
+figure-heat-upright = The upright marks { $at }.

@@ -1,0 +1,88 @@
+# Worksheet hot-work-derate.
+
+title = What may my chain carry in a hot place?
+summary = The rating of a lifting chain while it is hot, and what heat takes for good, by two rules side by side.
+story = The boat yard lifts a keel mould out of the curing oven with a 3/8 in grade 80 sling; the top links read 450 °F.
+
+## What is asked
+
+input-grade = Grade of the chain
+    .help = As marked on the links and the tag.
+option-grade-80 = Grade 80 (8)
+option-grade-100 = Grade 100 (10)
+option-grade-5 = Grade 5
+option-grade-4 = Grade 4
+option-grade-70 = Grade 70
+option-grade-43 = Grade 43
+option-grade-30 = Grade 30
+input-rating = Rating on the tag
+    .help = The working load limit of the sling as you use it, at shop temperature.
+input-temperature = Temperature of the chain
+    .help = The hottest link, measured. Not the air, not a guess by colour.
+input-how_known = How do you know the temperature?
+    .help = A chain that was heated by accident cannot be rated.
+option-how_known-measured = Planned and measured
+option-how_known-found = It was heated by accident: torch, fire, weld, colour
+
+## What is found
+
+result-rating_hot = Rating while hot, stricter rule
+result-rating_after = Printed rating after cooling (ASME B30.9)
+result-rule = Rule that governs
+result-rating_hot_asme = ASME B30.9 while hot
+result-rating_hot_en = EN 818-6 while hot
+
+rules-agree = { rule-asme } and { rule-en } agree
+share-and-rule = { $rating }: { $said }
+after-lasting-loss = { $rating } printed by ASME; the chain's maker decides
+after-no-loss = { $rating } (no lasting loss printed)
+
+## What it means
+
+reason-heated-by-accident =
+    .headline = This chain was heated by accident, so its rating cannot be told. Take it out of use and ask its maker.
+    .caution = { reason-heated-by-accident.headline }
+reason-ties-down-only =
+    .headline = Grade { $mark } chain has no lifting rating, hot or cold, and no heat rule.
+    .caution = { reason-ties-down-only.headline }
+reason-forbidden =
+    .headline = Not at { $temperature }. { $who }
+    .caution = { reason-forbidden.headline }
+asme-says = { rule-asme }: { $said }.
+en-says = { rule-en }: { $said }.
+reason-lasting-loss =
+    .headline = Stop: at { $temperature } this chain loses rating for good. While hot the stricter rule ({ $rule }) leaves { $rating_hot } of { $rating }. Keep the chain out of this heat, or ask its maker.
+reason-less-while-hot =
+    .headline = At { $temperature } the chain may carry at most { $rating_hot } of its { $rating } rating ({ $rule }).
+reason-rules-differ =
+    .caution = The two rules differ. The stricter is taken. The tag and the chain's maker govern over both.
+reason-planned-heat-only =
+    .caution = This is for a sound, tagged chain in a planned, measured heat. Chain that met a torch, a fire or a weld has no rating.
+reason-measure-the-chain =
+    .caution = Measure the chain itself where it is hottest, not the air. Hooks, rings and shackles have limits of their own; shackles stop at { $shackles } unless the maker says more.
+reason-loss-stays =
+    .caution = Part of the loss stays after cooling. Only the chain's maker can say what such a chain is fit for.
+
+## The working
+
+step-asme-hot = { rule-asme }, while hot
+    .formula = { share-formula }
+    .numbers = { share-numbers }
+    .result = { $left }
+step-en-hot = { rule-en }, while hot
+    .formula = { share-formula }
+    .numbers = { share-numbers }
+    .result = { $left }
+step-asme-after = { rule-asme }, afterwards
+    .formula = { share-formula }
+    .numbers = { share-numbers }
+    .result = { $left }
+share-formula = rating × share left
+share-numbers = { OWN($rating) } × { $share }
+
+## Why a result is absent
+
+absent-none-allowed = none
+absent-no-rule-allows = none that allows use
+absent-no-rule-prints = no rule prints it
+absent-as-the-rule-says = { $said }
