@@ -267,8 +267,16 @@ def _hardness_rows(quantity: str, source: str, unit: str) -> list[tuple[float, f
 
 def between(rows: list[tuple[float, float]], x: float) -> float | None:
     """Straight line between the two rows (x, y) around x; None outside them. Rows rise in x."""
-    if not rows[0][0] <= x <= rows[-1][0]:
-        return None
+    return held_between(rows, x) if rows[0][0] <= x <= rows[-1][0] else None
+
+
+def held_between(rows: list[tuple[float, float]], x: float) -> float:
+    """Straight line between the two rows (x, y) around x, which is held to their ends. Rows rise in x.
+
+    >>> held_between([(1.0, 2.0), (3.0, 6.0)], 2.0), held_between([(1.0, 2.0), (3.0, 6.0)], 9.0)
+    (4.0, 6.0)
+    """
+    x = min(max(x, rows[0][0]), rows[-1][0])
     after = next(i for i in range(1, len(rows)) if rows[i][0] >= x)
     (x0, y0), (x1, y1) = rows[after - 1], rows[after]
     return y0 + (y1 - y0) * (x - x0) / (x1 - x0)
@@ -302,6 +310,7 @@ __all__ = [
     "carbon_equivalent_pct",
     "hard_zone_hv",
     "hardening_of",
+    "held_between",
     "in_range",
     "martensite_duren_hv",
     "martensite_maynier_hv",

@@ -7,12 +7,16 @@ steel outside the hard zone counts: inside it the steel turned to austenite and 
 
 from __future__ import annotations
 
+from collections.abc import Callable
+
 from calc.heating.moving_heat import MovingArc, peak, surface_distance_m, temperature_rise_k
 from calc.heating.tempering import USUAL_CONSTANT, cycle_parameter, parameter, tempered_steel
 
 _NOTICED = 0.02
 """Share of strength whose loss counts as softened."""
 _STEPS = 48
+"""Steps in which the cycle of a place is run."""
+_HALVINGS = 16
 
 
 def _left_by_cycle(arc: MovingArc, start_degc: float, aside_m: float, tempered_at_degc: float) -> float:
@@ -27,18 +31,22 @@ def _left_by_cycle(arc: MovingArc, start_degc: float, aside_m: float, tempered_a
         degc = start_degc + temperature_rise_k(arc, along, aside_m, 0.0)
         if degc > 100.0:
             heats.append((degc, 5.0 * lag / _STEPS / arc.travel_m_per_s / 3600))
-    at_first = steel.strength_pa(before) or 1.0
+    at_first = steel.as_tempered_pa(tempered_at_degc)
     left = steel.strength_pa(cycle_parameter(heats, USUAL_CONSTANT, before)) if heats else at_first
-    return (left or 0.0) / at_first
+    return _softest_where_unknown(left) / at_first
 
 
 def _left_after_an_hour(peak_degc: float, tempered_at_degc: float) -> float:
     """Share of its strength that the test piece keeps after an hour at the peak."""
     steel = tempered_steel("4140")
     before = parameter(tempered_at_degc, 1.0)
-    at_first = steel.strength_pa(before) or 1.0
     left = steel.strength_pa(cycle_parameter([(peak_degc, 1.0)], USUAL_CONSTANT, before))
-    return (left or 0.0) / at_first
+    return _softest_where_unknown(left) / steel.as_tempered_pa(tempered_at_degc)
+
+
+def _softest_where_unknown(strength_pa: float | None) -> float:
+    """A strength [Pa], and none at all where the heat went past the softest test piece."""
+    return 0.0 if strength_pa is None else strength_pa
 
 
 def softened_beyond_m(
@@ -60,17 +68,20 @@ def softened_beyond_m(
     def by_hour(aside: float) -> float:
         return _left_after_an_hour(start_degc + peak(arc, aside, 0.0).rise_k, tempered_at_degc)
 
-    widths: list[float] = []
-    for left in (by_cycle, by_hour):
-        low, high = inner, outer
-        for _ in range(16):
-            middle = (low + high) / 2
-            if left(middle) < 1 - _NOTICED:
-                low = middle
-            else:
-                high = middle
-        widths.append(low - inner)
+    widths = [_edge_m(left, inner, outer) - inner for left in (by_cycle, by_hour)]
     return min(widths), max(widths)
+
+
+def _edge_m(left: Callable[[float], float], inner_m: float, outer_m: float) -> float:
+    """How far out [m] the loss of strength is noticed, by halving; `left` is the share that a place keeps."""
+    low, high = inner_m, outer_m
+    for _ in range(_HALVINGS):
+        middle = (low + high) / 2
+        if left(middle) < 1 - _NOTICED:
+            low = middle
+        else:
+            high = middle
+    return low
 
 
 __all__ = ["softened_beyond_m"]

@@ -6,10 +6,14 @@ for a hook: nobody knows the hook's steel, its first tempering, or how hot each 
 
 from __future__ import annotations
 
-from calc.figures.heat_curve import tempering_figure
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from calc.declaration import Citation, Figure, Result, Step, Worksheet, step
+from calc.figures.heat_curve import Piece, StrengthSpan, TemperCurve, tempering_figure
 from calc.heating.hardening import rockwell_of_strength
 from calc.heating.tempering import (
-    Band,
+    StrengthBand,
     TemperedSteel,
     condition_pa,
     parameter,
@@ -18,210 +22,265 @@ from calc.heating.tempering import (
     tempered_steel_names,
 )
 from calc.heating.weld_cooling import HARDENS_ABOVE_DEGC
-from calc.quantities import number_text
-from calc.worksheet import (
-    Answer,
-    Caution,
-    Choice,
-    Citation,
-    Given,
-    Input,
-    Result,
-    Say,
-    Step,
-    Verdict,
-    Worksheet,
-)
+from calc.inputs import Bounds, ChoiceInput, Given, QuantityInput, RowsInput
+from calc.quantities import from_si
+from calc.reasons import Reason, note, stop, unknown
+from calc.words.facts import Absent, Fact, Message, Number, Quantity, absent, degrees, known, message
+from calc.words.writer import Writer
 
-_KSI = ("ksi", "MPa")
-_MELTING_F = 2750.0
-_COLDEST_TEMPER_DEGC, _HOTTEST_TEMPER_DEGC = 100.0, 700.0
-_SHORTEST_S = 10.0
+_STRENGTH_UNITS = ("ksi", "MPa")
+COLDEST_TEMPER_DEGC, HOTTEST_TEMPER_DEGC = 100.0, 700.0
+"""Heats between which the rule was tested [deg C] (Hollomon and Jaffe); a cooler heat tempers nothing."""
+SHORTEST_S = 10
+"""Shortest hold that the rule was tested for [s]."""
+_LAST_PLACES = 1e-9
+_NEXT_TO_A_PIECE_K = 0.01
+"""How far outside the data a first tempering may lie and still be that of the last piece [K]."""
 
 
-def _heats(given: Given, steel: TemperedSteel) -> tuple[tuple[float, float], ...]:
-    """The heats asked about, as (deg C, hours)."""
+@dataclass(frozen=True)
+class Heat:
+    """A heat after the first tempering: how hot [deg C], and how long [h]."""
+
+    degc: float
+    hours: float
+
+
+@dataclass(frozen=True)
+class Rockwell:
+    """Rockwell C that goes with a strength: least and greatest of the two published columns."""
+
+    low: float
+    high: float
+
+    @property
+    def middle(self) -> float:
+        """Halfway between the columns."""
+        return (self.low + self.high) / 2
+
+    @property
+    def words(self) -> Message:
+        """Both columns in whole numbers."""
+        code = "rockwell-about" if round(self.low) == round(self.high) else "rockwell-span"
+        return message(code, low=Number(self.low, places=0), high=Number(self.high, places=0))
+
+
+def rockwell(strength_pa: float) -> Rockwell | Absent:
+    """Rockwell C of a tensile strength [Pa]."""
+    found = rockwell_of_strength(strength_pa)
+    return Rockwell(*found) if found else absent("outside-rockwell")
+
+
+def _tempered_at_degc(given: Given, steel: TemperedSteel) -> float:
+    """The first tempering [deg C], held to the data of the steel."""
     low, high = steel.coolest_degc, steel.hottest_degc
     at = given.si("tempered_at")
-    if not low - 0.01 <= at <= high + 0.01:
+    if not low - _NEXT_TO_A_PIECE_K <= at <= high + _NEXT_TO_A_PIECE_K:
         raise given.refuse(
-            "tempered_at",
-            f"is out of range: the {steel.name} data run from {low * 9 / 5 + 32:,.0f} to {high * 9 / 5 + 32:,.0f} °F "
-            f"({low:.0f} to {high:.0f} °C).",
+            "tempered_at", "outside-the-data", steel=steel.name, coolest=degrees(low), hottest=degrees(high)
         )
-    rows = (given, *given.rows("more_heats"))
-    for row in rows:
-        if row.si("minutes") < _SHORTEST_S - 1e-9:
-            raise row.refuse(
-                "minutes", "is out of range: the rule was tested from 10 seconds up. Give 10 s or more."
-            )
-    return tuple((row.si("heated_to"), row.si("minutes") / 3600) for row in rows)
+    return min(max(at, low), high)
 
 
-def compute(given: Given, say: Say) -> Answer:
-    """Work the sheet out; see WORKSHEET for inputs and results."""
+def _heat(row: Given) -> Heat:
+    if row.si("minutes") < SHORTEST_S - _LAST_PLACES:
+        raise row.refuse("minutes", "too-short", seconds=SHORTEST_S)
+    return Heat(row.si("heated_to"), from_si(row.si("minutes"), "h", "time"))
+
+
+@dataclass(frozen=True)
+class Found:
+    """The test piece before and after."""
+
+    steel: TemperedSteel
+    tempered_at_degc: float
+    heats: tuple[Heat, ...]
+    after: StrengthBand | Absent
+    rockwell_before: Rockwell | Absent
+    rockwell_after: Rockwell | Absent
+    strength_before_pa: float
+    strength_after_pa: float | Absent
+    strength_after_low_pa: float | Absent
+    strength_after_high_pa: float | Absent
+    hardness_before: float | Absent
+    hardness_after: float | Absent
+
+    @property
+    def hottest_degc(self) -> float:
+        """The hottest of the heats [deg C]."""
+        return _hottest_degc(self.heats)
+
+
+def _hottest_degc(heats: Sequence[Heat]) -> float:
+    return max(heat.degc for heat in heats)
+
+
+def find(given: Given) -> Found:
+    """Strength and hardness before and after; see WORKSHEET for inputs and results."""
     steel = tempered_steel(given.text("steel"))
-    heats = _heats(given, steel)
-    at = min(max(given.si("tempered_at"), steel.coolest_degc), steel.hottest_degc)
-    before = steel.strength_pa(parameter(at, 1.0)) or 0.0
-    hottest = max(degc for degc, _hours in heats)
+    at = _tempered_at_degc(given, steel)
+    heats = tuple(_heat(row) for row in (given, *given.rows("more_heats")))
+    before = steel.as_tempered_pa(at)
+    after = _after(steel, at, heats)
+    hard_before = rockwell(before)
+    hard_after = after if isinstance(after, Absent) else rockwell(after.middle_pa)
+    return Found(
+        steel=steel,
+        tempered_at_degc=at,
+        heats=heats,
+        after=after,
+        rockwell_before=hard_before,
+        rockwell_after=hard_after,
+        strength_before_pa=before,
+        strength_after_pa=after if isinstance(after, Absent) else after.middle_pa,
+        strength_after_low_pa=after if isinstance(after, Absent) else after.low_pa,
+        strength_after_high_pa=after if isinstance(after, Absent) else after.high_pa,
+        hardness_before=_middle(hard_before),
+        hardness_after=_middle(hard_after),
+    )
+
+
+def _middle(hardness: Rockwell | Absent) -> float | Absent:
+    return hardness if isinstance(hardness, Absent) else hardness.middle
+
+
+def _after(steel: TemperedSteel, tempered_at_degc: float, heats: Sequence[Heat]) -> StrengthBand | Absent:
+    """The strength after the heats, or why it cannot be told."""
+    hottest = _hottest_degc(heats)
     if hottest >= HARDENS_ABOVE_DEGC:
-        return _hardened_again(say, steel, at, before, hottest)
-    if hottest > _HOTTEST_TEMPER_DEGC:
-        words = f"Out of range: the rule was tested up to {say.of(_HOTTEST_TEMPER_DEGC, 'temperature')}."
-        return _answer(
-            say, steel, at, before, None, "unknown", words, "out of range of the rule's own tests", heats
-        )
-    counted = [heat for heat in heats if heat[0] >= _COLDEST_TEMPER_DEGC]
-    after = strength_after(steel, at, counted) if counted else _unchanged(steel, before)
-    if after is None:
-        soft = say.of(steel.pieces[-1][1], "pressure", reading=_KSI)
-        return _answer(
-            say, steel, at, before, None, "unknown",
-            f"Out of range: this heat takes the {steel.name} test piece below {soft}, the softest one that was measured.",
-            f"out of range: under {soft}", heats,
-        )  # fmt: skip
-    low, high = (say.of(strength, "pressure", reading=_KSI) for strength in (after.low_pa, after.high_pa))
-    headline = (
-        f"A test piece of {steel.name} goes from {say.of(before, 'pressure', reading=_KSI)} to between {low} and {high}. "
-        "That is a test piece. It says nothing about your hook."
-    )
-    return _answer(say, steel, at, before, after, "unknown", headline, "", heats)
+        return absent("turned-to-austenite")
+    if hottest > HOTTEST_TEMPER_DEGC:
+        return absent("hotter-than-tested")
+    counted = [(heat.degc, heat.hours) for heat in heats if heat.degc >= COLDEST_TEMPER_DEGC]
+    if not counted:
+        return _unchanged(steel, tempered_at_degc)
+    after = strength_after(steel, tempered_at_degc, counted)
+    return after or absent("softer-than-measured", soft=_strength(steel.pieces[-1][1]))
 
 
-def _unchanged(steel: TemperedSteel, before: float) -> Band:
+def _unchanged(steel: TemperedSteel, tempered_at_degc: float) -> StrengthBand:
     """Too cool to temper: the strength before, with the scatter of the data."""
-    return Band(before - steel.scatter_pa(), before, before + steel.scatter_pa())
+    before = steel.as_tempered_pa(tempered_at_degc)
+    return StrengthBand(before - steel.scatter_pa(), before, before + steel.scatter_pa())
 
 
-def _hardened_again(say: Say, steel: TemperedSteel, at: float, before: float, hottest: float) -> Answer:
-    soft = say.of(condition_pa(steel.name, "annealed", "yield_strength"), "pressure", reading=_KSI)
-    words = (
-        f"Out of range: at {say.of(hottest, 'temperature')} the tempering is wiped out. Cooled fast the steel is glass-hard; "
-        f"cooled slowly its yield falls to about {soft} (annealed {steel.name})."
+def _strength(strength_pa: float) -> Quantity:
+    return Quantity(strength_pa, "pressure", units=_STRENGTH_UNITS)
+
+
+def judge(found: Found) -> tuple[Reason, ...]:
+    """What the heats did to the test piece; nothing rates a hook."""
+    return (
+        _of_the_piece(found),
+        note("a-test-piece", "prohibition"),
+        note("brittle-too", "warning"),
+        note("an-hour-is-taken"),
     )
-    return _answer(
-        say, steel, at, before, None, "stop", words, "out of range: the steel turned to austenite", ()
-    )
 
 
-def rockwell_words(strength_pa: float) -> tuple[float | None, str]:
-    """Rockwell C of a strength [Pa], middle of the two published columns, and the words for both."""
-    found = rockwell_of_strength(strength_pa)
-    if found is None:
-        return None, "outside the Rockwell C table"
-    low, high = found
-    words = f"about {low:.0f} HRC" if round(low) == round(high) else f"{low:.0f} to {high:.0f} HRC"
-    return (low + high) / 2, words
+def _of_the_piece(found: Found) -> Reason:
+    steel = found.steel.name
+    if not isinstance(found.after, Absent):
+        return unknown("tempered-again", steel=steel)
+    if found.after.code == "turned-to-austenite":
+        annealed = condition_pa(steel, "annealed", "yield_strength")
+        hottest = known(found.hottest_degc, "temperature")
+        return stop("hardened-again", steel=steel, hottest=hottest, soft=_strength(annealed))
+    if found.after.code == "hotter-than-tested":
+        return unknown("hotter-than-tested", limit=known(HOTTEST_TEMPER_DEGC, "temperature"))
+    return unknown("softer-than-measured", steel=steel, **found.after.facts)
 
 
-def _answer(
-    say: Say, steel: TemperedSteel, at: float, before: float, after: Band | None, verdict: Verdict, headline: str,
-    refusal: str, heats: tuple[tuple[float, float], ...],
-) -> Answer:  # fmt: skip
-    hard_before, words_before = rockwell_words(before)
-    hard_after, words_after = (None, refusal) if after is None else rockwell_words(after.middle_pa)
-    shown = {"hardness_before": words_before, "hardness_after": words_after}
-    if after is None:
-        shown |= dict.fromkeys(("strength_after", "strength_after_low", "strength_after_high"), refusal)
-    return Answer(
-        verdict=verdict,
-        headline=headline,
-        big="strength_after",
-        results={
-            "strength_before": before,
-            "strength_after": None if after is None else after.middle_pa,
-            "strength_after_low": None if after is None else after.low_pa,
-            "strength_after_high": None if after is None else after.high_pa,
-            "hardness_before": hard_before,
-            "hardness_after": hard_after,
-        },
-        shown=shown,
-        steps=_steps(say, steel, at, before, after, heats),
-        cautions=_CAUTIONS,
-        figure=tempering_figure(
-            steel.name, steel.pieces, (at, before), None if after is None else (after.low_pa, after.middle_pa, after.high_pa), say
-        ),
-        citations=(Citation("temper-data-pages", f"AISI {steel.name}"),),
-    )  # fmt: skip
-
-
-def _steps(
-    say: Say, steel: TemperedSteel, at: float, before: float, after: Band | None, heats: tuple[tuple[float, float], ...]
-) -> tuple[Step, ...]:  # fmt: skip
-    first = parameter(at, 1.0)
+def work(found: Found) -> tuple[Step, ...]:
+    """The lines of the working; a steel that turned to austenite has no parameter."""
+    hardened_again = isinstance(found.after, Absent) and found.after.code == "turned-to-austenite"
+    heats = () if hardened_again else found.heats
+    at = found.tempered_at_degc
     steps = [
-        Step(
-            "Tempering parameter before",
-            "T (20 + log t) / 1000, T in kelvin, t in hours",
-            f"{at + 273.15:.0f} × (20 + log 1) / 1000",
-            f"{first:.2f}",
-        )
+        step("parameter-before", kelvin=_kelvin(at), parameter=_parameter(Heat(at, 1.0))),
+        *(
+            step(
+                "parameter-of-a-heat",
+                heat=known(heat.degc, "temperature"),
+                kelvin=_kelvin(heat.degc),
+                hours=Number(heat.hours),
+                parameter=_parameter(heat),
+            )
+            for heat in heats
+        ),
     ]
-    for degc, hours in heats:
-        steps.append(
-            Step(
-                f"Heat of {say.of(degc, 'temperature')}, alone",
-                "T (20 + log t) / 1000",
-                f"{degc + 273.15:.0f} × (20 + log {number_text(hours)}) / 1000",
-                f"{parameter(degc, hours):.2f}",
-            )
-        )
-    if after is not None:
-        scatter = say.of(steel.scatter_pa(), "pressure", reading=_KSI)
-        steps.append(
-            Step(
-                "Band",
-                "constant 15 to 20, plus and minus the scatter of the data",
-                f"scatter {scatter}",
-                f"{say.of(after.low_pa, 'pressure', reading=_KSI)} to {say.of(after.high_pa, 'pressure', reading=_KSI)}",
-            )
-        )
-    steps.append(
-        Step("Strength before", "from the test pieces", f"tempered at {say.of(at, 'temperature')}", say.of(before, "pressure", reading=_KSI))
-    )  # fmt: skip
+    if not isinstance(found.after, Absent):
+        steps.append(step("band", scatter=_strength(found.steel.scatter_pa())))
+    steps.append(step("strength-before", at=known(at, "temperature")))
     return tuple(steps)
 
 
-_CAUTIONS = (
-    Caution(
-        "This is a test piece of known steel. Your hook's steel, its tempering and the heat it met are not known. A heated hook "
-        "has no rating.",
-        "prohibition",
-    ),
-    Caution("Softer is not the only harm. In some bands heat makes hardened steel brittle while the strength looks fine.", "warning"),
-    Caution("The data do not state the tempering time; one hour is taken.", "note"),
-)  # fmt: skip
+def _kelvin(degc: float) -> Number:
+    return Number(from_si(degc, "K", "temperature"), places=0)
 
-_HEATED_TO = Input("heated_to", "Heated again to", "quantity", "temperature", above=-459.67, at_most=_MELTING_F,
-                   help="The hottest it got.")  # fmt: skip
-_MINUTES = Input("minutes", "Held for", "quantity", "time", above=0, at_most=1440,
-                 help="Time at that heat: 10 seconds to 24 hours, the range of the rule's own tests.")  # fmt: skip
+
+def _parameter(heat: Heat) -> Number:
+    return Number(parameter(heat.degc, heat.hours), places=2)
+
+
+def shown(found: Found) -> dict[str, Fact]:
+    """Hardness reads as both published columns."""
+    both = {"hardness_before": found.rockwell_before, "hardness_after": found.rockwell_after}
+    return {name: one.words for name, one in both.items() if isinstance(one, Rockwell)}
+
+
+def draw(found: Found, writer: Writer) -> Figure:
+    """The curve of the test pieces, with the piece before and after."""
+    after = found.after
+    span = None if isinstance(after, Absent) else StrengthSpan(after.low_pa, after.middle_pa, after.high_pa)
+    curve = TemperCurve(
+        tuple(Piece(*piece) for piece in found.steel.pieces),
+        Piece(found.tempered_at_degc, found.strength_before_pa),
+        span,
+    )
+    caption = writer.text(
+        "figure-off-the-curve" if span is None else "figure",
+        steel=found.steel.name,
+        before=_strength(found.strength_before_pa),
+        low=_strength(span.low_pa) if span else absent("not-known"),
+        high=_strength(span.high_pa) if span else absent("not-known"),
+    )
+    return tempering_figure(curve, caption, writer)
+
+
+_TEMPERATURE = Bounds(above=-459.67, at_most=2750)
+_HEAT = (
+    QuantityInput("heated_to", dimension="temperature", bounds=_TEMPERATURE),
+    QuantityInput("minutes", dimension="time", bounds=Bounds(above=0, at_most=1440)),
+)
 
 WORKSHEET = Worksheet(
     name="temper-loss",
-    title="What does a second heat take from hardened steel?",
-    summary="Strength and hardness of a hardened and tempered test piece before and after it is heated again.",
     inputs=(
-        Input("steel", "Steel", "choice", choices=tuple(Choice(name, f"AISI {name}") for name in tempered_steel_names()),
-              default="4140", help="Two steels with published tempering data. Your hook's maker names neither."),
-        Input("tempered_at", "First tempered at", "quantity", "temperature", above=-459.67, at_most=_MELTING_F,
-              help="What the heat treater set, for an hour."),
-        _HEATED_TO, _MINUTES,
-        Input("more_heats", "More heats, one after another", "rows", columns=(_HEATED_TO, _MINUTES), required=False, at_least=0, at_most=12,
-              help="Leave empty for one heat."),
+        ChoiceInput("steel", choices=tempered_steel_names(), default="4140"),
+        QuantityInput("tempered_at", dimension="temperature", bounds=_TEMPERATURE),
+        *_HEAT,
+        RowsInput("more_heats", bounds=Bounds(at_least=0, at_most=12), required=False, columns=_HEAT),
     ),
     results=(
-        Result("strength_after", "Strength after, middle of the band", "pressure", *_KSI),
-        Result("strength_after_low", "Strength after, low", "pressure", *_KSI, rounding="down"),
-        Result("strength_after_high", "Strength after, high", "pressure", *_KSI),
-        Result("strength_before", "Strength before", "pressure", *_KSI),
-        Result("hardness_before", "Hardness before (Rockwell C)"),
-        Result("hardness_after", "Hardness after (Rockwell C)"),
+        Result("strength_after", "pressure", "plain", *_STRENGTH_UNITS),
+        Result("strength_after_low", "pressure", "capacity", *_STRENGTH_UNITS),
+        Result("strength_after_high", "pressure", "plain", *_STRENGTH_UNITS),
+        Result("strength_before", "pressure", "plain", *_STRENGTH_UNITS),
+        Result("hardness_before"),
+        Result("hardness_after"),
     ),
-    compute=compute,
+    find=find,
+    judge=judge,
+    work=work,
+    draw=draw,
+    cite=lambda found: (Citation("temper-data-pages", f"AISI {found.steel.name}"),),
+    shown=shown,
+    large="strength_after",
     example={"steel": "4140", "tempered_at": "800 °F", "heated_to": "1,200 °F", "minutes": "5 min"},
-    example_story="The yard's apprentice warms a sprung 4140 test bar with the torch to push it straight: dull red for five minutes.",
-    citations=(Citation("hollomon-jaffe", "100 to 700 °C, 10 s to 24 h"), Citation("astm-a370", "hardness conversion"),
-               Citation("astm-e140", "hardness conversion")),
-)  # fmt: skip
+    citations=(
+        Citation("hollomon-jaffe", "100 to 700 °C, 10 s to 24 h"),
+        Citation("astm-a370", "hardness conversion"),
+        Citation("astm-e140", "hardness conversion"),
+    ),
+)

@@ -13,7 +13,7 @@ import math
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from calc.heating.hardening import between
+from calc.heating.hardening import held_between
 from calc.tables import number, table, value_si
 
 USUAL_CONSTANT, LEAST_CONSTANT = 20.0, 15.0
@@ -70,15 +70,22 @@ class TemperedSteel:
 
     def strength_pa(self, parameter_kk: float, constant: float = USUAL_CONSTANT) -> float | None:
         """Tensile strength [Pa] at a parameter [kK], between the test pieces; None outside them."""
-        rows = [(parameter(degc, _DATA_HOURS, constant), strength) for degc, strength in self.pieces]
-        first, last = rows[0][0], rows[-1][0]
-        if not first - _SLACK_KK <= parameter_kk <= last + _SLACK_KK:
+        rows = self._rows(constant)
+        if not rows[0][0] - _SLACK_KK <= parameter_kk <= rows[-1][0] + _SLACK_KK:
             return None
-        return between(rows, min(max(parameter_kk, first), last))
+        return held_between(rows, parameter_kk)
+
+    def as_tempered_pa(self, tempered_at_degc: float) -> float:
+        """Tensile strength [Pa] of a piece tempered as long as the data's, at a heat [deg C] held to theirs."""
+        return held_between(self._rows(USUAL_CONSTANT), parameter(tempered_at_degc, _DATA_HOURS))
+
+    def _rows(self, constant: float) -> list[tuple[float, float]]:
+        """Parameter [kK] and strength [Pa] of the test pieces."""
+        return [(parameter(degc, _DATA_HOURS, constant), strength) for degc, strength in self.pieces]
 
     def scatter_pa(self) -> float:
         """Greatest distance [Pa] of a test piece from the straight line through all of them (strength on parameter)."""
-        rows = [(parameter(degc, _DATA_HOURS), strength) for degc, strength in self.pieces]
+        rows = self._rows(USUAL_CONSTANT)
         mean_x = sum(x for x, _ in rows) / len(rows)
         mean_y = sum(y for _, y in rows) / len(rows)
         slope = sum((x - mean_x) * (y - mean_y) for x, y in rows) / sum((x - mean_x) ** 2 for x, _ in rows)
@@ -107,7 +114,7 @@ def condition_pa(name: str, condition_start: str, quantity: str) -> float:
 
 
 @dataclass(frozen=True)
-class Band:
+class StrengthBand:
     """A strength [Pa] with its least and greatest reading."""
 
     low_pa: float
@@ -117,7 +124,7 @@ class Band:
 
 def strength_after(
     made_of: TemperedSteel, tempered_at_degc: float, steps: Sequence[tuple[float, float]]
-) -> Band | None:
+) -> StrengthBand | None:
     """Strength of a test piece after more heats (deg C, hours); None where it leaves the data at the soft end.
 
     The band spans the constants 15 and 20 and the scatter of the data.
@@ -130,13 +137,13 @@ def strength_after(
             return None
         found.append(strength)
     scatter = made_of.scatter_pa()
-    return Band(min(found) - scatter, found[0], max(found) + scatter)
+    return StrengthBand(min(found) - scatter, found[0], max(found) + scatter)
 
 
 __all__ = [
     "LEAST_CONSTANT",
     "USUAL_CONSTANT",
-    "Band",
+    "StrengthBand",
     "TemperedSteel",
     "condition_pa",
     "cycle_parameter",

@@ -10,7 +10,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from calc.answering import answer
-from calc.heating.temper_loss import rockwell_words
+from calc.heating.temper_loss import rockwell
 from calc.heating.tempering import (
     condition_pa,
     cycle_parameter,
@@ -19,6 +19,8 @@ from calc.heating.tempering import (
     strength_after,
     tempered_steel,
 )
+from calc.words.facts import Absent
+from calc.words.writer import Writer
 from calc.worksheet import BadInput
 
 BASE = {"steel": "4140", "tempered_at": "431 C", "heated_to": "587 C", "minutes": "7.3 min"}
@@ -86,7 +88,10 @@ def test_a_heat_too_cool_to_temper_changes_nothing() -> None:
 
 
 def test_strength_outside_the_rockwell_table_is_said_in_words() -> None:
-    assert rockwell_words(3e9) == (None, "outside the Rockwell C table")
+    outside = rockwell(3e9)
+    assert isinstance(outside, Absent)
+    said = Writer(scopes=("worksheets/temper-loss",)).plain(outside)
+    assert said == "outside the Rockwell C table"
 
 
 def test_very_hard_steel_leaves_the_rockwell_table_in_words() -> None:
