@@ -69,7 +69,11 @@ class CurvedSection:
 def section_of_strips(strips: Sequence[Strip]) -> CurvedSection:
     """A section built of strips from the inside out: rectangle, trapezoid, T and the like.
 
-    neutral radius rn = A / Am (Boresi and Schmidt, chapter 9).
+    neutral radius rn = A / Am (Boresi and Schmidt, chapter 9). Radii and widths over nought.
+
+    >>> bend = section_of_strips(trapezoid_strips(0.030, 0.050, 0.040, 0.020))
+    >>> round(bend.centroid_radius_m * 1e3, 2), round(bend.neutral_radius_m * 1e3, 2)
+    (52.22, 48.38)
     """
     area = sum(strip.area_m2 for strip in strips)
     centroid = sum(strip.first_moment_m3 for strip in strips) / area
@@ -80,7 +84,12 @@ def section_of_strips(strips: Sequence[Strip]) -> CurvedSection:
 
 
 def circle(inner_radius_m: float, diameter_m: float) -> CurvedSection:
-    """A round bar: rn = (√ro + √ri)² / 4, the eccentricity written so that no digits are lost."""
+    """A round bar of a diameter [m]: rn = (√ro + √ri)² / 4 (Shigley, 9th edition, table 3-4), the eccentricity written so
+    that no digits are lost.
+
+    >>> round(circle(0.030, 0.040).neutral_radius_m * 1e3, 2)
+    47.91
+    """
     half = diameter_m / 2
     centroid = inner_radius_m + half
     root = math.sqrt(centroid * centroid - half * half)
@@ -98,14 +107,14 @@ def circle(inner_radius_m: float, diameter_m: float) -> CurvedSection:
 def trapezoid_strips(
     inner_radius_m: float, depth_m: float, inner_width_m: float, outer_width_m: float
 ) -> tuple[Strip, ...]:
-    """A trapezoid, or a rectangle where both widths agree."""
+    """A trapezoid from the inside out [all m], or a rectangle where both widths agree."""
     return (Strip(inner_radius_m, inner_radius_m + depth_m, inner_width_m, outer_width_m),)
 
 
 def tee_strips(
     inner_radius_m: float, depth_m: float, flange_width_m: float, flange_depth_m: float, web_width_m: float
 ) -> tuple[Strip, ...]:
-    """A T with its flange on the inside of the bend."""
+    """A T with its flange on the inside of the bend [all m]; the flange is less deep than the whole."""
     step = inner_radius_m + flange_depth_m
     return (
         Strip(inner_radius_m, step, flange_width_m, flange_width_m),

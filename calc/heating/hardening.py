@@ -75,7 +75,11 @@ def steel(name: str) -> Steel:
 
 
 def carbon_equivalent_pct(steel_pct: Composition) -> float:
-    """C + Mn/6 + (Cr + Mo + V)/5 + (Ni + Cu)/15 [percent] (International Institute of Welding)."""
+    """C + Mn/6 + (Cr + Mo + V)/5 + (Ni + Cu)/15 [percent] (International Institute of Welding).
+
+    >>> round(carbon_equivalent_pct({"C": 0.405, "Mn": 0.875, "Cr": 0.95, "Mo": 0.2}), 3)  # the middle of AISI 4140
+    0.781
+    """
     part = _reader(steel_pct)
     return (
         part("C")
@@ -106,7 +110,11 @@ def _bands() -> tuple[tuple[float, str], ...]:
 
 
 def in_range(steel_pct: Composition) -> bool:
-    """Whether the hardness fits may be used for a composition."""
+    """Whether the hardness fits may be used for a composition: by its carbon, and by the sum of its alloys.
+
+    >>> in_range({"C": 0.5}), in_range({"C": 0.51}), in_range({"C": 0.3, "Mn": 2.0, "Ni": 3.1})
+    (True, False, False)
+    """
     part = _reader(steel_pct)
     alloy = part("Mn") + part("Ni") + part("Cr") + part("Mo")
     return LOWEST_CARBON_PCT <= part("C") <= HIGHEST_CARBON_PCT and alloy <= MOST_ALLOY_PCT
@@ -244,7 +252,11 @@ def _zone(steels: Sequence[Steel], cooling_time_s: float | Absent) -> HardZone |
 
 
 def rockwell_c(vickers: float) -> float | None:
-    """Rockwell C of a Vickers hardness [HV] by the table hardness-conversion; None outside it."""
+    """Rockwell C of a Vickers hardness [HV] by the table hardness-conversion (ASTM E140); None outside it.
+
+    >>> rockwell_c(653.0), rockwell_c(700.0)
+    (58.0, None)
+    """
     return between(_hardness_rows("vickers", "astm-e140", "HV"), vickers)
 
 

@@ -128,6 +128,9 @@ def thick_peak_rise_k(arc: MovingArc, radius_m: float) -> float:
 
     Where the rise is greatest, the arc is kR/(1 + kR) of the distance R ahead, k = travel / (2 diffusivity); so the
     radius is R sqrt(1 - (kR/(1 + kR))^2) and the rise q/(2 pi lambda R) exp(-kR/(1 + kR)). [derived from Rosenthal]
+
+    >>> round(thick_peak_rise_k(MovingArc(3000.0, 3e-3, 0.2, 41.0, 41.0 / 4.4e6), 0.010))
+    423
     """
     distance = _thick_distance(arc, radius_m)
     lag = arc.drag_per_m * distance / (1 + arc.drag_per_m * distance)
@@ -189,7 +192,8 @@ class Peak:
 
 
 def peak(arc: MovingArc, aside_m: float, deep_m: float, guess_behind_m: float | None = None) -> Peak:
-    """The hottest moment at a place of the section; `guess_behind_m` speeds the search up.
+    """The hottest moment at a place of the section, aside and deep [m] but not at the arc; `guess_behind_m` speeds the
+    search up.
 
     The rise climbs to one summit and falls again. A single arc is hottest first; its mirror images are hottest
     later, so the summit lies behind the thick-body one. Newton's rule on the slope, kept inside a bracket.
@@ -250,7 +254,13 @@ def _along_ray(
 
 
 def surface_distance_m(arc: MovingArc, rise_k: float) -> float:
-    """Distance from the bead's middle, along the top face [m], out to where the peak rise is `rise_k` [K]."""
+    """Distance from the bead's middle, along the top face [m], out to where the peak rise is `rise_k` [K].
+
+    rise_k -- over nought; to one part in ten thousand
+
+    >>> round(surface_distance_m(MovingArc(3000.0, 3e-3, 0.2, 41.0, 41.0 / 4.4e6), 700.0) * 1e3, 2)
+    7.36
+    """
     return _along_ray(arc, rise_k, 0.0, _first_guess(arc, rise_k), None)[0]
 
 

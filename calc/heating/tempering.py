@@ -24,7 +24,13 @@ _SLACK_KK = 0.01
 
 
 def parameter(temperature_degc: float, hours: float, constant: float = USUAL_CONSTANT) -> float:
-    """Hollomon-Jaffe parameter, T (C + log10 t) / 1000 [kK] of one heat held for a time [h]."""
+    """Hollomon-Jaffe parameter, T (C + log10 t) / 1000 [kK] of one heat [deg C] held for a time [h].
+
+    Tested from 100 to 700 C and from 10 s to 24 h (Hollomon and Jaffe, 1945).
+
+    >>> round(parameter(540, 1.0), 3)
+    16.263
+    """
     return (temperature_degc + _KELVIN) * (constant + math.log10(hours)) / 1000
 
 
@@ -40,7 +46,10 @@ def cycle_parameter(
     """Parameter [kK] after heats (deg C, hours) one after another.
 
     Before each heat the parameter so far is turned into the time that would give it at the new temperature; the heat
-    adds its own time to that.
+    adds its own time to that. before_kk -- the parameter of what the steel met before; raises ValueError for no heat
+
+    >>> round(cycle_parameter([(540, 0.25), (540, 0.75)]), 3)  # an hour in two pieces
+    16.263
     """
     so_far = before_kk
     for temperature, hours in steps:

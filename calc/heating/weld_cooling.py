@@ -22,7 +22,11 @@ SPECIFIC_HEAT_J_PER_KGK = 490.0
 
 
 def heat_input_j_per_m(efficiency: float, volts: float, amps: float, travel_m_per_s: float) -> float:
-    """Net heat per length [J/m] = efficiency x volts x amps / travel (EN 1011-1)."""
+    """Net heat per length [J/m] = efficiency x volts x amps / travel (EN 1011-1); all over nought, efficiency up to 1.
+
+    >>> round(heat_input_j_per_m(0.8, 25, 130, 0.0025))  # 1.04 kJ/mm
+    1040000
+    """
     return efficiency * volts * amps / travel_m_per_s
 
 
@@ -37,6 +41,9 @@ def adams_distance_m(heat_j_per_m: float, thickness_m: float, start_degc: float,
     """Distance [m] from the edge of the melt at which a thin plate peaks at `peak_degc`, by Adams.
 
     1/(Tp - T0) = sqrt(2 pi e) rho c t Y / H + 1/(Tm - T0). Holds for start < peak <= melting.
+
+    >>> round(adams_distance_m(720e3, 0.005, 25, 730) * 1e3, 1)  # printed: 5.9 mm
+    5.9
     """
     inverse = 1 / (peak_degc - start_degc) - 1 / (MELTING_DEGC - start_degc)
     return heat_j_per_m * inverse / (math.sqrt(2 * math.pi * math.e) * HEAT_CAPACITY_J_PER_M3K * thickness_m)
@@ -66,7 +73,11 @@ def cooling_time_thin_s(
 def transition_thickness_m(
     heat_j_per_m: float, start_degc: float, thin_factor: float = 1.0, thick_factor: float = 1.0
 ) -> float:
-    """Thickness [m] at which both branches give the same time (EN 1011-2, annex D; memory)."""
+    """Thickness [m] at which both branches give the same time (EN 1011-2, annex D; memory). Start below 500 C.
+
+    >>> round(transition_thickness_m(1e6, 20) * 1e3, 1)
+    14.7
+    """
     heat = heat_j_per_m / 1e6
     ratio = (4300 - 4.3 * start_degc) * 1e5 / (6700 - 5 * start_degc)
     spread = 1 / (500 - start_degc) + 1 / (800 - start_degc)
@@ -80,7 +91,13 @@ def cooling_time_s(
     thin_factor: float = 1.0,
     thick_factor: float = 1.0,
 ) -> float:
-    """Time from 800 to 500 C [s]: the longer of the two branches, which is the change at the transition thickness."""
+    """Time from 800 to 500 C [s]: the longer of the two branches, which is the change at the transition thickness.
+
+    heat_j_per_m, thickness_m -- over nought; start_degc -- below 500 C; the factors are those of the kind of bead [-]
+
+    >>> round(cooling_time_s(1e6, 0.02, 20), 1), round(cooling_time_s(1e6, 0.01, 20), 1)
+    (5.3, 11.4)
+    """
     return max(
         cooling_time_thick_s(heat_j_per_m, start_degc, thick_factor),
         cooling_time_thin_s(heat_j_per_m, thickness_m, start_degc, thin_factor),
@@ -88,7 +105,11 @@ def cooling_time_s(
 
 
 def bulk_rise_k(heat_j_per_m: float, bead_length_m: float, part_kg: float) -> float:
-    """Temperature rise [K] of the whole part once the heat has spread, nothing lost: an upper bound."""
+    """Temperature rise [K] of the whole part once the heat has spread, nothing lost: an upper bound (heat balance).
+
+    >>> round(bulk_rise_k(1e6, 0.05, 1.0))  # 50 kJ into a kilogram
+    102
+    """
     return heat_j_per_m * bead_length_m / (part_kg * SPECIFIC_HEAT_J_PER_KGK)
 
 
