@@ -108,6 +108,8 @@ def answer_in_spans(
 ) -> dict[str, Any]:
     """The same answer with its texts as spans (calc.words.writer), for a page to set."""
     sheet = worksheet(name)
+    if not isinstance(sheet, declaration.Worksheet):
+        return answer(name, raw, units)
     try:
         _known_units(units)
         return telling.tell(sheet, raw, units, language)

@@ -10,6 +10,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass, field
+from operator import attrgetter
 from typing import Any, Generic, TypeVar
 
 from calc.inputs import Given, Input
@@ -60,6 +61,10 @@ class Result:
     def rounding(self) -> Rounding:
         """The safe side of the result's sense."""
         return ROUNDING[self.sense]
+
+    def value_of(self, found: Any) -> Any:
+        """The value that Found has for it; a field of a part of Found is written `inspected.decides`."""
+        return attrgetter(self.of)(found)
 
     def reading_unit(self, units: UnitSystem) -> str:
         """The unit in which the value is given."""
@@ -131,14 +136,14 @@ class Worksheet(Generic[F]):
     judge -- from Found to reasons, in the order in which they are told; the first of the heaviest weight leads
     work -- from Found to the lines of the working
     draw -- from Found and a writer to a scale drawing, or None
-    large -- the result that stands large
+    large -- the result that stands large, or from Found to it
     example -- raw inputs of the boat-yard example that fills the page
     citations -- what it rests on whatever the inputs; cite -- what these inputs add
     shown -- results whose writing is not simply that of their value, by name
     rates -- whether it judges anything by a rating or limit; where not, ok reads "Worked out"
     shares -- scopes of words that it shares with others (`shared/path-items`)
-    Words: `title`, `summary`, `story` (of the example), `opening` (the headline's first sentence, may be left out),
-    `ok` (what ok means here, may be left out).
+    Words: `title`, `summary`, `story` (of the example), `opening` and `closing` (the headline's first and last sentence,
+    may be left out), `ok` (what ok means here, may be left out).
     """
 
     name: str
@@ -146,7 +151,7 @@ class Worksheet(Generic[F]):
     results: tuple[Result, ...]
     find: Callable[[Given], F]
     judge: Callable[[F], tuple[Reason, ...]]
-    large: str
+    large: str | Callable[[F], str]
     example: Mapping[str, Any]
     citations: tuple[Citation, ...]
     work: Callable[[F], tuple[Step, ...]] = lambda _found: ()

@@ -2,7 +2,8 @@
 
 A worksheet judges once, into a tuple of reasons. Each has a code, a weight and its facts. Verdict, headline, what stands
 large, cautions and colours are views of these reasons and of nothing else; no condition is decided twice. The words of
-a reason are the messages `reason-CODE.headline` and `reason-CODE.caution`; a reason may have one of them or both.
+a reason are the messages `reason-CODE.headline` (told if it leads), `.opening` and `.closing` (told before and after
+it whatever leads) and `.caution`; a reason has at least one of them.
 """
 
 from __future__ import annotations

@@ -52,11 +52,15 @@ class _Told:
 
     def fact_of(self, result: Result) -> Fact:
         """The value of a result, as a message may name it."""
-        return fact_of(result, getattr(self.found, result.of))
+        return fact_of(result, result.value_of(self.found))
 
     def say(self, code: str, own: Mapping[str, Fact]) -> Spans:
         """A message of this worksheet."""
         return self.writer.say(code, self.facts(own))
+
+    def maybe(self, code: str, own: Mapping[str, Fact]) -> Spans:
+        """A message of this worksheet; nothing where there is none."""
+        return self.say(code, own) if self.has(code) else []
 
     def has(self, code: str) -> bool:
         """Whether there are words for a message."""
@@ -91,7 +95,8 @@ def tell(
     reasons = sheet.judge(found)
     ranked = worst_first(reasons)
     verdict = verdict_of(reasons, sheet.rates)
-    large = next((one.large for one in ranked[:1] if one.large), sheet.large)
+    usual = sheet.large if isinstance(sheet.large, str) else sheet.large(found)
+    large = next((one.large for one in ranked[:1] if one.large), usual)
     results = {result.name: _result(told, result) for result in sheet.results}
     figure = sheet.draw(found, writer)
     return {
@@ -124,19 +129,32 @@ def verdict_words(sheet: Worksheet[Any], verdict: str, writer: Writer) -> Spans:
     """The words of a verdict on this worksheet."""
     if verdict != "ok":
         return writer.say(f"verdict-{verdict}")
-    if writer.words.scopes[sheet.scope].get("ok") is not None:
+    if writer.has("ok"):
         return writer.say("ok")
     return writer.say("verdict-ok" if sheet.rates else "verdict-worked-out")
 
 
 def _headline(told: _Told, ranked: Sequence[Reason]) -> Spans:
-    """The opening, then the first reason of the heaviest weight that has words for a headline."""
-    spans: Spans = told.say("opening", {}) if told.has("opening") else []
-    for reason in ranked:
-        key = f"reason-{reason.code}.headline"
-        if told.has(key):
-            said = told.say(key, reason.facts)
-            return [*spans, " ", *said] if spans else said
+    """The opening, the first reason of the heaviest weight that has words for a headline, and the closing. Reasons may have
+    an opening or a closing of their own, which are told whatever leads.
+    """
+    leading = next((one for one in ranked if told.has(f"reason-{one.code}.headline")), None)
+    said = [
+        told.maybe("opening", {}),
+        *(told.maybe(f"reason-{one.code}.opening", one.facts) for one in ranked),
+        told.maybe(f"reason-{leading.code}.headline", leading.facts) if leading else [],
+        *(told.maybe(f"reason-{one.code}.closing", one.facts) for one in ranked),
+        told.maybe("closing", {}),
+    ]
+    return _sentences(said)
+
+
+def _sentences(said: Sequence[Spans]) -> Spans:
+    """Sentences in a row, the empty ones left out."""
+    spans: Spans = []
+    for part in said:
+        if plain(part):
+            spans = [*spans, " ", *part] if spans else part
     return spans
 
 
@@ -162,7 +180,7 @@ def _step(told: _Told, one: Step) -> dict[str, Any]:
 
 def _result(told: _Told, result: Result) -> dict[str, Any]:
     """One result: value and unit in the reader's system, and the words. A list has `items`, a table `rows`."""
-    value = getattr(told.found, result.of)
+    value = result.value_of(told.found)
     unit = result.reading_unit(told.writer.units)
     record: dict[str, Any] = {
         "value": None,
@@ -225,7 +243,7 @@ def _value(told: _Told, result: Result, value: Any, unit: str) -> Any:
 
 def _refuse_non_finite(sheet: Worksheet[Any], found: Any) -> None:
     for result in sheet.results:
-        value = getattr(found, result.of)
+        value = result.value_of(found)
         values = value if isinstance(value, tuple) else (value,)
         if any(isinstance(one, float) and not math.isfinite(one) for one in values):
             raise BadInput(InputError(result.name, "", message("refused-without-bound")))

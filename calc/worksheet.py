@@ -15,6 +15,8 @@ from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass, field
 from typing import Any, Literal
 
+from calc.declaration import Citation as Citation
+from calc.declaration import Figure as Figure
 from calc.quantities import (
     READING_UNITS,
     NotReadable,
@@ -218,22 +220,6 @@ class Caution:
 
     text: str
     kind: CautionKind = "warning"
-
-
-@dataclass(frozen=True)
-class Citation:
-    """A source (key of tables/sources.csv) and the place in it."""
-
-    source: str
-    locator: str = ""
-
-
-@dataclass(frozen=True)
-class Figure:
-    """A scale drawing as SVG text, and the same said in words."""
-
-    svg: str
-    caption: str
 
 
 ResultValue = float | int | str | bool | None | Sequence[float | str | bool | None]

@@ -43,7 +43,7 @@ def asked(name: str, given: dict[str, Any], units: UnitSystem = "si") -> Any:
         return sheet.compute(read_old(sheet.inputs, given, units), Say(units))
     record = answer(name, given, units)
     found = sheet.find(read_inputs(sheet.inputs, given, reading(sheet, Writer(units, scopes=sheet.scopes))))
-    values = {result.name: getattr(found, result.of) for result in sheet.results}
+    values = {result.name: result.value_of(found) for result in sheet.results}
     said = {
         key: tuple(record["results"][key]["items"])
         if "items" in record["results"][key]

@@ -3,9 +3,12 @@
 from __future__ import annotations
 
 import math
+from dataclasses import dataclass
 
+from calc.declaration import Figure
 from calc.figures.drawing import Drawing, Point
-from calc.worksheet import Figure, Say
+from calc.words.facts import Absent, Quantity, absent, length
+from calc.words.writer import Writer
 
 LINK_WIDTH_OVER_WIRE = 3.4
 """Outside width of a short link over its wire [-]; for the drawing only (usual proportion, no source)."""
@@ -29,15 +32,24 @@ def _stadium(half_straight_m: float, radius_m: float) -> list[Point]:
     return [*outline, outline[0]]
 
 
-def link_figure(
-    wire_m: float, pitch_m: float | None, say: Say, wire_words: str, worn_m: float | None = None
-) -> Figure:
+@dataclass(frozen=True)
+class LinkShape:
+    """One chain link: thickness of its wire [m], inside length (pitch) [m], three wire diameters where it is not known, and
+    thickness left where the links bear on each other [m], drawn as a groove on the right.
+    """
+
+    wire_m: float
+    pitch_m: float | None = None
+    worn_m: float | None = None
+
+
+def link_figure(link: LinkShape, wire: str, writer: Writer) -> Figure:
     """One chain link to scale with its neighbours: wire thickness at the end of the link, inside length (pitch).
 
-    wire_m -- thickness drawn [m]; pitch_m -- inside length [m], three wire diameters where it is not known
-    worn_m -- thickness left where the links bear on each other [m], drawn as a groove on the right
+    wire -- the words of the wire's thickness. Words: label-inside-length, figure-link.
     """
-    pitch = pitch_m if pitch_m is not None else 3.0 * wire_m
+    wire_m = link.wire_m
+    pitch = link.pitch_m if link.pitch_m is not None else 3.0 * wire_m
     inner_radius = max((LINK_WIDTH_OVER_WIRE - 2.0) / 2.0 * wire_m, 0.2 * wire_m)
     half_straight = max(pitch / 2 - inner_radius, 0.0)
     drawing = Drawing(360, 240, 50)
@@ -52,26 +64,16 @@ def link_figure(
         for edge in (-wire_m / 2, wire_m / 2):
             drawing.line("hidden", (centre[0], edge), (far[0], edge))
     drawing.line("centre", (-span * 1.2, 0.0), (span * 1.2, 0.0))
-    bearing_inside = half_straight + inner_radius
-    if worn_m is not None and worn_m < wire_m:
-        groove = wire_m - worn_m
-        drawing.line(
-            "leg-careful", (bearing_inside, wire_m / 2), (bearing_inside + groove, 0.0), (bearing_inside, -wire_m / 2)
-        )  # fmt: skip
+    bearing = half_straight + inner_radius
+    if link.worn_m is not None and link.worn_m < wire_m:
+        groove = (bearing + wire_m - link.worn_m, 0.0)
+        drawing.line("leg-careful", (bearing, wire_m / 2), groove, (bearing, -wire_m / 2))
     top = inner_radius + wire_m
-    drawing.dimension((bearing_inside + wire_m, -top), (bearing_inside, -top), wire_words, 14)
-    words = say.one(pitch, "length") if pitch_m is not None else "inside length"
-    drawing.dimension((-bearing_inside, top), (bearing_inside, top), words, 14)
-    caption = (
-        f"One link seen flat, its neighbours dashed. Measure the wire where two links bear on each other, at the end "
-        f"of the link, in both directions, and take the smallest reading: {wire_words}. The inside length runs from "
-        f"bearing to bearing"
-        + (
-            f": {say.of(pitch, 'length', digits=4)}."
-            if pitch_m is not None
-            else "; it is drawn as three wire thicknesses."
-        )
-    )
+    drawing.dimension((bearing + wire_m, -top), (bearing, -top), wire, 14)
+    known = link.pitch_m is not None
+    words = writer.own(length(pitch)) if known else writer.text("label-inside-length")
+    drawing.dimension((-bearing, top), (bearing, top), words, 14)
+    caption = writer.text("figure-link", wire=wire, pitch=measured_or_absent(link.pitch_m))
     return Figure(drawing.svg(caption), caption)
 
 
@@ -129,22 +131,31 @@ def tip_angle_deg(throat_over_bowl_radius: float) -> float:
     return NECK_DEG - 2 * half
 
 
-def hook_figure(
-    throat_new_m: float | None, throat_now_m: float | None, section_m: float | None, say: Say
-) -> Figure:
+@dataclass(frozen=True)
+class HookShape:
+    """Sizes of a hook [m] as measured; None where one is not known."""
+
+    throat_new_m: float | None
+    throat_now_m: float | None
+    section_now_m: float | None
+
+
+def hook_figure(hook: HookShape, writer: Writer) -> Figure:
     """A hook to scale: as it is now in full line, as new dashed, with the throat and the saddle to measure.
 
-    Unknown sizes are drawn in usual proportion and carry no figure.
+    Unknown sizes are drawn in usual proportion and carry no figure. Words: label-throat, label-throat-measured,
+    label-section, label-back, figure.
     """
+    new, now, section_now = hook.throat_new_m, hook.throat_now_m, hook.section_now_m
     new_chord = 2 * math.sin(math.radians((NECK_DEG - TIP_NEW_DEG) / 2))
-    basis = throat_new_m or throat_now_m
+    basis = new or now
     bowl = basis / new_chord if basis else 0.02
-    section = min(max(section_m if section_m else 0.95 * bowl, 0.4 * bowl), 1.8 * bowl)
-    now_deg = tip_angle_deg(throat_now_m / bowl) if throat_now_m else TIP_NEW_DEG
+    section = min(max(section_now if section_now else 0.95 * bowl, 0.4 * bowl), 1.8 * bowl)
+    now_deg = tip_angle_deg(now / bowl) if now else TIP_NEW_DEG
     drawing = Drawing(360, 360, 52)
     reach = bowl + section
     drawing.fit([(-reach, -reach), (reach * 1.15, 1.7 * bowl + 1.9 * section)])
-    if throat_new_m and throat_now_m and abs(now_deg - TIP_NEW_DEG) > 0.2:
+    if new and now and abs(now_deg - TIP_NEW_DEG) > 0.2:
         drawing.line("hidden", *hook_outline(bowl, section, TIP_NEW_DEG))
     drawing.line("outline", *hook_outline(bowl, section, now_deg))
     eye = (0.0, 1.7 * bowl + 1.0 * section)
@@ -152,52 +163,80 @@ def hook_figure(
     drawing.line("outline", *_arc(eye, 0.85 * section, -neck_deg, 242.0, 40))
     drawing.line("outline", *_arc(eye, 0.42 * section, 0.0, 360.0, 40))
     drawing.line("centre", (0.0, -reach * 1.08), (0.0, eye[1] + section))
-    neck_point, tip_point = _polar(bowl, NECK_DEG), _polar(bowl, 360.0 + now_deg)
-    drawing.dimension(
-        neck_point, tip_point, f"throat {say.one(throat_now_m, 'length')}" if throat_now_m else "throat", 24
-    )
-    saddle_words = say.one(section_m, "length") if section_m else "section"
-    drawing.dimension((0.0, -bowl), (0.0, -bowl - section), saddle_words, 40)
-    drawing.text((-bowl - section / 2, 0.0), "back", "middle", (0, 4), "small")
-    caption = "A hook seen flat. Measure the throat at its narrowest, from the tip to the neck, and the thickness in the saddle where the load sits. "
-    if throat_now_m and throat_new_m:
-        caption += f"Full line: now, {say.of(throat_now_m, 'length', digits=4)} open. Dashed: as new, {say.of(throat_new_m, 'length', digits=4)} open."
-    else:
-        caption += "Sight along it from the side: any twist or bend out of the flat takes it out of use."
+    throat = writer.text("label-throat")
+    if now:
+        throat = writer.text("label-throat-measured", throat=writer.own(length(now)))
+    drawing.dimension(_polar(bowl, NECK_DEG), _polar(bowl, 360.0 + now_deg), throat, 24)
+    saddle = writer.own(length(section_now)) if section_now else writer.text("label-section")
+    drawing.dimension((0.0, -bowl), (0.0, -bowl - section), saddle, 40)
+    drawing.text((-bowl - section / 2, 0.0), writer.text("label-back"), "middle", (0, 4), "small")
+    both = now if new else None
+    caption = writer.text("figure", now=measured_or_absent(both), new=measured_or_absent(new))
     return Figure(drawing.svg(caption), caption)
 
 
-def shackle_figure(body_m: float, pin_m: float, jaw_m: float | None, say: Say, known: bool) -> Figure:
+def measured_or_absent(length_m: float | None) -> Quantity | Absent:
+    """A length as a fact, or that it was not measured."""
+    return absent("not-measured") if length_m is None else length(length_m)
+
+
+@dataclass(frozen=True)
+class ShackleShape:
+    """Sizes of a bow shackle [m]: body and pin when new, jaw now; None where one is not known."""
+
+    body_new_m: float | None
+    pin_new_m: float | None
+    jaw_now_m: float | None
+
+    @property
+    def known(self) -> bool:
+        """Whether body and pin are drawn as measured."""
+        return self.body_new_m is not None and self.pin_new_m is not None
+
+    @property
+    def body_m(self) -> float:
+        """The body as drawn [m]."""
+        return self.body_new_m if self.body_new_m is not None else 0.019
+
+    @property
+    def pin_m(self) -> float:
+        """The pin as drawn [m]."""
+        return self.pin_new_m if self.pin_new_m is not None else 1.15 * self.body_m
+
+
+def shackle_figure(shackle: ShackleShape, writer: Writer) -> Figure:
     """A bow shackle seen flat, body and pin to scale: where to measure the bow, the pin and the jaw.
 
-    Unknown sizes are drawn in usual proportion (jaw 1.6 body diameters) and carry no figure.
+    Unknown sizes are drawn in usual proportion (jaw 1.6 body diameters) and carry no figure. Words: label-bow, label-pin,
+    label-jaw, figure.
     """
-    jaw = jaw_m if jaw_m is not None else 1.6 * body_m
-    half, bow = jaw / 2, max(0.85 * jaw, 0.6 * jaw + 0.3 * body_m)
+    body, pin, jaw_now = shackle.body_m, shackle.pin_m, shackle.jaw_now_m
+    jaw = jaw_now if jaw_now is not None else 1.6 * body
+    half, bow = jaw / 2, max(0.85 * jaw, 0.6 * jaw + 0.3 * body)
     rise = 1.9 * jaw
     drawing = Drawing(360, 340, 62)
-    drawing.fit([(-bow - body_m, -1.3 * pin_m), (bow + body_m, rise + bow + body_m)])
-    for extra in (0.0, body_m):
+    drawing.fit([(-bow - body, -1.3 * pin), (bow + body, rise + bow + body)])
+    for extra in (0.0, body):
         arc = _arc((0.0, rise), bow + extra, -28.0, 208.0, 36)
-        drawing.line("outline", (half + extra, 0.95 * pin_m), *arc, (-half - extra, 0.95 * pin_m))
+        drawing.line("outline", (half + extra, 0.95 * pin), *arc, (-half - extra, 0.95 * pin))
     for side in (-1.0, 1.0):
-        near, far, tall = side * half, side * (half + body_m), 0.95 * pin_m
+        near, far, tall = side * half, side * (half + body), 0.95 * pin
         drawing.line("outline", (near, tall), (near, -tall), (far, -tall), (far, tall), (near, tall))
-    for edge in (-pin_m / 2, pin_m / 2):
-        drawing.line("outline", (-half - 1.5 * body_m, edge), (half + 1.5 * body_m, edge))
-    drawing.line("centre", (-half - 2 * body_m, 0.0), (half + 2 * body_m, 0.0))
+    end = half + 1.5 * body
+    for edge in (-pin / 2, pin / 2):
+        drawing.line("outline", (-end, edge), (end, edge))
+    drawing.line("centre", (-half - 2 * body, 0.0), (half + 2 * body, 0.0))
     top = rise + bow
-    drawing.dimension((0.0, top + body_m), (0.0, top), say.one(body_m, "length") if known else "bow", 30)
-    end = half + 1.5 * body_m
-    pin_words = say.one(pin_m, "length") if known else "pin"
-    drawing.dimension((end, pin_m / 2), (end, -pin_m / 2), pin_words, 14)
-    jaw_words = say.one(jaw, "length") if jaw_m is not None else "jaw"
-    drawing.dimension((half, -0.95 * pin_m), (-half, -0.95 * pin_m), jaw_words, 14)
-    caption = (
-        "A shackle seen flat. Measure the bow at its crown where the load bears, the pin at its middle, and the jaw "
-        "between the ears. "
-        + (f"Bow {say.of(body_m, 'length', digits=4)}, pin {say.of(pin_m, 'length', digits=4)}." if known else "Drawn in usual proportion.")
-    )  # fmt: skip
+
+    def words(size_m: float, known: bool, label: str) -> str:
+        return writer.own(length(size_m)) if known else writer.text(label)
+
+    drawing.dimension((0.0, top + body), (0.0, top), words(body, shackle.known, "label-bow"), 30)
+    drawing.dimension((end, pin / 2), (end, -pin / 2), words(pin, shackle.known, "label-pin"), 14)
+    jaw_words = words(jaw, jaw_now is not None, "label-jaw")
+    drawing.dimension((half, -0.95 * pin), (-half, -0.95 * pin), jaw_words, 14)
+    sizes = (body, pin) if shackle.known else (None, None)
+    caption = writer.text("figure", bow=measured_or_absent(sizes[0]), pin=measured_or_absent(sizes[1]))
     return Figure(drawing.svg(caption), caption)
 
 
@@ -205,53 +244,57 @@ LAY_OVER_DIAMETER = 6.5
 """Length of one lay of a six-strand rope over its diameter [-]; for the drawing only (usual proportion, no source)."""
 
 
-def rope_figure(diameter_m: float | None, say: Say) -> Figure:
-    """A piece of six-strand rope, one lay long and more: where a lay begins and ends, how the caliper sits."""
+def rope_figure(diameter_m: float | None, writer: Writer) -> Figure:
+    """A piece of six-strand rope, one lay long and more: where a lay begins and ends, how the caliper sits.
+
+    Words: label-lay, label-diameter, figure-rope.
+    """
     d = diameter_m if diameter_m is not None else 0.0127
-    lay, length = LAY_OVER_DIAMETER * d, 9.0 * d
+    lay, end = LAY_OVER_DIAMETER * d, 9.0 * d
     drawing = Drawing(400, 200, 84)
-    drawing.fit([(0.0, -d), (length, d)])
+    drawing.fit([(0.0, -d), (end, d)])
     for edge in (-d / 2, d / 2):
-        drawing.line("outline", (0.0, edge), (length, edge))
+        drawing.line("outline", (0.0, edge), (end, edge))
     for strand in range(-3, 9):
         start = strand * lay / 6 * 1.0
         points = [
             (start + lay * share / 2, d / 2 * math.cos(math.pi * share))
             for share in (step / 16 for step in range(17))
-            if 0.0 <= start + lay * share / 2 <= length
+            if 0.0 <= start + lay * share / 2 <= end
         ]
         if len(points) > 1:
             drawing.line("thin", *points)
-    drawing.dimension((0.6 * d, d / 2), (0.6 * d + lay, d / 2), "one lay: one strand once round", 14)
-    words = say.one(diameter_m, "length") if diameter_m is not None else "diameter"
-    drawing.dimension((length, d / 2), (length, -d / 2), words, 14)
-    caption = (
-        "A six-strand rope from the side. One lay is the length in which one strand goes once round: count broken wires in the worst "
-        "lay. Set the caliper over the crowns of the strands, not in the valleys."
-        + (f" Diameter {say.of(diameter_m, 'length', digits=4)}." if diameter_m is not None else "")
-    )
+    drawing.dimension((0.6 * d, d / 2), (0.6 * d + lay, d / 2), writer.text("label-lay"), 14)
+    words = writer.own(length(diameter_m)) if diameter_m is not None else writer.text("label-diameter")
+    drawing.dimension((end, d / 2), (end, -d / 2), words, 14)
+    caption = writer.text("figure-rope", diameter=measured_or_absent(diameter_m))
     return Figure(drawing.svg(caption), caption)
 
 
-def web_figure() -> Figure:
-    """A web sling laid flat: eyes, load stitching, tag; the places where it fails first."""
+def web_figure(writer: Writer) -> Figure:
+    """A web sling laid flat: eyes, load stitching, tag; the places where it fails first.
+
+    Words: label-bearing, label-stitching, label-tag, label-edges, figure-web.
+    """
     drawing = Drawing(400, 200, 30)
     drawing.fit([(0.0, -1.0), (9.0, 1.0)])
     drawing.line("outline", (0.9, 0.5), (8.1, 0.5))
     drawing.line("outline", (0.9, -0.5), (8.1, -0.5))
+    bearing, stitching = writer.text("label-bearing"), writer.text("label-stitching")
     for side, centre in ((1.0, 7.8), (-1.0, 1.2)):
+        turn = -90.0 if side > 0 else 90.0
         for radius in (0.5, 0.18):
-            drawing.line("outline", *_arc((centre + side * 0.3, 0.0), radius, -90.0, 90.0) if side > 0 else _arc((centre - 0.3, 0.0), radius, 90.0, 270.0))  # fmt: skip
+            drawing.line("outline", *_arc((centre + side * 0.3, 0.0), radius, turn, turn + 180.0))
         drawing.line(
             "outline", (centre + side * 0.3, 0.18), (centre - side * 0.2, 0.0), (centre + side * 0.3, -0.18)
         )
         for seam in range(4):
             x = centre - side * (0.4 + 0.35 * seam)
             drawing.line("hidden", (x, -0.45), (x - side * 0.3, 0.45))
-        drawing.text((centre + side * 0.4, -0.5), "bearing", "middle", (0, 18), "small")
-        drawing.text((centre - side * 0.9, 0.5), "load stitching", "middle", (0, -8), "small")
+        drawing.text((centre + side * 0.4, -0.5), bearing, "middle", (0, 18), "small")
+        drawing.text((centre - side * 0.9, 0.5), stitching, "middle", (0, -8), "small")
     drawing.line("thin", (4.0, -0.3), (5.2, -0.3), (5.2, 0.3), (4.0, 0.3), (4.0, -0.3))
-    drawing.text((4.6, 0.0), "tag", "middle", (0, 4), "small")
-    drawing.text((4.5, -0.5), "edges: cuts", "middle", (0, 18), "small")
-    caption = "A web sling laid flat. Look at both faces and edges for cuts and melted places, at every row of load stitching, at the bearing of each eye, and read the tag."
+    drawing.text((4.6, 0.0), writer.text("label-tag"), "middle", (0, 4), "small")
+    drawing.text((4.5, -0.5), writer.text("label-edges"), "middle", (0, 18), "small")
+    caption = writer.text("figure-web")
     return Figure(drawing.svg(caption), caption)

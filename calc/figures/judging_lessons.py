@@ -9,8 +9,16 @@ import math
 from collections.abc import Callable
 
 from calc.figures.drawing import Drawing, LineKind, Point
-from calc.figures.inspection import hook_figure, hook_outline, link_figure, tip_angle_deg
+from calc.figures.inspection import (
+    HookShape,
+    LinkShape,
+    hook_figure,
+    hook_outline,
+    link_figure,
+    tip_angle_deg,
+)
 from calc.pulling.statistics_of_few import LEVEL, failure_bound
+from calc.words.writer import Writer
 from calc.worksheet import Figure, Say
 
 GAUGE_CLASS = 0.02
@@ -189,12 +197,12 @@ def cut_it_up(say: Say) -> Figure:
 
 def measure_hook(say: Say) -> Figure:
     """A hook with nothing measured yet: where throat and saddle are taken."""
-    return hook_figure(None, None, None, say)
+    return hook_figure(HookShape(None, None, None), Writer(say.units, scopes=("worksheets/hook-check",)))
 
 
 def measure_link(say: Say) -> Figure:
     """A link with nothing measured yet: where thickness and inside length are taken."""
-    return link_figure(0.010, None, say, "thickness")
+    return link_figure(LinkShape(0.010), "thickness", Writer(say.units, scopes=("shared/chain",)))
 
 
 def _round(centre: Point, radius: float, from_deg: float, to_deg: float) -> list[Point]:

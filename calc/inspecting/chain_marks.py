@@ -12,6 +12,7 @@ from dataclasses import dataclass
 
 from calc.quantities import NotReadable, fraction_text, from_si, plain_number, read_quantity, to_si
 from calc.tables import table
+from calc.words.facts import Cell, Listing, Message, message
 
 THICKEST_OVER_NOMINAL = 1.08
 """Wire runs over its nominal size by up to this ratio [-]: 7/16 in transport chain is made of 11.9 mm wire, 7 percent
@@ -45,8 +46,14 @@ class ChainSize:
 
     @property
     def words(self) -> str:
-        """The size as a shop says it: `3/8 in (10 mm)`."""
+        """The size in English, for sheets of the old shape."""
         return f"{' or '.join(f'{name} in' for name in self.inch_names)} ({self.metric_name} mm)"
+
+    @property
+    def said(self) -> Message:
+        """The size as a shop says it: `3/8 in (10 mm)`."""
+        inches = tuple(Cell(name, "in") for name in self.inch_names)
+        return message("chain-size", inches=Listing(inches, "any"), metric=self.metric_name)
 
 
 def chain_sizes() -> tuple[ChainSize, ...]:

@@ -7,218 +7,184 @@ sign at all. Limits: WAC 296-155-55800 Table 12 and Queensland PN10123 (5 percen
 
 from __future__ import annotations
 
-from calc.figures.inspection import hook_figure
-from calc.inspecting.criteria import (
+from dataclasses import dataclass
+
+from calc.declaration import Citation, Figure, Result, Worksheet
+from calc.figures.inspection import HookShape, hook_figure
+from calc.inputs import Bounds, ChoiceInput, Given, QuantityInput
+from calc.inspecting.inspection import (
     CRITERIA_RESULT,
     DATE_INPUT,
     DECIDES_RESULT,
     NEXT_RESULT,
     SERVICE_INPUT,
-    Finding,
-    cautions,
-    citations_of,
-    headline,
-    judge,
-    known,
+    WORDS,
+    Inspected,
+    Limit,
+    Measure,
+    Question,
+    by_rules,
+    inspect,
+    inspection_citations,
+    inspection_steps,
+    judge_inspected,
     limits,
-    measured,
-    record,
-    rule,
-    seen,
-    steps_of,
-    tables,
-    unless,
+    no_is_bad,
+    question,
+    yes_is_bad,
 )
-from calc.quantities import show_in
-from calc.worksheet import (
-    Answer,
-    Caution,
-    Choice,
-    Citation,
-    Given,
-    Input,
-    Result,
-    Say,
-    Worksheet,
-)
+from calc.inspecting.measuring import grown, lost
+from calc.reasons import Reason, note
+from calc.words.facts import Absent, absent
+from calc.words.writer import Writer
 
 ITEMS = ("hook", "crane_hook")
-MEASURING_SLACK = 0.01
-"""A throat or section that measures up to this share under (throat) or over (section) its new size is a reading
-error, not a change; beyond it one of the two readings is wrong (our own mark, no source)."""
+_HARDWARE = ("rigging_hardware", "any-of")
+_BAD_LATCH = {"closes": False, "does-not-close": True, "missing": True, "none-made": False}
 
 
-def growth(new: float, now: float) -> float:
-    """How much a length has grown [-], never below nothing."""
-    return max(0.0, now / new - 1.0)
+def _limits(quantity: str, dimension: str) -> tuple[Limit, ...]:
+    return limits("hook-limits", ITEMS, quantity, dimension)
 
 
-def loss(new: float, now: float) -> float:
-    """How much of a length is gone [-], never below nothing."""
-    return max(0.0, 1.0 - now / new)
+def _throat(given: Given) -> float | None:
+    """Growth of the throat [-]."""
+    return grown(given, "throat_new", "throat_now")
 
 
-def _throat(given: Given) -> tuple[float | None, float | None]:
-    """Growth of the throat [-] and [m], or None where one of the two readings is missing."""
-    if not (given.has("throat_new") and given.has("throat_now")):
-        return None, None
-    new, now = given.si("throat_new"), given.si("throat_now")
-    if now < new * (1 - MEASURING_SLACK):
-        raise given.refuse(
-            "throat_now",
-            "is smaller than the new throat. A throat does not shrink: measure both at the same place, or the hook was bent and is out.",
-        )
-    return growth(new, now), max(0.0, now - new)
+def _throat_m(given: Given) -> float | None:
+    """Growth of the throat [m]."""
+    return None if _throat(given) is None else max(0.0, given.si("throat_now") - given.si("throat_new"))
 
 
 def _wear(given: Given) -> float | None:
-    """Loss of section [-], or None where one of the two readings is missing."""
-    if not (given.has("section_new") and given.has("section_now")):
-        return None
-    new, now = given.si("section_new"), given.si("section_now")
-    if now > new * (1 + MEASURING_SLACK):
-        raise given.refuse("section_now", "is thicker than the new section. Measure both at the same place.")
-    return loss(new, now)
+    """Loss of section [-]."""
+    return lost(given, "section_new", "section_now")
 
 
-def _findings(given: Given, say: Say) -> tuple[Finding, ...]:
-    throat, throat_m = _throat(given)
-    wear = _wear(given)
-    twist = given.si("twist") if given.has("twist") else None
-    throat_words = _words(throat)
-    length_words = "not measured" if throat_m is None else say.of(throat_m, "length", "up")
-    latch = given.text("latch")
-    latch_bad = None if not latch else latch in ("does-not-close", "missing")
-    hardware = rule("rigging_hardware", "any-of")
-    return (
-        *measured("Throat opened", limits("hook-limits", ITEMS, "throat_increase", "fraction"), throat, throat_words),
-        *measured(
-            "Throat opened, in length", limits("hook-limits", ITEMS, "throat_increase_largest", "length"), throat_m,
-            length_words,
-        ),
-        *measured(
-            "Section worn", limits("hook-limits", ITEMS, "section_wear", "fraction"), wear,
-            _words(wear),
-        ),
-        *measured(
-            "Twisted or bent out of the flat", limits("hook-limits", ITEMS, "twist", "angle"), twist,
-            "not looked at" if twist is None else show_in(twist, "angle", "deg", 3, "up"),
-        ),
-        seen("Latch does not close", "closes the throat", latch_bad, rule("hook", "latch")),
-        seen("Crack", "none", known(given, "cracks"), rule("hook", "cracked")),
-        seen("No readable marks", "maker and grade or rating readable", unless(given, "marks_readable"), hardware),
-        seen("Welded, heated, ground or changed", "none", known(given, "altered"), hardware),
-    )  # fmt: skip
+CRITERIA = (
+    Measure("throat-opened", lambda _: _limits("throat_increase", "fraction"), _throat, "fraction"),
+    Measure(
+        "throat-opened-in-length",
+        lambda _: _limits("throat_increase_largest", "length"),
+        _throat_m,
+        "length",
+        look="throat-opened",
+    ),
+    Measure("section-worn", lambda _: _limits("section_wear", "fraction"), _wear, "fraction"),
+    Measure(
+        "twisted",
+        lambda _: _limits("twist", "angle"),
+        lambda given: given.maybe("twist"),
+        "angle",
+        missing="not-looked-at",
+    ),
+    Question("latch", lambda given: _BAD_LATCH.get(given.text("latch")), by_rules(("hook", "latch"))),
+    Question("crack", yes_is_bad("cracks"), by_rules(("hook", "cracked"))),
+    Question("no-marks", no_is_bad("marks_readable"), by_rules(_HARDWARE)),
+    Question("altered", yes_is_bad("altered"), by_rules(_HARDWARE)),
+)
 
 
-def _words(share: float | None) -> str:
-    return "not measured" if share is None else show_in(share, "fraction", "%", 3, "up")
+@dataclass(frozen=True)
+class Found:
+    """What looking the hook over came to, and the sizes at which it is out."""
+
+    inspected: Inspected
+    shape: HookShape
+    latch: str
+    throat_increase_percent: float | Absent
+    throat_increase_m: float | Absent
+    throat_limit_m: float | Absent
+    wear_percent: float | Absent
+    section_limit_m: float | Absent
 
 
-def compute(given: Given, say: Say) -> Answer:
-    """Work the sheet out; see WORKSHEET for inputs and results."""
-    findings = _findings(given, say)
-    verdict = judge(findings)
-    throat, throat_m = _throat(given)
-    wear = _wear(given)
-    new = given.si("throat_new") if given.has("throat_new") else None
-    extra: tuple[Caution, ...] = ()
-    if given.text("latch") == "none-made":
-        extra = (
-            Caution(
-                "A hook made without a latch holds only while the load is on it. Where the sling can go slack, use one with a latch.",
-                "warning",
-            ),
-        )
-    if new is None:
-        extra += (
-            Caution(
-                "The throat when new is in the maker's sheet, or on a new hook of the same mark and size beside this one. Punch marks across the throat give later checks a fixed start; only the maker puts them there.",
-                "note",
-            ),
-        )
-    return Answer(
-        verdict=verdict,
-        headline=headline("hook", findings),
-        big="decides",
-        results={
-            "throat_increase_percent": throat,
-            "throat_increase": throat_m,
-            "throat_limit": None if new is None else _largest_throat(new),
-            "wear_percent": wear,
-            "section_limit": given.si("section_new") * (1 - _strictest("section_wear", "fraction"))
-            if given.has("section_new")
-            else None,
-            **record(findings, given, verdict),
-        },
-        shown={"throat_increase_percent": "not measured"} if throat is None else {},
-        tables=tables(findings),
-        steps=steps_of(findings),
-        cautions=cautions("hook", verdict, findings) + extra,
-        figure=hook_figure(
-            new,
-            given.si("throat_now") if given.has("throat_now") else None,
-            given.si("section_now") if given.has("section_now") else None,
-            say,
-        ),
-        citations=citations_of(findings),
+def find(given: Given) -> Found:
+    """Look the hook over; see WORKSHEET for inputs and results."""
+    throat, throat_m, wear = _throat(given), _throat_m(given), _wear(given)
+    new, section_new = given.maybe("throat_new"), given.maybe("section_new")
+    worn_out = _limits("section_wear", "fraction")[0].value_si
+    unmeasured = absent("not-measured")
+    return Found(
+        inspected=inspect("hook", CRITERIA, given),
+        shape=HookShape(new, given.maybe("throat_now"), given.maybe("section_now")),
+        latch=given.text("latch"),
+        throat_increase_percent=unmeasured if throat is None else throat,
+        throat_increase_m=unmeasured if throat_m is None else throat_m,
+        throat_limit_m=absent("not-known") if new is None else largest_throat_m(new),
+        wear_percent=unmeasured if wear is None else wear,
+        section_limit_m=absent("not-known") if section_new is None else section_new * (1 - worn_out),
     )
 
 
-def _strictest(quantity: str, dimension: str) -> float:
-    return limits("hook-limits", ITEMS, quantity, dimension)[0].value_si
+def largest_throat_m(new_m: float) -> float:
+    """The throat at which the strictest limit is met [m]: 5 percent, and not more than 1/4 in (WAC 296-155-55800)."""
+    by_share = new_m * (1 + _limits("throat_increase", "fraction")[0].value_si)
+    return min(by_share, new_m + _limits("throat_increase_largest", "length")[0].value_si)
 
 
-def _largest_throat(new_m: float) -> float:
-    """The throat at which the strictest limit is met [m]: 5 percent, and not more than 1/4 in."""
-    by_share = new_m * (1 + _strictest("throat_increase", "fraction"))
-    return min(by_share, new_m + _strictest("throat_increase_largest", "length"))
+def judge(found: Found) -> tuple[Reason, ...]:
+    """The reasons that every inspection shares, and what is said of latches and new throats."""
+    extra = []
+    if found.latch == "none-made":
+        extra.append(note("made-without-latch", "warning"))
+    if found.shape.throat_new_m is None:
+        extra.append(note("where-the-new-throat-stands"))
+    return (*judge_inspected(found.inspected), *extra)
 
+
+def draw(found: Found, writer: Writer) -> Figure:
+    """The hook with what to measure."""
+    return hook_figure(found.shape, writer)
+
+
+_LENGTH = Bounds(above=0, at_most=40)
 
 WORKSHEET = Worksheet(
     name="hook-check",
-    title="Is this hook still fit?",
-    summary="Throat, wear, twist, latch, cracks, marks: each held against every published limit; the strictest decides.",
     inputs=(
-        Input("throat_new", "Throat when new", "quantity", "length", above=0, at_most=40, required=False,
-              help="From the maker's sheet, or a new hook of the same mark and size."),
-        Input("throat_now", "Throat now", "quantity", "length", above=0, at_most=80, required=False,
-              help="At the narrowest, tip to neck, with a caliper or inside jaws. Hold the latch open."),
-        Input("section_new", "Thickness in the saddle when new", "quantity", "length", above=0, at_most=40,
-              required=False, help="From the maker's sheet, or an unworn place beside it."),
-        Input("section_now", "Thickness in the saddle now", "quantity", "length", above=0, at_most=40,
-              required=False, help="Where the load bears, in line with the pull."),
-        Input("twist", "Twist or bend out of the flat", "quantity", "angle", at_least=0, at_most=90, required=False,
-              help="Lay it on a flat plate or sight along it. Any you can see takes it out. None: 0."),
-        Input("latch", "Latch", "choice", required=False,
-              choices=(Choice("closes", "Closes the throat and springs back"),
-                       Choice("does-not-close", "Does not close, bent or stuck"), Choice("missing", "Missing"),
-                       Choice("none-made", "Made without one"))),
-        Input("cracks", "Any crack?", "flag", required=False,
-              help="Clean it first. Look in the saddle, at the neck, in the threads, round the pin."),
-        Input("marks_readable", "Can you read the maker's mark and the grade or rating?", "flag", required=False),
-        Input("altered", "Any weld, heat colour, grinding, drilling or bending back?", "flag", required=False,
-              help="Weld spatter and arc strikes count. So does a hook made in a shop."),
+        QuantityInput("throat_new", dimension="length", bounds=_LENGTH, required=False),
+        QuantityInput("throat_now", dimension="length", bounds=Bounds(above=0, at_most=80), required=False),
+        QuantityInput("section_new", dimension="length", bounds=_LENGTH, required=False),
+        QuantityInput("section_now", dimension="length", bounds=_LENGTH, required=False),
+        QuantityInput("twist", dimension="angle", bounds=Bounds(at_least=0, at_most=90), required=False),
+        ChoiceInput("latch", choices=tuple(_BAD_LATCH), required=False),
+        question("cracks"),
+        question("marks_readable"),
+        question("altered"),
         SERVICE_INPUT,
         DATE_INPUT,
     ),
     results=(
         DECIDES_RESULT,
-        Result("throat_increase_percent", "Throat opened by", "fraction", rounding="up"),
-        Result("throat_increase", "Throat opened by, in length", "length", rounding="up"),
-        Result("throat_limit", "Throat at which it is out", "length", rounding="down", digits=4),
-        Result("wear_percent", "Section worn by", "fraction", rounding="up"),
-        Result("section_limit", "Thickness at which it is out", "length", rounding="up", digits=4),
+        Result("throat_increase_percent", "fraction", "demand"),
+        Result("throat_increase", "length", "demand"),
+        Result("throat_limit", "length", "out_at", digits=4),
+        Result("wear_percent", "fraction", "demand"),
+        Result("section_limit", "length", "out_under", digits=4),
         CRITERIA_RESULT,
         NEXT_RESULT,
     ),
-    compute=compute,
+    find=find,
+    judge=judge,
+    work=lambda found: inspection_steps(found.inspected),
+    draw=draw,
+    cite=lambda found: inspection_citations(found.inspected),
+    large="decides",
     example={
-        "throat_new": "1.16 in", "throat_now": "1.24 in", "section_new": "0.92 in", "section_now": "0.89 in",
-        "twist": "0", "latch": "closes", "cracks": "no", "marks_readable": "yes", "altered": "no", "service": "normal",
+        "throat_new": "1.16 in",
+        "throat_now": "1.24 in",
+        "section_new": "0.92 in",
+        "section_now": "0.89 in",
+        "twist": "0",
+        "latch": "closes",
+        "cracks": "no",
+        "marks_readable": "yes",
+        "altered": "no",
+        "service": "normal",
         "inspected_on": "2026-11-23",
     },
-    example_story="The latched sling hook on the yard's engine sling looks wider than the new spare beside it.",
-    ok_words="Inside every limit",
     citations=(Citation("osha-1910-184", "1910.184(e)(9), (f)(5)"),),
-)  # fmt: skip
+    shares=(WORDS,),
+)

@@ -6,168 +6,195 @@ with the wrong pin. Limits: Washington WAC 296-155-33900 Table 19, ISO 16855 and
 
 from __future__ import annotations
 
-from calc.figures.inspection import shackle_figure
-from calc.inspecting.criteria import (
+from dataclasses import dataclass
+
+from calc.declaration import Citation, Figure, Result, Worksheet
+from calc.figures.inspection import ShackleShape, shackle_figure
+from calc.inputs import Bounds, ChoiceInput, Given, QuantityInput
+from calc.inspecting.inspection import (
     CRITERIA_RESULT,
     DATE_INPUT,
     DECIDES_RESULT,
     NEXT_RESULT,
     SERVICE_INPUT,
-    Finding,
-    cautions,
-    citations_of,
-    headline,
-    judge,
-    known,
+    WORDS,
+    Inspected,
+    Limit,
+    Measure,
+    Question,
+    by_rules,
+    inspect,
+    inspection_citations,
+    inspection_steps,
+    judge_inspected,
     limits,
-    measured,
-    record,
-    rule,
-    seen,
-    steps_of,
-    tables,
-    unless,
+    no_is_bad,
+    question,
+    rating_if_sound,
+    yes_is_bad,
 )
-from calc.inspecting.hook_check import MEASURING_SLACK, growth, loss
-from calc.quantities import show_in
-from calc.tables import table
-from calc.worksheet import Answer, Caution, Choice, Citation, Given, Input, Result, Say, Worksheet
+from calc.inspecting.measuring import MEASURING_SLACK, growth, lost
+from calc.reasons import Reason, note
+from calc.words.facts import Absent, absent
+from calc.words.writer import Writer
+
+_HARDWARE = ("rigging_hardware", "any-of")
 
 
-def _loss(given: Given, part: str) -> float | None:
-    """Loss of a diameter [-], or None where one of the two readings is missing."""
-    if not (given.has(f"{part}_new") and given.has(f"{part}_now")):
-        return None
-    new, now = given.si(f"{part}_new"), given.si(f"{part}_now")
-    if now > new * (1 + MEASURING_SLACK):
-        raise given.refuse(f"{part}_now", "is thicker than new. Measure both at the same place.")
-    return loss(new, now)
+def _limits(quantity: str, *items: str) -> tuple[Limit, ...]:
+    return limits("shackle-limits", ("body_or_pin", *items), quantity, "fraction")
 
 
-def _spread(given: Given) -> float | None:
+def _body(given: Given) -> float | None:
+    return lost(given, "body_new", "body_now")
+
+
+def _pin(given: Given) -> float | None:
+    return lost(given, "pin_new", "pin_now")
+
+
+def _jaw(given: Given) -> float | None:
+    """Change of the jaw [-]; pinched together is a deformation like any other."""
     if not (given.has("jaw_new") and given.has("jaw_now")):
         return None
     new, now = given.si("jaw_new"), given.si("jaw_now")
-    if now < new * (1 - MEASURING_SLACK):
-        return 1.0 - now / new  # pinched together: a deformation like any other
-    return growth(new, now)
+    return 1.0 - now / new if now < new * (1 - MEASURING_SLACK) else growth(new, now)
 
 
-def _rule(item: str, name: str) -> Citation:
-    row = table("shackle-rules").one(item=item, rule=name)
-    return Citation(row["source"], row["locator"])
+CRITERIA = (
+    Measure("bow-worn", lambda _: _limits("dimension_loss", "body"), _body, "fraction"),
+    Measure("pin-worn", lambda _: _limits("dimension_loss", "pin"), _pin, "fraction"),
+    Measure("jaw-sprung", lambda _: _limits("deformation"), _jaw, "fraction"),
+    Question("bent", yes_is_bad("bent"), by_rules(_HARDWARE)),
+    Question(
+        "pin-not-home",
+        no_is_bad("pin_seated"),
+        by_rules(("shackle", "pin"), ("screw_pin", "fully-home", "shackle-rules")),
+    ),
+    Question("wrong-pin", no_is_bad("pin_original"), by_rules(("pin", "no-bolt", "shackle-rules"))),
+    Question("crack", yes_is_bad("cracks"), by_rules(_HARDWARE)),
+    Question(
+        "no-marks",
+        no_is_bad("marks_readable"),
+        by_rules(_HARDWARE, ("shackle", "load-to-mark", "shackle-rules")),
+    ),
+    Question("altered", yes_is_bad("altered"), by_rules(_HARDWARE, ("weld", "no-weld", "shackle-rules"))),
+)
 
 
-def _words(share: float | None) -> str:
-    return "not measured" if share is None else show_in(share, "fraction", "%", 3, "up")
+@dataclass(frozen=True)
+class Found:
+    """What looking the shackle over came to, and the sizes at which it is out."""
+
+    inspected: Inspected
+    shape: ShackleShape
+    pin_kind: str
+    body_wear: float | Absent
+    pin_wear: float | Absent
+    jaw_change: float | Absent
+    body_limit_m: float | Absent
+    pin_limit_m: float | Absent
+    rating_if_sound_kg: float | Absent
 
 
-def _findings(given: Given) -> tuple[Finding, ...]:
-    body, pin, spread = _loss(given, "body"), _loss(given, "pin"), _spread(given)
-    hardware = rule("rigging_hardware", "any-of")
-    return (
-        *measured("Bow worn", limits("shackle-limits", ("body_or_pin", "body"), "dimension_loss", "fraction"), body, _words(body)),
-        *measured("Pin worn", limits("shackle-limits", ("body_or_pin", "pin"), "dimension_loss", "fraction"), pin, _words(pin)),
-        *measured("Jaw sprung", limits("shackle-limits", ("body_or_pin",), "deformation", "fraction"), spread, _words(spread)),
-        seen("Bent or twisted to the eye", "none", known(given, "bent"), hardware),
-        seen("Pin not fully home", "screwed home, shoulder on the body", unless(given, "pin_seated"), rule("shackle", "pin"), _rule("screw_pin", "fully-home")),
-        seen("Wrong pin", "the maker's own, never a bolt", unless(given, "pin_original"), _rule("pin", "no-bolt")),
-        seen("Crack, nick or damaged thread", "none", known(given, "cracks"), hardware),
-        seen("No readable marks", "maker and rating readable", unless(given, "marks_readable"), hardware, _rule("shackle", "load-to-mark")),
-        seen("Welded, heated, ground or changed", "none", known(given, "altered"), hardware, _rule("weld", "no-weld")),
-    )  # fmt: skip
+def find(given: Given) -> Found:
+    """Look the shackle over; see WORKSHEET for inputs and results."""
+    inspected = inspect("shackle", CRITERIA, given)
+
+    def read(value: float | None) -> float | Absent:
+        return absent("not-known") if value is None else value
+
+    return Found(
+        inspected=inspected,
+        shape=ShackleShape(given.maybe("body_new"), given.maybe("pin_new"), given.maybe("jaw_now")),
+        pin_kind=given.text("pin_kind"),
+        body_wear=read(_body(given)),
+        pin_wear=read(_pin(given)),
+        jaw_change=read(_jaw(given)),
+        body_limit_m=read(_least_m(given, "body")),
+        pin_limit_m=read(_least_m(given, "pin")),
+        rating_if_sound_kg=rating_if_sound(inspected, given.maybe("rating"), "no-mark-given"),
+    )
 
 
-def compute(given: Given, say: Say) -> Answer:
-    """Work the sheet out; see WORKSHEET for inputs and results."""
-    findings = _findings(given)
-    verdict = judge(findings)
-    body, pin = _loss(given, "body"), _loss(given, "pin")
-    extra: tuple[Caution, ...] = ()
-    if given.text("pin_kind") == "round":
-        extra = (
-            Caution("A round pin held by a cotter alone is outside the standard for lifting. Take a screw pin or a bolt-type shackle.", "warning"),
-        )  # fmt: skip
-    usable = verdict in ("ok", "caution") and given.has("rating")
-    drawn_body = given.si("body_new") if given.has("body_new") else 0.019
-    drawn_pin = given.si("pin_new") if given.has("pin_new") else 1.15 * drawn_body
-    return Answer(
-        verdict=verdict,
-        headline=headline("shackle", findings),
-        big="decides",
-        results={
-            "body_wear": body, "pin_wear": pin, "jaw_change": _spread(given),
-            "body_limit": _least(given, "body"), "pin_limit": _least(given, "pin"),
-            "rating_if_sound": given.si("rating") if usable else None, **record(findings, given, verdict),
-        },
-        shown={} if usable else {
-            "rating_if_sound": "no mark given" if verdict in ("ok", "caution") else "none until every line is answered and passes"
-        },
-        tables=tables(findings),
-        steps=steps_of(findings),
-        cautions=cautions("shackle", verdict, findings) + extra,
-        figure=shackle_figure(
-            drawn_body, drawn_pin, given.si("jaw_now") if given.has("jaw_now") else None, say,
-            given.has("body_new") and given.has("pin_new"),
-        ),
-        citations=citations_of(findings),
-    )  # fmt: skip
-
-
-def _least(given: Given, part: str) -> float | None:
+def _least_m(given: Given, part: str) -> float | None:
     """The diameter [m] at which the strictest limit is met; None where the new one is not known."""
-    if not given.has(f"{part}_new"):
-        return None
-    strictest = limits("shackle-limits", ("body_or_pin", part), "dimension_loss", "fraction")[0]
-    return given.si(f"{part}_new") * (1 - strictest.value_si)
+    new = given.maybe(f"{part}_new")
+    return None if new is None else new * (1 - _limits("dimension_loss", part)[0].value_si)
 
 
-def _diameter(name: str, label: str, when: str) -> Input:
-    return Input(name, label, "quantity", "length", above=0, at_most=20, required=False, help=when)
+def judge(found: Found) -> tuple[Reason, ...]:
+    """The reasons that every inspection shares, and what is said of round pins."""
+    extra = (note("round-pin", "warning"),) if found.pin_kind == "round" else ()
+    return (*judge_inspected(found.inspected), *extra)
+
+
+def draw(found: Found, writer: Writer) -> Figure:
+    """The shackle with what to measure."""
+    return shackle_figure(found.shape, writer)
+
+
+def _diameter(name: str) -> QuantityInput:
+    return QuantityInput(name, dimension="length", bounds=Bounds(above=0, at_most=20), required=False)
 
 
 WORKSHEET = Worksheet(
     name="shackle-check",
-    title="Is this shackle still fit?",
-    summary="Bow, pin, jaw, thread, marks: each held against every published limit; the strictest decides.",
     inputs=(
-        _diameter("body_new", "Bow when new", "From the maker's sheet, or an unworn place on the leg."),
-        _diameter("body_now", "Bow now, where the load bears", "At the crown, in both directions; the smallest."),
-        _diameter("pin_new", "Pin when new", "From the maker's sheet, or beside the ears."),
-        _diameter("pin_now", "Pin now, where the load bears", "At its middle, turned round; the smallest."),
-        _diameter("jaw_new", "Jaw when new", "Between the ears, from the maker's sheet or a new one."),
-        _diameter("jaw_now", "Jaw now", "Between the ears at the pin."),
-        Input("pin_kind", "Pin", "choice", default="screw",
-              choices=(Choice("screw", "Screw pin"), Choice("bolt", "Bolt, nut and cotter"), Choice("round", "Round pin and cotter"))),
-        Input("pin_seated", "Does the pin go fully home by hand?", "flag", required=False,
-              help="Shoulder on the body, thread through the far ear."),
-        Input("pin_original", "Is it the maker's own pin?", "flag", required=False),
-        Input("bent", "Any bend or twist you can see?", "flag", required=False),
-        Input("cracks", "Any crack, nick, or damaged thread?", "flag", required=False),
-        Input("marks_readable", "Can you read the maker's mark and the rating?", "flag", required=False),
-        Input("altered", "Any weld, heat colour, grinding or drilling?", "flag", required=False),
-        Input("rating", "Rating on its mark", "quantity", "weight", "short_ton", "t", above=0, at_most=2000, required=False),
+        *(_diameter(f"{part}_{when}") for part in ("body", "pin", "jaw") for when in ("new", "now")),
+        ChoiceInput("pin_kind", choices=("screw", "bolt", "round"), default="screw"),
+        question("pin_seated"),
+        question("pin_original"),
+        question("bent"),
+        question("cracks"),
+        question("marks_readable"),
+        question("altered"),
+        QuantityInput(
+            "rating",
+            dimension="weight",
+            unit="short_ton",
+            unit_si="t",
+            bounds=Bounds(above=0, at_most=2000),
+            required=False,
+        ),
         SERVICE_INPUT,
         DATE_INPUT,
     ),
     results=(
         DECIDES_RESULT,
-        Result("body_wear", "Bow worn by", "fraction", rounding="up"),
-        Result("pin_wear", "Pin worn by", "fraction", rounding="up"),
-        Result("jaw_change", "Jaw changed by", "fraction", rounding="up"),
-        Result("body_limit", "Bow at which it is out", "length", rounding="up", digits=4),
-        Result("pin_limit", "Pin at which it is out", "length", rounding="up", digits=4),
-        Result("rating_if_sound", "Rating on its mark, if sound", "weight", "short_ton", "t", rounding="down"),
+        Result("body_wear", "fraction", "demand"),
+        Result("pin_wear", "fraction", "demand"),
+        Result("jaw_change", "fraction", "demand"),
+        Result("body_limit", "length", "out_under", digits=4),
+        Result("pin_limit", "length", "out_under", digits=4),
+        Result("rating_if_sound", "weight", "capacity", unit="short_ton", unit_si="t"),
         CRITERIA_RESULT,
         NEXT_RESULT,
     ),
-    compute=compute,
+    find=find,
+    judge=judge,
+    work=lambda found: inspection_steps(found.inspected),
+    draw=draw,
+    cite=lambda found: inspection_citations(found.inspected),
+    large="decides",
     example={
-        "body_new": "0.752 in", "body_now": "0.731 in", "pin_new": "0.874 in", "pin_now": "0.858 in", "jaw_new": "1.26 in",
-        "jaw_now": "1.28 in", "pin_kind": "screw", "pin_seated": "yes", "pin_original": "yes", "bent": "no", "cracks": "no",
-        "marks_readable": "yes", "altered": "no", "rating": "4-3/4 tons", "service": "normal", "inspected_on": "2026-11-20",
+        "body_new": "0.752 in",
+        "body_now": "0.731 in",
+        "pin_new": "0.874 in",
+        "pin_now": "0.858 in",
+        "jaw_new": "1.26 in",
+        "jaw_now": "1.28 in",
+        "pin_kind": "screw",
+        "pin_seated": "yes",
+        "pin_original": "yes",
+        "bent": "no",
+        "cracks": "no",
+        "marks_readable": "yes",
+        "altered": "no",
+        "rating": "4-3/4 tons",
+        "service": "normal",
+        "inspected_on": "2026-11-20",
     },
-    example_story="The bow shackle that has held the slip's turning block for nine seasons.",
-    ok_words="Inside every limit",
     citations=(Citation("osha-1926-251", "1926.251(f)(1)"),),
-)  # fmt: skip
+    shares=(WORDS,),
+)

@@ -10,7 +10,9 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 
-from calc.figures.inspection import link_figure
+from calc.declaration import Citation, Figure, Result, Step, Worksheet, step
+from calc.figures.inspection import LinkShape, link_figure
+from calc.inputs import Bounds, ChoiceInput, Given, QuantityInput, TextInput
 from calc.inspecting.chain_marks import (
     ChainSize,
     Marks,
@@ -22,40 +24,27 @@ from calc.inspecting.chain_marks import (
     wear_ratio,
 )
 from calc.inspecting.chain_ratings import lifting_ratings, tie_down_ratings
-from calc.quantities import number_text
 from calc.ratings import Rating
+from calc.reasons import Reason, caution, note, stop, unknown, within
 from calc.tables import table
-from calc.worksheet import (
-    Answer,
-    Caution,
-    Choice,
-    Citation,
-    Given,
-    Input,
-    Result,
-    Say,
-    Step,
-    Verdict,
-    Worksheet,
-)
+from calc.words.facts import Absent, Fact, Listing, Message, Option, Quantity, absent, length, message, share
+from calc.words.writer import Writer
 
 SOUND = "sound"
-_CONDITIONS = {
-    SOUND: "Sound: no weld, heat, crack, bend or stretch",
-    "worn": "Worn",
-    "welded": "Welded or weld spatter on it",
-    "heated": "Heated, burned or blued",
-    "cracked": "Cracked or gouged",
-    "bent": "Bent, twisted or stretched",
-    "home-made": "Shop-made or mended",
-}
+CONDITIONS = (SOUND, "worn", "welded", "heated", "cracked", "bent", "home-made")
 _TOLERABLE = (SOUND, "worn")
 UNMARKED_GRADE = "30"
 """The grade that unmarked welded steel chain counts as when it ties a load down (49 CFR 393.108(d))."""
+MEASURES_AS_NEW = 0.02
+"""Wire gone up to this share [-] is called new (our own mark, no source)."""
+BADLY_WORN = 0.05
+"""Over this share of the wire gone [-] the size is asked again (our own mark, no source)."""
+_NEAR_TWINS_MM = ("7", "8", "10", "13", "16")
+"""Metric sizes that have an inch size close by."""
 
 
 @dataclass(frozen=True)
-class _Finding:
+class _Chain:
     """What the chain can be: sizes (smallest first), marks, and the size named by a mark that the wire denies."""
 
     sizes: tuple[ChainSize, ...]
@@ -64,32 +53,25 @@ class _Finding:
     pitch_excludes: tuple[ChainSize, ...]
 
 
-def _find(given: Given) -> _Finding:
+def _chain(given: Given) -> _Chain:
     measured = given.si("measured_diameter")
     sizes = sizes_of_wire(measured)
     if not sizes:
         smallest, largest = chain_sizes()[0], chain_sizes()[-1]
-        raise given.refuse(
-            "measured_diameter",
-            f"fits no chain of the tables, which run from {smallest.words} to {largest.words}. "
-            "Measure the wire of the link, not its width.",
-        )
+        raise given.refuse("measured_diameter", "fits-no-chain", smallest=smallest.said, largest=largest.said)
     marks = read_marks(given.text("marks"))
     excluded: tuple[ChainSize, ...] = ()
     if given.has("pitch"):
         lifting_only = bool(marks.grades) and all(may_lift(grade) for grade in marks.grades)
         fitting = tuple(size for size in sizes if pitch_fits(given.si("pitch"), size, lifting_only))
         if not fitting:
-            raise given.refuse(
-                "pitch",
-                "does not go with a wire that thick. Measure inside one link, from bearing to bearing.",
-            )
+            raise given.refuse("pitch", "does-not-go-with-wire")
         excluded = tuple(size for size in sizes if size not in fitting)
         sizes = fitting
     sizes = _made(marks, sizes)
     named = tuple(size for size in sizes if size in marks.sizes)
     denied = bool(marks.sizes) and not named
-    return _Finding(named or sizes, marks, denied, excluded)
+    return _Chain(named or sizes, marks, denied, excluded)
 
 
 def _made(marks: Marks, sizes: tuple[ChainSize, ...]) -> tuple[ChainSize, ...]:
@@ -102,6 +84,114 @@ def _made(marks: Marks, sizes: tuple[ChainSize, ...]) -> tuple[ChainSize, ...]:
     return tuple(
         size for size in sizes if not rated or size in rated or size.thickest_m < rated[0].thickest_m
     )
+
+
+@dataclass(frozen=True)
+class Found:
+    """What the chain can be, and what it may do: a rating for each use or why there is none."""
+
+    chain: _Chain
+    condition: str
+    use: str
+    measured_m: float
+    pitch_m: float | None
+    lift: Rating | Absent
+    tie_down: Rating | Absent
+    lift_barred: bool
+    rating_lift_kg: float | Absent
+    rating_tie_down_kg: float | Absent
+    grade: Message | Absent
+    size: Message | Absent
+    candidates: tuple[Message, ...]
+    least_wear: float
+    most_wear: float
+    why: tuple[Message, ...]
+
+    @property
+    def altered(self) -> bool:
+        """Whether the condition takes the chain out of use, whatever its marks say."""
+        return self.condition not in _TOLERABLE
+
+    @property
+    def doubtful(self) -> bool:
+        """Whether size, grade or condition leave a doubt."""
+        chain = self.chain
+        return (
+            len(chain.sizes) > 1
+            or len(chain.marks.grades) != 1
+            or self.condition != SOUND
+            or chain.size_mark_denied
+        )
+
+
+def find(given: Given) -> Found:
+    """What the chain can be and may do; see WORKSHEET for inputs and results."""
+    chain = _chain(given)
+    measured, condition = given.si("measured_diameter"), given.text("condition")
+    if condition in _TOLERABLE:
+        lift, barred = _lift(chain)
+        tie_down = _tie_down(chain)
+    else:
+        lift, barred, tie_down = absent("out-of-use-chain"), True, absent("out-of-use-chain")
+    wears = [wear_ratio(measured, size) for size in chain.sizes]
+    grades = chain.marks.grades
+    return Found(
+        chain=chain,
+        condition=condition,
+        use=given.text("use"),
+        measured_m=measured,
+        pitch_m=given.maybe("pitch"),
+        lift=lift,
+        tie_down=tie_down,
+        lift_barred=barred,
+        rating_lift_kg=_kg(lift),
+        rating_tie_down_kg=_kg(tie_down),
+        grade=message("grades", grades=_any_of(grades)) if grades else absent("no-grade-mark"),
+        size=chain.sizes[0].said if len(chain.sizes) == 1 else absent("more-than-one-fits"),
+        candidates=tuple(_candidate(size, wear) for size, wear in zip(chain.sizes, wears, strict=True)),
+        least_wear=min(wears),
+        most_wear=max(wears),
+        why=_why(chain, condition, lift, tie_down),
+    )
+
+
+def _kg(rating: Rating | Absent) -> float | Absent:
+    return rating if isinstance(rating, Absent) else rating.working_load_limit_kg
+
+
+def _any_of(grades: Sequence[str]) -> Listing:
+    return Listing(tuple(grades), "any")
+
+
+def _candidate(size: ChainSize, wear: float) -> Message:
+    if wear < MEASURES_AS_NEW:
+        return message("candidate-as-new", size=size.said)
+    return message("candidate-worn", size=size.said, wear=share(wear, digits=2))
+
+
+def _lift(chain: _Chain) -> tuple[Rating | Absent, bool]:
+    """Lifting: the rating or why there is none, and whether law or standard bars it outright."""
+    grades = chain.marks.grades
+    if not grades:
+        return absent("no-lifting-use-unmarked"), True
+    barred = [grade for grade in grades if may_lift(grade) is False]
+    if barred:
+        return absent("no-lifting-use", grades=_any_of(barred)), True
+    if chain.size_mark_denied:
+        return absent("size-mark-denied"), False
+    rating = _lowest(lifting_ratings, grades, chain.sizes)
+    return (absent("no-table-rates", grades=_any_of(grades)) if rating is None else rating), False
+
+
+def _tie_down(chain: _Chain) -> Rating | Absent:
+    """Tying down: the rating that the law prints, or why there is none."""
+    legal = table("chain-tie-down").values("grade")
+    marked = chain.marks.grades
+    grades = [grade for grade in marked if grade in legal] if marked else [UNMARKED_GRADE]
+    if not grades:
+        return absent("law-has-no-mark")
+    rating = _lowest(tie_down_ratings, grades, chain.sizes)
+    return absent("law-has-no-size") if rating is None else rating
 
 
 def _lowest(
@@ -120,250 +210,161 @@ def _lowest(
     return min((one for ratings in found for one in ratings), key=lambda one: one.working_load_limit_kg)
 
 
-@dataclass(frozen=True)
-class _Judged:
-    """The ratings that hold, and why there is none."""
-
-    lift: Rating | None
-    lift_words: str
-    tie_down: Rating | None
-    tie_down_words: str
-    verdict: Verdict
-    lift_barred: bool
-
-
-def _judge(found: _Finding, condition: str, use: str) -> _Judged:
+def _why(
+    chain: _Chain, condition: str, lift: Rating | Absent, tie_down: Rating | Absent
+) -> tuple[Message, ...]:
+    marks = chain.marks
+    why = []
+    if not marks.grades:
+        why.append(message("why-no-grade"))
+    if len(marks.grades) > 1:
+        why.append(message("why-several-grades", grades=_any_of(marks.grades)))
+    if marks.not_read:
+        why.append(message("why-not-read", words=Listing(marks.not_read)))
+    if len(chain.sizes) > 1:
+        why.append(message("why-several-sizes"))
+    if chain.pitch_excludes:
+        why.append(
+            message("why-pitch-excludes", sizes=Listing(tuple(one.said for one in chain.pitch_excludes)))
+        )
+    if chain.size_mark_denied:
+        why.append(message("why-size-mark-denied"))
     if condition not in _TOLERABLE:
-        why = "no rating: welded, heated, cracked, bent or shop-made chain is out of use"
-        return _Judged(None, why, None, why, "stop" if condition == "home-made" else "unknown", True)
-    lift, lift_words, barred = _judge_lift(found)
-    tie_down, tie_down_words = _judge_tie_down(found)
-    wanted = {"lift": (lift,), "tie_down": (tie_down,)}.get(use, (lift, tie_down))
-    verdict: Verdict = "ok"
-    if use == "lift" and lift is None:
-        verdict = "stop" if barred else "unknown"
-    elif all(rating is None for rating in wanted):
-        verdict = "unknown"
-    elif any(rating is None for rating in wanted) or _doubtful(found, condition):
-        verdict = "caution"
-    return _Judged(lift, lift_words, tie_down, tie_down_words, verdict, barred)
+        why.append(message("why-condition", condition=Option("condition", condition)))
+    for rating, code in ((lift, "why-lifting"), (tie_down, "why-tie-down")):
+        if isinstance(rating, Rating):
+            why.append(message(code, printed=rating.cell, place=rating.locator, seen=rating.checked))
+    return tuple(why)
 
 
-def _doubtful(found: _Finding, condition: str) -> bool:
-    return (
-        len(found.sizes) > 1
-        or len(found.marks.grades) != 1
-        or condition != SOUND
-        or found.size_mark_denied
-    )  # fmt: skip
-
-
-def _judge_lift(found: _Finding) -> tuple[Rating | None, str, bool]:
-    """Lifting: rating, words for its absence, and whether the law or standard bars it outright."""
-    grades = found.marks.grades
-    if not grades:
-        return None, "no lifting use: no readable grade mark", True
-    barred = [grade for grade in grades if may_lift(grade) is False]
-    if barred:
-        return None, f"no lifting use: the mark can mean grade {' or '.join(barred)}", True
-    if found.size_mark_denied:
-        return None, "none: the size mark and the wire do not agree", False
-    rating = _lowest(lifting_ratings, grades, found.sizes)
-    words = "" if rating else f"no table rates grade {' or '.join(grades)} in this size: its tag governs"
-    return rating, words, False
-
-
-def _judge_tie_down(found: _Finding) -> tuple[Rating | None, str]:
-    legal = table("chain-tie-down").values("grade")
-    grades = [grade for grade in found.marks.grades if grade in legal] or (
-        [] if found.marks.grades else [UNMARKED_GRADE]
-    )
-    if not grades:
-        return None, "the law's table does not have this mark: the maker's own limit governs"
-    rating = _lowest(tie_down_ratings, grades, found.sizes)
-    return rating, "" if rating else "the law's table does not have this size: the maker's mark governs"
-
-
-def compute(given: Given, say: Say) -> Answer:
-    """Work the sheet out; see WORKSHEET for inputs and results."""
-    found = _find(given)
-    measured = given.si("measured_diameter")
-    condition, use = given.text("condition"), given.text("use")
-    judged = _judge(found, condition, use)
-    grade_words = " or ".join(found.marks.grades)
-    candidates = [_candidate(size, measured) for size in found.sizes]
-    shown = {"grade": grade_words or "no readable grade mark"}
-    if judged.lift is None:
-        shown["rating_lift"] = judged.lift_words
-    if judged.tie_down is None:
-        shown["rating_tie_down"] = judged.tie_down_words
-    sources = tuple(
-        Citation(rating.source, rating.locator) for rating in (judged.lift, judged.tie_down) if rating
-    )
-    return Answer(
-        verdict=judged.verdict,
-        headline=_headline(found, judged, use, say),
-        big="rating_lift" if use == "lift" else "rating_tie_down",
-        results={
-            "candidates": candidates,
-            "grade": grade_words or None,
-            "size": found.sizes[0].words if len(found.sizes) == 1 else None,
-            "rating_lift": judged.lift.working_load_limit_kg if judged.lift else None,
-            "rating_tie_down": judged.tie_down.working_load_limit_kg if judged.tie_down else None,
-            "least_wear": min(wear_ratio(measured, size) for size in found.sizes),
-            "most_wear": max(wear_ratio(measured, size) for size in found.sizes),
-            "why": list(_why(found, judged, condition)),
-        },
-        shown=shown | ({} if len(found.sizes) == 1 else {"size": "more than one fits"}),
-        steps=_steps(found, measured, say),
-        cautions=_cautions(found, judged, condition, measured),
-        figure=link_figure(
-            measured,
-            given.si("pitch") if given.has("pitch") else None,
-            say,
-            say.of(measured, "length", digits=4),
-        ),
-        citations=sources,
-    )
-
-
-def _candidate(size: ChainSize, measured_m: float) -> str:
-    wear = wear_ratio(measured_m, size)
-    state = "measures as new" if wear < 0.02 else f"{number_text(wear * 100, 2, 'up')}% of the wire gone"
-    return f"{size.words}: {state}"
-
-
-def _headline(found: _Finding, judged: _Judged, use: str, say: Say) -> str:
-    what = f"grade {' or '.join(found.marks.grades)}" if found.marks.grades else "unmarked"
-    size = found.sizes[0].words if len(found.sizes) == 1 else "size in doubt"
-    if judged.verdict in ("stop", "unknown") and judged.lift_barred and judged.tie_down is None:
-        return f"This chain ({what}, {size}) cannot be rated. Take it out of use."
-    parts = []
-    if use != "tie_down":
-        parts.append(
-            f"one straight leg lifts {say.of(judged.lift.working_load_limit_kg, 'weight', 'down')} at most, by its tag"
-            if judged.lift
-            else ("it may not lift" if judged.lift_barred else "it has no lifting rating here")
-        )
-    if use != "lift":
-        parts.append(
-            f"it ties down {say.of(judged.tie_down.working_load_limit_kg, 'weight', 'down')}"
-            if judged.tie_down
-            else "it has no tie-down limit here"
-        )
-    words = "; ".join(parts)
-    return f"{what.capitalize()} chain, {size}: {words}."
-
-
-def _why(found: _Finding, judged: _Judged, condition: str) -> tuple[str, ...]:
-    reasons = []
-    if not found.marks.grades:
-        reasons.append(
-            "No mark names a grade. Unmarked chain never lifts; tied down, it counts as grade 30 of its size."
-        )
-    if len(found.marks.grades) > 1:
-        reasons.append(
-            f"The marks can mean grade {' or '.join(found.marks.grades)}. The lowest rating is taken."
-        )
-    if found.marks.not_read:
-        reasons.append(f"Not read as a grade: {', '.join(found.marks.not_read)}.")
-    if len(found.sizes) > 1:
-        reasons.append("The wire fits more than one size, new or worn. The rating is that of the smallest.")
-    if found.pitch_excludes:
-        reasons.append(
-            f"The inside length rules out {', '.join(size.words for size in found.pitch_excludes)}."
-        )
-    if found.size_mark_denied:
-        reasons.append("The size mark and the wire do not agree.")
-    if condition not in _TOLERABLE:
-        reasons.append(f"{_CONDITIONS[condition]}: no rating holds, whatever the marks say.")
-    for rating, word in ((judged.lift, "Lifting"), (judged.tie_down, "Tie-down")):
-        if rating:
-            seen = "" if rating.checked == "text" else f" (seen as: {rating.checked})"
-            reasons.append(f"{word}: {rating.printed}, {rating.locator}{seen}.")
+def judge(found: Found) -> tuple[Reason, ...]:
+    """The reasons, each decided once."""
+    reasons = [_on_the_use(found)]
+    if found.lift_barred:
+        reasons.append(note("do-not-lift", "prohibition"))
+    if found.altered:
+        reasons.append(note("cut-it-up", "mandatory"))
+    worn = [size for size in found.chain.sizes if wear_ratio(found.measured_m, size) > BADLY_WORN]
+    if len(found.chain.sizes) > 1 and worn:
+        reasons.append(note("badly-worn-larger-size", "warning", size=worn[-1].said))
+    if any(size.metric_name in _NEAR_TWINS_MM for size in found.chain.sizes):
+        reasons.append(note("inch-and-metric-look-alike"))
+    reasons.append(note("tag-governs", "mandatory"))
     return tuple(reasons)
 
 
-def _steps(found: _Finding, measured: float, say: Say) -> tuple[Step, ...]:
+def _on_the_use(found: Found) -> Reason:
+    """The reason that decides: what the chain may do for the use that was asked."""
+    facts: dict[str, Fact] = {"says": _says(found)}
+    if found.altered:
+        out = {"says": _nothing(found)}
+        return stop("shop-made", **out) if found.condition == "home-made" else unknown("altered", **out)
+    wanted = {"lift": (found.lift,), "tie_down": (found.tie_down,)}.get(
+        found.use, (found.lift, found.tie_down)
+    )
+    missing = [rating for rating in wanted if isinstance(rating, Absent)]
+    if len(missing) == len(wanted):
+        if found.lift_barred and isinstance(found.tie_down, Absent):
+            facts = {"says": _nothing(found)}
+        barred = found.use == "lift" and found.lift_barred
+        return stop("may-not-lift", **facts) if barred else unknown("no-rating", **facts)
+    return caution("in-doubt", **facts) if missing or found.doubtful else within("rated", **facts)
+
+
+def _nothing(found: Found) -> Message:
+    return message("says-nothing", **_named(found))
+
+
+def _named(found: Found) -> dict[str, Fact]:
+    grades = found.chain.marks.grades
+    size = found.chain.sizes[0].said if len(found.chain.sizes) == 1 else message("size-in-doubt")
+    return {"grades": _any_of(grades) if grades else absent("no-grade-mark"), "size": size}
+
+
+def _says(found: Found) -> Message:
+    """What the chain may do, for the uses that were asked."""
+    parts = []
+    if found.use != "tie_down":
+        if isinstance(found.lift, Rating):
+            parts.append(message("says-lifts", rating=_rounded_down(found.lift)))
+        else:
+            parts.append(message("says-may-not-lift" if found.lift_barred else "says-no-lifting-rating"))
+    if found.use != "lift":
+        if isinstance(found.tie_down, Rating):
+            parts.append(message("says-ties-down", rating=_rounded_down(found.tie_down)))
+        else:
+            parts.append(message("says-no-tie-down-limit"))
+    return message("says", parts=Listing(tuple(parts), "semicolon"), **_named(found))
+
+
+def _rounded_down(rating: Rating) -> Quantity:
+    return Quantity(rating.working_load_limit_kg, "weight", "capacity")
+
+
+def work(found: Found) -> tuple[Step, ...]:
+    """What is gone of the wire, for each size that it may once have been."""
     return tuple(
-        Step(
-            f"If it once was {size.words}",
-            "1 − wire now / wire new",
-            f"1 − {say.one(measured, 'length')} / {say.one(size.thinnest_m, 'length')}",
-            f"{number_text(wear_ratio(measured, size) * 100, 2, 'up')}% of the wire gone",
+        step(
+            "if-it-was",
+            size=size.said,
+            now=length(found.measured_m),
+            new=length(size.thinnest_m),
+            wear=share(wear_ratio(found.measured_m, size), digits=2),
         )
-        for size in found.sizes
+        for size in found.chain.sizes
     )
 
 
-def _cautions(found: _Finding, judged: _Judged, condition: str, measured: float) -> tuple[Caution, ...]:
-    cautions = []
-    if judged.lift_barred:
-        cautions.append(
-            Caution("Do not lift with this chain. Not once, not a light load, not for a test.", "prohibition")
-        )
-    if condition not in _TOLERABLE:
-        cautions.append(
-            Caution("Cut it up or mark it so that nobody picks it off the hook again.", "mandatory")
-        )
-    worn = [size for size in found.sizes if wear_ratio(measured, size) > 0.05]
-    if len(found.sizes) > 1 and worn:
-        cautions.append(
-            Caution(
-                f"If this once was {worn[-1].words}, it is badly worn. Measure an unworn place, on the straight of the "
-                "link, and the inside length, before you call it a smaller size.",
-                "warning",
-            )
-        )
-    if any(size.metric_name in ("7", "8", "10", "13", "16") for size in found.sizes):
-        cautions.append(
-            Caution(
-                "Inch and metric chain of near sizes look alike (5/16 in and 8 mm). Fit hooks and binders by the mark, not by eye.",
-                "note",
-            )
-        )
-    cautions.append(
-        Caution(
-            "The tag on a sling and the maker's marks govern. A chain without a readable tag is not a lifting sling, even if its links are marked.",
-            "mandatory",
-        )
+def draw(found: Found, writer: Writer) -> Figure:
+    """The link as measured."""
+    wire = writer.plain(length(found.measured_m, digits=4))
+    return link_figure(LinkShape(found.measured_m, found.pitch_m), wire, writer)
+
+
+def cite(found: Found) -> tuple[Citation, ...]:
+    """Where the ratings stand."""
+    return tuple(
+        Citation(rating.source, rating.locator)
+        for rating in (found.lift, found.tie_down)
+        if isinstance(rating, Rating)
     )
-    return tuple(cautions)
+
+
+def large(found: Found) -> str:
+    """The rating for the use that was asked stands large."""
+    return "rating_lift" if found.use == "lift" else "rating_tie_down"
 
 
 WORKSHEET = Worksheet(
     name="what-is-it",
-    title="What chain is this, and what may it do?",
-    summary="Sizes and grades that a chain can be, from its wire, its links and its marks, with the rating for each use.",
     inputs=(
-        Input("measured_diameter", "Thickness of the wire", "quantity", "length", above=0, at_most=4,
-              help="Across the wire, where it is least worn: on the straight of the link. Use a caliper."),
-        Input("pitch", "Inside length of one link", "quantity", "length", above=0, at_most=20, required=False,
-              help="Inside one link, from bearing to bearing. It tells a worn link from a smaller one."),
-        Input("marks", "Marks as you see them", "text", required=False,
-              help="Letters and figures stamped on the links, such as G70, 8, T, 10. Leave empty if you see none."),
-        Input("use", "What you want to do with it", "choice", default="lift",
-              choices=(Choice("lift", "Lift"), Choice("tie_down", "Tie a load down"), Choice("both", "Either"))),
-        Input("condition", "Condition", "choice", default=SOUND,
-              choices=tuple(Choice(key, words) for key, words in _CONDITIONS.items()),
-              help="The worst that you find on any link."),
+        QuantityInput("measured_diameter", dimension="length", bounds=Bounds(above=0, at_most=4)),
+        QuantityInput("pitch", dimension="length", bounds=Bounds(above=0, at_most=20), required=False),
+        TextInput("marks", required=False),
+        ChoiceInput("use", choices=("lift", "tie_down", "both"), default="lift"),
+        ChoiceInput("condition", choices=CONDITIONS, default=SOUND),
     ),
     results=(
-        Result("rating_lift", "Lifting rating, one straight leg", "weight", rounding="down", digits=4),
-        Result("rating_tie_down", "Tie-down limit", "weight", rounding="down", digits=4),
-        Result("grade", "Grade"),
-        Result("size", "Size"),
-        Result("candidates", "Sizes that fit"),
-        Result("least_wear", "Wire gone, at least", "fraction", digits=2),
-        Result("most_wear", "Wire gone, at most", "fraction", rounding="up", digits=2),
-        Result("why", "Why"),
+        Result("rating_lift", "weight", "capacity", digits=4),
+        Result("rating_tie_down", "weight", "capacity", digits=4),
+        Result("grade"),
+        Result("size"),
+        Result("candidates"),
+        Result("least_wear", "fraction", digits=2),
+        Result("most_wear", "fraction", "demand", digits=2),
+        Result("why"),
     ),
-    compute=compute,
+    find=find,
+    judge=judge,
+    work=work,
+    draw=draw,
+    cite=cite,
+    large=large,
     example={"measured_diameter": "0.394 in", "pitch": "1-7/32 in", "marks": "G70 3/8", "use": "lift"},
-    example_story="A length of chain came with a second-hand boat trailer. The yard asks whether it may lift an engine.",
     citations=(
         Citation("cfr-49-393", "393.108 table, mark examples and paragraph (d)"),
         Citation("osha-sling-guidance", "Tables 1 and 2"),
         Citation("osha-1910-184", "1910.184(c)(13)-(14): no sling without readable marks"),
     ),
-)  # fmt: skip
+    shares=("shared/chain",),
+)

@@ -9,13 +9,32 @@ from __future__ import annotations
 import functools
 from dataclasses import dataclass
 
+from calc.declaration import Citation
 from calc.tables import table, value_si
-from calc.worksheet import Choice, Citation
+
+TIMBER = frozenset(
+    {
+        "douglas-fir-air-dry",
+        "douglas-fir-larch",
+        "hem-fir",
+        "mixed-oak",
+        "oak-air-dry",
+        "plywood",
+        "southern-pine-air-dry",
+        "southern-yellow-pine",
+        "spruce-pine-fir",
+        "spruce-pine-fir-south",
+        "wood",
+    }
+)
+"""Materials that weigh much more wet or green than dry."""
 
 
 @dataclass(frozen=True)
 class DensityRange:
-    """A material's density [kg/m3] from the lowest to the highest printed figure, and where they stand."""
+    """A material's density [kg/m3] from the lowest to the highest printed figure, and where they stand. `material` is its key,
+    `name` as the table prints it.
+    """
 
     material: str
     name: str
@@ -31,7 +50,7 @@ class DensityRange:
 
 @functools.cache
 def density_ranges() -> dict[str, DensityRange]:
-    """Every material of the density table by its key, names in alphabetical order."""
+    """Every material of the density table by its key, in the alphabetical order of the printed names."""
     names = {row["material"]: row["material_name"] for row in table("densities").rows}
     return {key: _range(key, name) for key, name in sorted(names.items(), key=lambda item: item[1].lower())}
 
@@ -43,8 +62,3 @@ def _range(material: str, name: str) -> DensityRange:
     values = [value_si(row, "density") for row in rows]
     sources = dict.fromkeys(Citation(row["source"], row["locator"]) for row in rows)
     return DensityRange(material, name, min(values), max(values), tuple(sources))
-
-
-def material_choices() -> tuple[Choice, ...]:
-    """The materials as choices of an input."""
-    return tuple(Choice(found.material, found.name) for found in density_ranges().values())

@@ -19,11 +19,12 @@ Axes = tuple[float, float, float]
 
 
 class ShapeError(ValueError):
-    """A dimension does not fit the shape. `dim` names it; the message goes on from its label (`must be ...`)."""
+    """A dimension does not fit the shape: `dim` names it, the message `refused-CODE` says what it must be."""
 
-    def __init__(self, dim: str, message: str) -> None:
+    def __init__(self, dim: str, code: str) -> None:
         self.dim = dim
-        super().__init__(message)
+        self.code = code
+        super().__init__(f"{dim}: {code}")
 
 
 @dataclass(frozen=True)
@@ -40,13 +41,12 @@ class Solid:
 
 @dataclass(frozen=True)
 class Shape:
-    """A shape: its key, its words, the dimensions it needs and those it may have, and which way it lies by habit.
+    """A shape: its key, the dimensions it needs and those it may have, and which way it lies by habit.
 
     outline -- what it looks like seen along its axis (`round` or `square`), for the drawing
     """
 
     name: str
-    label: str
     needs: tuple[str, ...]
     may_have: tuple[str, ...]
     lies_along: str
@@ -54,9 +54,16 @@ class Shape:
     outline: str = "square"
 
 
-def _less(dims: Dims, dim: str, limit_m: float, words: str) -> None:
+def _less(dims: Dims, dim: str, limit_m: float, code: str) -> None:
+    """Refuse a dimension that is not under a limit [m]."""
     if dims[dim] >= limit_m:
-        raise ShapeError(dim, f"must be less than {words}")
+        raise ShapeError(dim, f"not-under-{code}")
+
+
+def _at_most(dims: Dims, dim: str, limit_m: float, code: str) -> None:
+    """Refuse a dimension that is over a limit [m]."""
+    if dims[dim] > limit_m:
+        raise ShapeError(dim, f"over-{code}")
 
 
 def _round(diameter_m: float, length_m: float) -> Solid:
@@ -64,7 +71,11 @@ def _round(diameter_m: float, length_m: float) -> Solid:
 
 
 def plate(dims: Dims) -> Solid:
-    """Length x width x thickness; the axis goes through the thickness."""
+    """Length x width x thickness [m]; the axis goes through the thickness.
+
+    >>> plate({"length": 2.0, "width": 1.0, "thickness": 0.5})
+    Solid(volume_m3=1.0, box_m=(0.5, 2.0, 1.0), offset_m=(0.0, 0.0, 0.0))
+    """
     box = (dims["thickness"], dims["length"], dims["width"])
     return Solid(math.prod(box), box)
 
@@ -76,7 +87,7 @@ def disc(dims: Dims) -> Solid:
 
 def ring(dims: Dims) -> Solid:
     """A flat washer: a disc with a round hole in its middle."""
-    _less(dims, "inside_diameter", dims["outside_diameter"], "the outside diameter")
+    _less(dims, "inside_diameter", dims["outside_diameter"], "outside-diameter")
     outer, inner = dims["outside_diameter"], dims["inside_diameter"]
     box = (dims["thickness"], outer, outer)
     return Solid(math.pi / 4 * (outer - inner) * (outer + inner) * dims["thickness"], box)
@@ -109,8 +120,7 @@ def hex_bar(dims: Dims) -> Solid:
 def tube(dims: Dims) -> Solid:
     """Pipe or round tube: outside diameter and wall."""
     outer, wall = dims["outside_diameter"], dims["wall"]
-    if wall > outer / 2:
-        raise ShapeError("wall", "must be at most half the outside diameter")
+    _at_most(dims, "wall", outer / 2, "half-outside-diameter")
     return Solid(math.pi * (outer - wall) * wall * dims["length"], (dims["length"], outer, outer))
 
 
@@ -118,8 +128,7 @@ def square_tube(dims: Dims) -> Solid:
     """Square or rectangular tube with sharp corners: a real one has round corners and weighs a little less."""
     width, wall = dims["width"], dims["wall"]
     depth = dims.get("depth", width)
-    if wall > min(width, depth) / 2:
-        raise ShapeError("wall", "must be at most half the smaller side")
+    _at_most(dims, "wall", min(width, depth) / 2, "half-smaller-side")
     area = width * depth - (width - 2 * wall) * (depth - 2 * wall)
     return Solid(area * dims["length"], (dims["length"], width, depth))
 
@@ -128,7 +137,7 @@ def angle(dims: Dims) -> Solid:
     """Angle with sharp corners, its heel at the low side of width and depth."""
     width, thick = dims["width"], dims["thickness"]
     depth = dims.get("depth", width)
-    _less(dims, "thickness", min(width, depth), "both legs")
+    _less(dims, "thickness", min(width, depth), "both-legs")
     flat, upright = width * thick, (depth - thick) * thick
     area = flat + upright
     across = (flat * width / 2 + upright * thick / 2) / area - width / 2
@@ -139,8 +148,8 @@ def angle(dims: Dims) -> Solid:
 def _web_height(dims: Dims) -> float:
     height = dims["depth"] - 2 * dims["flange_thickness"]
     if height <= 0:
-        raise ShapeError("flange_thickness", "must be less than half the depth")
-    _less(dims, "web_thickness", dims["flange_width"], "the flange width")
+        raise ShapeError("flange_thickness", "not-under-half-depth")
+    _less(dims, "web_thickness", dims["flange_width"], "flange-width")
     return height
 
 
@@ -169,12 +178,16 @@ def cylinder(dims: Dims) -> Solid:
     if "wall" not in dims:
         return full
     wall = dims["wall"]
-    _less(dims, "wall", min(outer, length) / 2, "half the diameter and half the length")
+    _less(dims, "wall", min(outer, length) / 2, "half-diameter-and-length")
     return Solid(full.volume_m3 - _round(outer - 2 * wall, length - 2 * wall).volume_m3, full.box_m)
 
 
 def cone(dims: Dims) -> Solid:
-    """A full cone, point at the far end of its axis; it balances a quarter of the height over its base."""
+    """A full cone [m], point at the far end of its axis; it balances a quarter of the height over its base.
+
+    >>> cone({"diameter": 1.0, "height": 0.8}).offset_m
+    (-0.2, 0.0, 0.0)
+    """
     wide, height = dims["diameter"], dims["height"]
     return Solid(math.pi / 12 * wide**2 * height, (height, wide, wide), (-height / 4, 0.0, 0.0))
 
@@ -194,7 +207,7 @@ def sphere(dims: Dims) -> Solid:
     box = (outer, outer, outer)
     if "wall" not in dims:
         return Solid(math.pi / 6 * outer**3, box)
-    _less(dims, "wall", outer / 2, "half the diameter")
+    _less(dims, "wall", outer / 2, "half-diameter")
     return Solid(math.pi / 6 * (outer**3 - (outer - 2 * dims["wall"]) ** 3), box)
 
 
@@ -214,7 +227,7 @@ def _half_ellipsoids(radius_m: float, height_m: float, wall_m: float | None) -> 
 def hemisphere(dims: Dims) -> Solid:
     """Half a ball, full or with `wall` a bowl, its flat side at the near end of the axis."""
     if "wall" in dims:
-        _less(dims, "wall", dims["diameter"] / 2, "half the diameter")
+        _less(dims, "wall", dims["diameter"] / 2, "half-diameter")
     return _half_ellipsoids(dims["diameter"] / 2, dims["diameter"] / 2, dims.get("wall"))
 
 
@@ -225,7 +238,7 @@ def dished_head(dims: Dims) -> Solid:
     """
     outer = dims["outside_diameter"]
     height = dims.get("height", outer / 4)
-    _less(dims, "wall", min(outer / 2, height), "half the outside diameter and the height")
+    _less(dims, "wall", min(outer / 2, height), "half-outside-diameter-and-height")
     return _half_ellipsoids(outer / 2, height, dims["wall"])
 
 
@@ -235,15 +248,14 @@ def box(dims: Dims) -> Solid:
     if "wall" not in dims:
         return Solid(math.prod(size), size)
     wall = dims["wall"]
-    _less(dims, "wall", min(size) / 2, "half the smallest side")
+    _less(dims, "wall", min(size) / 2, "half-smallest-side")
     return Solid(math.prod(size) - math.prod(side - 2 * wall for side in size), size)
 
 
 def torus(dims: Dims) -> Solid:
     """A ring of round bar: bar diameter, and mean diameter from bar centre to bar centre (Pappus)."""
     bar, mean = dims["diameter"], dims["mean_diameter"]
-    if bar > mean:
-        raise ShapeError("diameter", "must be at most the mean diameter")
+    _at_most(dims, "diameter", mean, "mean-diameter")
     return Solid(math.pi**2 / 4 * bar**2 * mean, (bar, mean + bar, mean + bar))
 
 
@@ -256,36 +268,42 @@ SECTION_DIMS = ("depth", "flange_width", "web_thickness", "flange_thickness")
 SHAPES: dict[str, Shape] = {
     shape.name: shape
     for shape in (
-        Shape("plate", "Plate", ("length", "width", "thickness"), (), "z", plate),
-        Shape("disc", "Disc (round plate)", ("diameter", "thickness"), (), "z", disc, "round"),
-        Shape("ring", "Ring (flat washer)", ("outside_diameter", "inside_diameter", "thickness"), (), "z", ring, "round"),
-        Shape("round-bar", "Round bar", ("diameter", "length"), (), "x", round_bar, "round"),
-        Shape("flat-bar", "Flat bar", ("width", "thickness", "length"), (), "x", flat_bar),
-        Shape("square-bar", "Square bar", ("side", "length"), (), "x", square_bar),
-        Shape("hex-bar", "Hexagon bar", ("across_flats", "length"), (), "x", hex_bar),
-        Shape("tube", "Pipe or round tube", ("outside_diameter", "wall", "length"), (), "x", tube, "round"),
-        Shape("square-tube", "Square or rectangular tube", ("width", "wall", "length"), ("depth",), "x", square_tube),
-        Shape("angle", "Angle", ("width", "thickness", "length"), ("depth", "weight_per_length"), "x", angle),
-        Shape("channel", "Channel", (*SECTION_DIMS, "length"), ("weight_per_length",), "x", channel),
-        Shape("i-beam", "I-beam", (*SECTION_DIMS, "length"), ("weight_per_length",), "x", i_beam),
-        Shape("cylinder", "Cylinder or drum", ("diameter", "length"), ("wall",), "z", cylinder, "round"),
-        Shape("cone", "Cone", ("diameter", "height"), (), "z", cone, "round"),
-        Shape("frustum", "Cone with its point cut off", ("bottom_diameter", "top_diameter", "height"), (), "z", frustum, "round"),
-        Shape("sphere", "Ball", ("diameter",), ("wall",), "z", sphere, "round"),
-        Shape("hemisphere", "Half ball or bowl", ("diameter",), ("wall",), "z", hemisphere, "round"),
-        Shape("box", "Box or block", ("length", "width", "height"), ("wall",), "x", box),
-        Shape("torus", "Ring of round bar", ("mean_diameter", "diameter"), (), "z", torus, "round"),
-        Shape("dished-head", "Dished head (tank end)", ("outside_diameter", "wall"), ("height",), "z", dished_head, "round"),
-        Shape("lump", "Known weight", ("weight",), (), "z", _point, "round"),
+        Shape("plate", ("length", "width", "thickness"), (), "z", plate),
+        Shape("disc", ("diameter", "thickness"), (), "z", disc, "round"),
+        Shape("ring", ("outside_diameter", "inside_diameter", "thickness"), (), "z", ring, "round"),
+        Shape("round-bar", ("diameter", "length"), (), "x", round_bar, "round"),
+        Shape("flat-bar", ("width", "thickness", "length"), (), "x", flat_bar),
+        Shape("square-bar", ("side", "length"), (), "x", square_bar),
+        Shape("hex-bar", ("across_flats", "length"), (), "x", hex_bar),
+        Shape("tube", ("outside_diameter", "wall", "length"), (), "x", tube, "round"),
+        Shape("square-tube", ("width", "wall", "length"), ("depth",), "x", square_tube),
+        Shape("angle", ("width", "thickness", "length"), ("depth", "weight_per_length"), "x", angle),
+        Shape("channel", (*SECTION_DIMS, "length"), ("weight_per_length",), "x", channel),
+        Shape("i-beam", (*SECTION_DIMS, "length"), ("weight_per_length",), "x", i_beam),
+        Shape("cylinder", ("diameter", "length"), ("wall",), "z", cylinder, "round"),
+        Shape("cone", ("diameter", "height"), (), "z", cone, "round"),
+        Shape("frustum", ("bottom_diameter", "top_diameter", "height"), (), "z", frustum, "round"),
+        Shape("sphere", ("diameter",), ("wall",), "z", sphere, "round"),
+        Shape("hemisphere", ("diameter",), ("wall",), "z", hemisphere, "round"),
+        Shape("box", ("length", "width", "height"), ("wall",), "x", box),
+        Shape("torus", ("mean_diameter", "diameter"), (), "z", torus, "round"),
+        Shape("dished-head", ("outside_diameter", "wall"), ("height",), "z", dished_head, "round"),
+        Shape("lump", ("weight",), (), "z", _point, "round"),
     )
-}  # fmt: skip
+}
 """Every shape by its key."""
+
+SHARP_CORNERED = frozenset({"square-tube", "angle", "channel", "i-beam"})
+"""Rolled sections that are reckoned with sharp corners and even flanges."""
 
 
 def turned(triple: Axes, along: str) -> Axes:
     """Carry (along, across, upward) of a shape to x, y, z when its axis points along `x`, `-x`, `y`, ... `-z`.
 
     Across and upward take the two other axes in the order x, y, z. Only the axis turns round with a minus.
+
+    >>> turned((1.0, 2.0, 3.0), "-y")
+    (2.0, -1.0, 3.0)
     """
     sign = -1.0 if along.startswith("-") else 1.0
     a, u, v = triple

@@ -12,6 +12,8 @@ import math
 import struct
 from dataclasses import dataclass
 
+from calc.words.facts import Fact, Number
+
 LARGEST_BYTES = 12_000_000
 """A file over this is refused: about 240,000 triangles in binary; more would keep a phone busy for long."""
 
@@ -20,7 +22,12 @@ Triangle = tuple[Vertex, Vertex, Vertex]
 
 
 class SolidError(ValueError):
-    """The file is not a closed solid; the message goes on from the input's label (`is ...`)."""
+    """The file is not a closed solid: the message `refused-solid-CODE` says why, with its facts."""
+
+    def __init__(self, code: str, **facts: Fact) -> None:
+        self.code = f"solid-{code}"
+        self.facts = facts
+        super().__init__(self.code)
 
 
 @dataclass(frozen=True)
@@ -37,15 +44,16 @@ class MeshSolid:
 def read_triangles(data: bytes) -> list[Triangle]:
     """The triangles of an STL file. Raises SolidError for an empty, huge, cut off or foreign file."""
     if not data:
-        raise SolidError("is empty. Give an STL file of a closed solid.")
+        raise SolidError("empty")
     if len(data) > LARGEST_BYTES:
-        limit = LARGEST_BYTES // 1_000_000
-        raise SolidError(f"is too large: {len(data) / 1e6:.1f} MB. Give an STL file of up to {limit} MB.")
+        raise SolidError(
+            "too-large", size=Number(len(data) / 1e6, places=1), limit=LARGEST_BYTES // 1_000_000
+        )
     if len(data) >= 84 and len(data) == 84 + 50 * struct.unpack_from("<I", data, 80)[0]:
         return _binary(data)
     if data.lstrip()[:5].lower() == b"solid":
         return _ascii(data)
-    raise SolidError("is neither an ASCII nor a whole binary STL file. Save it again as STL.")
+    raise SolidError("foreign")
 
 
 def _binary(data: bytes) -> list[Triangle]:
@@ -63,10 +71,10 @@ def _ascii(data: bytes) -> list[Triangle]:
             try:
                 x, y, z = (float(word) for word in words[1:])
             except ValueError as reason:
-                raise SolidError(f"has a corner that cannot be read: “{line.strip()[:40]}”.") from reason
+                raise SolidError("corner-unreadable", line=line.strip()[:40]) from reason
             corners.append((x, y, z))
     if len(corners) % 3:
-        raise SolidError("is cut off in the middle of a triangle. Save it again as STL.")
+        raise SolidError("cut-off")
     return [(corners[i], corners[i + 1], corners[i + 2]) for i in range(0, len(corners), 3)]
 
 
@@ -74,11 +82,11 @@ def mesh_solid(data: bytes) -> MeshSolid:
     """Read a file and find what its skin holds. Raises SolidError if the skin is open or holds nothing."""
     triangles = read_triangles(data)
     if not triangles:
-        raise SolidError("holds no triangles. Give an STL file of a closed solid.")
+        raise SolidError("without-triangles")
     low = tuple(min(corner[i] for triangle in triangles for corner in triangle) for i in range(3))
     high = tuple(max(corner[i] for triangle in triangles for corner in triangle) for i in range(3))
     if not all(math.isfinite(side) for side in (*low, *high)):
-        raise SolidError("has a corner that is not a finite number. Save it again as STL.")
+        raise SolidError("corner-not-finite")
     _refuse_doubled(triangles)
     _refuse_open(triangles)
     middle = ((low[0] + high[0]) / 2, (low[1] + high[1]) / 2, (low[2] + high[2]) / 2)
@@ -86,7 +94,7 @@ def mesh_solid(data: bytes) -> MeshSolid:
     if abs(volume) <= 1e-12 * math.prod(
         max(top - bottom, 1e-300) for bottom, top in zip(low, high, strict=True)
     ):
-        raise SolidError("holds no volume: its skin lies flat. Give an STL file of a closed solid.")
+        raise SolidError("flat")
     return MeshSolid(
         abs(volume), centre, (low[0], low[1], low[2]), (high[0], high[1], high[2]), len(triangles)
     )
@@ -100,10 +108,7 @@ def _refuse_doubled(triangles: list[Triangle]) -> None:
         turned.add((a, b, c) if first == a else (b, c, a) if first == b else (c, a, b))
     doubled = len(triangles) - len(turned)
     if doubled:
-        raise SolidError(
-            f"has triangles that stand in it more than once ({doubled:,}): it would be weighed more than once. Take the "
-            "copy out in the drawing program."
-        )
+        raise SolidError("doubled", triangles=doubled)
 
 
 def _refuse_open(triangles: list[Triangle]) -> None:
@@ -119,10 +124,7 @@ def _refuse_open(triangles: list[Triangle]) -> None:
                 edges[(start, end)] = edges.get((start, end), 0) + 1
     loose = sum(edges.values())
     if loose:
-        raise SolidError(
-            f"is not closed: {loose:,} edges have no partner. Mend the solid in the drawing program, or reckon it "
-            "from plain shapes."
-        )
+        raise SolidError("open", edges=loose)
 
 
 def _sum(triangles: list[Triangle], middle: Vertex) -> tuple[float, Vertex]:

@@ -11,7 +11,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from calc.figures.pulling import log_figure
-from calc.inspecting.criteria import limits
+from calc.inspecting.inspection import limits
 from calc.pulling.departure import FALSE_ALARM, Departure, apart, find_departure, standing_out
 from calc.pulling.log_reading import NotALog, Reading, decode, read_log
 from calc.pulling.pull_proof import WORDS
@@ -197,14 +197,14 @@ def compute(given: Given, say: Say) -> Answer:
             "proves": PROVES, "does_not_prove": DOES_NOT_PROVE,
         },
         shown=_shown(fit, lasting, bleed, throat),
-        steps=_steps(say, fit, lasting, bleed, throat, len(kept), limit.printed),
+        steps=_steps(say, fit, lasting, bleed, throat, len(kept), Writer().plain(limit.printed)),
         cautions=_cautions(say, verdict, parts, lasting, bleed, throat, [force[i] for i in aside]),
         figure=log_figure(
             [(r.force_n, r.gap_m) for r in readings if r.gap_m is not None],
             [(r.time_s, r.force_n) for r in readings if r.time_s is not None],
             (fit.offset_m, fit.compliance_m_per_n), (fit.departs_at_n, fit.departs_low_n, fit.departs_high_n), say,
         ),
-        citations=(limit.citation,),
+        citations=limit.citations,
     )  # fmt: skip
 
 

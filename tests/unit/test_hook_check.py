@@ -8,7 +8,7 @@ from hypothesis import strategies as st
 
 from calc.answering import answer, worksheet
 from calc.figures.inspection import hook_outline, tip_angle_deg
-from calc.inspecting.hook_check import growth, loss
+from calc.inspecting.measuring import growth, loss
 from calc.worksheet import BadInput
 
 SOUND: dict[str, Any] = {
@@ -83,7 +83,8 @@ def test_sources_that_differ_are_both_shown() -> None:
 def test_a_fault_stops_whatever_the_numbers(change: dict[str, str]) -> None:
     record = ask(**change)
     assert record["verdict"] == "stop"
-    assert value(record, "next_inspection") == "none: out of use"
+    assert value(record, "next_inspection") is None
+    assert record["results"]["next_inspection"]["text"] == "none: out of use"
 
 
 @pytest.mark.parametrize(

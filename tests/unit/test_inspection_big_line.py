@@ -7,12 +7,9 @@ from typing import Any
 import pytest
 
 from calc import answering
-from calc.inspecting import criteria
-from calc.worksheet import Citation
 
 SHEETS = ("hook-check", "chain-check", "shackle-check", "sling-check")
 NEEDED = {"chain-check": {"grade": "80", "size": "3/8"}, "sling-check": {"kind": "web"}}
-PLACE = Citation("osha-1910-184", "1910.184(e)")
 
 
 def asked(name: str, **inputs: str) -> dict[str, Any]:
@@ -72,8 +69,8 @@ def test_a_sound_part_says_how_many_were_looked_at() -> None:
 
 
 def test_two_names_stand_together_and_more_are_counted() -> None:
-    def found(*names: str) -> list[criteria.Finding]:
-        return [criteria.seen(name, "none", True, PLACE) for name in names]
-
-    assert criteria.decides(found("Crack", "Bend")) == "Out: crack and bend"
-    assert criteria.decides(found("Crack", "Bend", "Weld")) == "Out: crack, bend and 1 more"
+    assert big(example("shackle-check", cracks="yes", bent="yes")) == (
+        "Out: bent or twisted to the eye and crack, nick or damaged thread"
+    )
+    three = example("shackle-check", cracks="yes", bent="yes", altered="yes")
+    assert big(three) == "Out: bent or twisted to the eye, crack, nick or damaged thread and 1 more"

@@ -18,9 +18,8 @@ import pytest
 
 from calc.answering import answer, described, worksheet
 from calc.describing import Asked
-from calc.inputs import Input
+from calc.inputs import Given, Input, read_inputs
 from calc.lifting.densities import density_ranges
-from calc.lifting.load_weight import weigh_part, weigh_solid
 from calc.lifting.lug_strength import (
     Lug,
     double_plane_n,
@@ -34,10 +33,12 @@ from calc.lifting.lug_strength import (
     weld_stress_pa,
 )
 from calc.lifting.shapes import SHAPES
+from calc.lifting.weighing import weigh_part, weigh_solid
 from calc.quantities import number_text
 from calc.tables import table
-from calc.words.writer import plain
-from calc.worksheet import BadInput, Say, UnitSystem, read_inputs
+from calc.telling import reading
+from calc.words.writer import Writer, plain
+from calc.worksheet import BadInput, Say, UnitSystem
 from tests.asking import asked
 
 G = 9.80665
@@ -58,6 +59,12 @@ class Case:
 def raw(sheet: str, given: dict[str, Any], units: UnitSystem = "si") -> Any:
     """What the worksheet finds in SI, and says."""
     return asked(sheet, given, units)
+
+
+def read(sheet: str, given: dict[str, Any]) -> Given:
+    """The inputs of a worksheet as read, for one of its own functions."""
+    declared = worksheet(sheet)
+    return read_inputs(declared.inputs, given, reading(declared, Writer("si", scopes=declared.scopes)))
 
 
 def number(found: Any, key: str) -> float:
@@ -844,10 +851,9 @@ def test_weight_by_the_foot_is_drawn_by_what_sizes_there_are(
 ) -> None:
     # What was not given is drawn 100 mm; the weight is that by the foot alone.
     rows = {"parts": [{"weight_per_length": "46.1 kg/m", "length": "3.7 m", **sizes}]}
-    row = read_inputs(worksheet("load-weight").inputs, rows, "si").rows("parts")[0]
-    found = weigh_part(row, 1, SAY)
-    assert found.box_m == pytest.approx(box)
-    assert found.plain_kg == pytest.approx(46.1 * 3.7)
+    found = weigh_part(read("load-weight", rows).rows("parts")[0], 1)
+    assert found.standing.box_m == pytest.approx(box)
+    assert found.weight.plain_kg == pytest.approx(46.1 * 3.7)
     assert raw("load-weight", rows).results["weight"] == pytest.approx(46.1 * 3.7)
 
 
@@ -931,10 +937,10 @@ def test_weight_of_a_drawn_solid_working() -> None:
     assert found.results["weight_high"] == pytest.approx(high)
     assert found.shown["parts"] == (f"Drawn solid: {SAY.weight(volume * middle)}",)
     typed = {"solid": data, "solid_unit": "cm", "solid_material": "steel"}
-    part = weigh_solid(read_inputs(worksheet("load-weight").inputs, typed, "si"), SAY)
-    assert part.box_m == pytest.approx((0.02, 0.03, 0.05))
-    assert (part.minus, part.along, part.round_outline, part.material) == (False, "z", False, "steel")
-    assert (part.low_kg, part.high_kg) == (pytest.approx(low), pytest.approx(high))
+    part = weigh_solid(read("load-weight", typed))
+    assert part.standing.box_m == pytest.approx((0.02, 0.03, 0.05))
+    assert (part.minus, part.standing.round_along, part.weight.density) == (False, "", steel)
+    assert (part.weight.low_kg, part.weight.high_kg) == (pytest.approx(low), pytest.approx(high))
 
 
 # ------------------------------------------------------------------------------------------ hanging-load

@@ -10,11 +10,12 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from calc.answering import answer
-from calc.lifting.densities import density_ranges
+from calc.answering import answer, described
+from calc.lifting.densities import TIMBER, density_ranges
 from calc.lifting.load_weight import WORKSHEET
 from calc.lifting.shapes import SHAPES, ShapeError, turned, turned_box
 from calc.lifting.stl import LARGEST_BYTES
+from calc.words.writer import Writer, plain
 from calc.worksheet import BadInput, UnitSystem
 
 PLATE = {
@@ -127,6 +128,16 @@ def test_a_hole_in_another_material_widens_the_range() -> None:
     low = 90 - 13 * 1.01 - volume * 1.02 * 45 * pcf
     assert value(found, "weight_high") == pytest.approx(high, rel=1e-9)
     assert value(found, "weight_low") == pytest.approx(low, rel=1e-9)
+
+
+def test_a_sum_may_begin_with_what_is_taken_away() -> None:
+    found = run(
+        {"shape": "lump", "weight": "7 kg", "minus": "yes"},
+        {"shape": "lump", "weight": "31 kg"},
+        {"shape": "lump", "weight": "11 kg"},
+    )
+    (sums,) = [one["numbers"] for one in found["steps"] if one["label"] == "All together"]
+    assert sums == "− 7 kg + 31 kg + 11 kg"
 
 
 def test_low_weight_is_never_below_zero() -> None:
@@ -262,6 +273,16 @@ def test_every_material_has_a_rising_range_with_sources() -> None:
     for found in density_ranges().values():
         assert 0 < found.low_kg_per_m3 <= found.middle_kg_per_m3 <= found.high_kg_per_m3
         assert found.citations
+
+
+def test_timber_is_what_bears_the_name_of_a_wood() -> None:
+    words = ("wood", "oak", "pine", "fir")
+    assert {key for key in density_ranges() if any(word in key for word in words)} == TIMBER
+
+
+def test_the_box_of_the_file_says_how_large_it_may_be() -> None:
+    box = next(one for one in described("load-weight").inputs if one.declared.name == "solid")
+    assert f"up to {LARGEST_BYTES // 1_000_000} MB" in plain(box.help)
 
 
 def test_cautions_fit_the_load() -> None:
@@ -444,7 +465,8 @@ def test_us_and_si_inputs_agree(length: float, width: float, thickness: float) -
 def test_what_does_not_fit_is_said_in_words(shape: str, dims: dict[str, float], message: str) -> None:
     with pytest.raises(ShapeError) as caught:
         SHAPES[shape].solid(dims)
-    assert str(caught.value) == message
+    assert Writer(scopes=("worksheets/load-weight",)).text(f"refused-{caught.value.code}") == f"{message}."
+    assert caught.value.dim in dims
 
 
 def test_walls_that_just_fit() -> None:

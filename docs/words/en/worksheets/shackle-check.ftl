@@ -1,0 +1,97 @@
+# Worksheet shackle-check.
+
+title = Is this shackle still fit?
+summary = Bow, pin, jaw, thread, marks: each held against every published limit; the strictest decides.
+story = The bow shackle that has held the slip's turning block for nine seasons.
+
+## What is asked
+
+input-body_new = Bow when new
+    .help = From the maker's sheet, or an unworn place on the leg.
+input-body_now = Bow now, where the load bears
+    .help = At the crown, in both directions; the smallest.
+input-pin_new = Pin when new
+    .help = From the maker's sheet, or beside the ears.
+input-pin_now = Pin now, where the load bears
+    .help = At its middle, turned round; the smallest.
+input-jaw_new = Jaw when new
+    .help = Between the ears, from the maker's sheet or a new one.
+input-jaw_now = Jaw now
+    .help = Between the ears at the pin.
+input-pin_kind = Pin
+option-pin_kind-screw = Screw pin
+option-pin_kind-bolt = Bolt, nut and cotter
+option-pin_kind-round = Round pin and cotter
+input-pin_seated = Does the pin go fully home by hand?
+    .help = Shoulder on the body, thread through the far ear.
+input-pin_original = Is it the maker's own pin?
+input-bent = Any bend or twist you can see?
+input-cracks = Any crack, nick, or damaged thread?
+input-marks_readable = Can you read the maker's mark and the rating?
+input-altered = Any weld, heat colour, grinding or drilling?
+input-rating = Rating on its mark
+
+## What is found
+
+result-body_wear = Bow worn by
+result-pin_wear = Pin worn by
+result-jaw_change = Jaw changed by
+result-body_limit = Bow at which it is out
+result-pin_limit = Pin at which it is out
+result-rating_if_sound = Rating on its mark, if sound
+
+## What it is judged by
+
+part-shackle = shackle
+criterion-bow-worn = Bow worn
+    .listed = bow worn
+    .look-at = the wear of the bow
+criterion-pin-worn = Pin worn
+    .listed = pin worn
+    .look-at = the wear of the pin
+criterion-jaw-sprung = Jaw sprung
+    .listed = jaw sprung
+    .look-at = the jaw
+criterion-bent = Bent or twisted to the eye
+    .listed = bent or twisted to the eye
+    .look-at = any bend
+    .limit = none
+criterion-pin-not-home = Pin not fully home
+    .listed = pin not fully home
+    .look-at = how the pin seats
+    .limit = screwed home, shoulder on the body
+criterion-wrong-pin = Wrong pin
+    .listed = wrong pin
+    .look-at = whose pin it is
+    .limit = the maker's own, never a bolt
+criterion-crack = Crack, nick or damaged thread
+    .listed = crack, nick or damaged thread
+    .look-at = any crack or nick
+    .limit = none
+criterion-no-marks = No readable marks
+    .listed = no readable marks
+    .look-at = the marks
+    .limit = maker and rating readable
+criterion-altered = Welded, heated, ground or changed
+    .listed = welded, heated, ground or changed
+    .look-at = any weld, heat or change
+    .limit = none
+
+reason-round-pin =
+    .caution = A round pin held by a cotter alone is outside the standard for lifting. Take a screw pin or a bolt-type shackle.
+absent-no-mark-given = no mark given
+
+## Refusals
+
+refused-body-now-thicker-than-new = is thicker than new. Measure both at the same place.
+refused-pin-now-thicker-than-new = is thicker than new. Measure both at the same place.
+
+## The drawing
+
+label-bow = bow
+label-pin = pin
+label-jaw = jaw
+figure = A shackle seen flat. Measure the bow at its crown where the load bears, the pin at its middle, and the jaw between the ears. { $bow ->
+        [absent] Drawn in usual proportion.
+       *[other] Bow { DIGITS($bow, digits: 4) }, pin { DIGITS($pin, digits: 4) }.
+    }

@@ -1,0 +1,145 @@
+# Worksheet sling-check.
+
+title = Is this wire rope or web sling still fit?
+summary = Broken wires, wear, kinks, heat, cuts, stitching, tag: each held against the published limits.
+story = The wire rope sling that steps masts, at its quarterly look-over.
+
+## What is asked
+
+input-kind = Kind
+option-kind-wire-rope = Wire rope
+option-kind-web = Web or round sling
+input-broken_in_lay = Broken wires in the worst lay
+    .help = One lay: one strand once round the rope.
+input-broken_in_strand = Of these, in the worst strand
+input-broken_at_fitting = Broken wires at an end fitting
+input-broken_in_eight_diameters = Broken wires in eight rope diameters
+input-wires_in_rope = Wires in the whole rope
+    .help = 6x19 classes have 114 or so, 6x37 classes 216 or so.
+input-outer_wire_wear = Outer wires worn by
+    .help = Share of one wire's own diameter that is worn flat.
+input-diameter_new = Rope diameter when new
+input-diameter_now = Rope diameter now
+    .help = Over the crowns, at the thinnest place.
+input-core = Core
+option-core-fibre = Fibre, or not known
+option-core-steel = Steel
+input-shape_damage = Any kink, crush, birdcage or flat?
+input-corrosion = Any rust pits or stiff, dry places?
+input-cut_share = Deepest cut or tear, share of the width
+    .help = None: 0. Snags and punctures count.
+input-chemical = Any acid or caustic burn, stiff or faded web?
+input-stitch_damage = Any load stitch broken or worn?
+input-material = Material
+option-material-nylon-or-polyester = Nylon or polyester
+option-material-polypropylene = Polypropylene, or not known
+input-heat = Any heat mark, melted or glazed place?
+input-fitting_damage = Any end fitting cracked, bent or worn?
+input-tag_readable = Can you read the tag?
+input-altered = Any knot, mend, clip, weld or change?
+input-hottest = Hottest it has been
+input-rating = Rating on its tag
+
+## What is found
+
+result-worst_share = In all
+result-diameter_loss = Rope thinner by
+result-rating_if_sound = Rating on its tag, if sound
+
+## What it is judged by
+
+part-sling = sling
+criterion-broken-in-lay = Broken wires in one lay
+    .listed = broken wires in one lay
+    .look-at = broken wires in a lay
+criterion-broken-in-strand = Broken wires in one strand of a lay
+    .listed = broken wires in one strand of a lay
+    .look-at = broken wires in a strand
+criterion-broken-at-fitting = Broken wires at an end fitting
+    .listed = broken wires at an end fitting
+    .look-at = broken wires at the fittings
+criterion-outer-wires-worn = Outer wires worn
+    .listed = outer wires worn
+    .look-at = the wear of the outer wires
+criterion-shape = Kink, crush or birdcage
+    .listed = kink, crush or birdcage
+    .look-at = any kink or crush
+    .limit = none
+criterion-heat-damage = Heat damage
+    .listed = heat damage
+    .look-at = any heat mark
+    .limit = none
+criterion-corrosion = Corrosion or pitting
+    .listed = corrosion or pitting
+    .look-at = any rust
+    .limit = none
+criterion-end-fitting = End fitting cracked, bent or worn
+    .listed = end fitting cracked, bent or worn
+    .look-at = the end fittings
+    .limit = none
+criterion-broken-in-eight-diameters = Broken wires in eight diameters
+    .listed = broken wires in eight diameters
+criterion-diameter-lost = Diameter lost
+    .listed = diameter lost
+criterion-cut = Cut, tear, snag or puncture
+    .listed = cut, tear, snag or puncture
+    .look-at = any cut or tear
+no-cut-at-all = no cut at all
+criterion-melted = Melted, charred or glazed
+    .listed = melted, charred or glazed
+    .look-at = any heat mark
+    .limit = none
+criterion-chemical = Acid or caustic burn, stiff or faded web
+    .listed = acid or caustic burn, stiff or faded web
+    .look-at = any acid burn
+    .limit = none
+criterion-stitching = Load stitching broken or worn
+    .listed = load stitching broken or worn
+    .look-at = the stitching
+    .limit = none
+criterion-web-fitting = Fitting bent, cracked or worn
+    .listed = fitting bent, cracked or worn
+    .look-at = the fittings
+    .limit = none
+criterion-too-hot = Hotter than it may get
+    .listed = hotter than it may get
+criterion-no-tag = No readable tag
+    .listed = no readable tag
+    .look-at = the tag
+    .limit = a tag you can read
+criterion-altered = Knotted, mended, welded or changed
+    .listed = knotted, mended, welded or changed
+    .look-at = any knot, mend or change
+    .limit = none
+
+criteria-passed = { $passed } of { $all } criteria passed
+absent-no-tag-rating-given = no tag rating given
+
+reason-never-bare-handed =
+    .caution = Never run a bare hand along a rope: a broken wire goes in like a hook. Wear leather, use a rag, let the snags show.
+reason-broken-inside =
+    .caution = Broken wires inside do not show. Bend the rope by hand in the worst lay and look into the valleys.
+reason-sunlight =
+    .caution = Sunlight weakens web without a mark. A sling that went stiff, pale or powdery is out.
+reason-protect-from-edges =
+    .caution = Protect web from every edge. A cut under load runs through at once.
+
+## Refusals
+
+refused-diameter-now-thicker-than-new = is thicker than that rope when new. Measure over the crowns; a swollen place is a birdcage.
+refused-more-in-strand-than-in-lay = is more than in the whole lay. Count the worst strand of that lay.
+refused-more-than-all-wires = is more than all the wires of the rope.
+
+## The drawing
+
+label-lay = one lay: one strand once round
+label-diameter = diameter
+label-bearing = bearing
+label-stitching = load stitching
+label-tag = tag
+label-edges = edges: cuts
+figure-rope = A six-strand rope from the side. One lay is the length in which one strand goes once round: count broken wires in the worst lay. Set the caliper over the crowns of the strands, not in the valleys.{ $diameter ->
+        [absent] { "" }
+       *[other] { " " }Diameter { DIGITS($diameter, digits: 4) }.
+    }
+figure-web = A web sling laid flat. Look at both faces and edges for cuts and melted places, at every row of load stitching, at the bearing of each eye, and read the tag.

@@ -1,0 +1,121 @@
+# Worksheet what-is-it.
+
+title = What chain is this, and what may it do?
+summary = Sizes and grades that a chain can be, from its wire, its links and its marks, with the rating for each use.
+story = A length of chain came with a second-hand boat trailer. The yard asks whether it may lift an engine.
+
+## What is asked
+
+input-measured_diameter = Thickness of the wire
+    .help = Across the wire, where it is least worn: on the straight of the link. Use a caliper.
+input-pitch = Inside length of one link
+    .help = Inside one link, from bearing to bearing. It tells a worn link from a smaller one.
+input-marks = Marks as you see them
+    .help = Letters and figures stamped on the links, such as G70, 8, T, 10. Leave empty if you see none.
+input-use = What you want to do with it
+option-use-lift = Lift
+option-use-tie_down = Tie a load down
+option-use-both = Either
+input-condition = Condition
+    .help = The worst that you find on any link.
+option-condition-sound = Sound: no weld, heat, crack, bend or stretch
+option-condition-worn = Worn
+option-condition-welded = Welded or weld spatter on it
+option-condition-heated = Heated, burned or blued
+option-condition-cracked = Cracked or gouged
+option-condition-bent = Bent, twisted or stretched
+option-condition-home-made = Shop-made or mended
+
+## What is found
+
+result-rating_lift = Lifting rating, one straight leg
+result-rating_tie_down = Tie-down limit
+result-grade = Grade
+result-size = Size
+result-candidates = Sizes that fit
+result-least_wear = Wire gone, at least
+result-most_wear = Wire gone, at most
+result-why = Why
+
+## What it may do
+
+reason-shop-made =
+    .headline = { $says }
+reason-altered =
+    .headline = { $says }
+reason-may-not-lift =
+    .headline = { $says }
+reason-no-rating =
+    .headline = { $says }
+reason-in-doubt =
+    .headline = { $says }
+reason-rated =
+    .headline = { $says }
+says-nothing = This chain ({ $grades ->
+        [absent] unmarked
+       *[other] grade { $grades }
+    }, { $size }) cannot be rated. Take it out of use.
+says = { $grades ->
+        [absent] Unmarked
+       *[other] Grade { $grades }
+    } chain, { $size }: { $parts }.
+says-lifts = one straight leg lifts { $rating } at most, by its tag
+says-may-not-lift = it may not lift
+says-no-lifting-rating = it has no lifting rating here
+says-ties-down = it ties down { $rating }
+says-no-tie-down-limit = it has no tie-down limit here
+size-in-doubt = size in doubt
+
+reason-do-not-lift =
+    .caution = Do not lift with this chain. Not once, not a light load, not for a test.
+reason-cut-it-up =
+    .caution = Cut it up or mark it so that nobody picks it off the hook again.
+reason-badly-worn-larger-size =
+    .caution = If this once was { $size }, it is badly worn. Measure an unworn place, on the straight of the link, and the inside length, before you call it a smaller size.
+reason-inch-and-metric-look-alike =
+    .caution = Inch and metric chain of near sizes look alike (5/16 in and 8 mm). Fit hooks and binders by the mark, not by eye.
+reason-tag-governs =
+    .caution = The tag on a sling and the maker's marks govern. A chain without a readable tag is not a lifting sling, even if its links are marked.
+
+grades = { $grades }
+candidate-as-new = { $size }: measures as new
+candidate-worn = { $size }: { $wear } of the wire gone
+
+why-no-grade = No mark names a grade. Unmarked chain never lifts; tied down, it counts as grade 30 of its size.
+why-several-grades = The marks can mean grade { $grades }. The lowest rating is taken.
+why-not-read = Not read as a grade: { $words }.
+why-several-sizes = The wire fits more than one size, new or worn. The rating is that of the smallest.
+why-pitch-excludes = The inside length rules out { $sizes }.
+why-size-mark-denied = The size mark and the wire do not agree.
+why-condition = { $condition }: no rating holds, whatever the marks say.
+why-lifting = Lifting: { $printed }, { $place }{ seen-as }.
+why-tie-down = Tie-down: { $printed }, { $place }{ seen-as }.
+seen-as = { $seen ->
+        [text] { "" }
+        [copy] { " " }(seen as: copy)
+       *[memory] { " " }(seen as: memory)
+    }
+
+## The working
+
+step-if-it-was = If it once was { $size }
+    .formula = 1 − wire now / wire new
+    .numbers = 1 − { OWN($now) } / { OWN($new) }
+    .result = { $wear } of the wire gone
+
+## Why a result is absent
+
+absent-out-of-use-chain = no rating: welded, heated, cracked, bent or shop-made chain is out of use
+absent-no-lifting-use-unmarked = no lifting use: no readable grade mark
+absent-no-lifting-use = no lifting use: the mark can mean grade { $grades }
+absent-size-mark-denied = none: the size mark and the wire do not agree
+absent-no-table-rates = no table rates grade { $grades } in this size: its tag governs
+absent-law-has-no-mark = the law's table does not have this mark: the maker's own limit governs
+absent-law-has-no-size = the law's table does not have this size: the maker's mark governs
+absent-no-grade-mark = no readable grade mark
+absent-more-than-one-fits = more than one fits
+
+## Refusals
+
+refused-fits-no-chain = fits no chain of the tables, which run from { $smallest } to { $largest }. Measure the wire of the link, not its width.
+refused-does-not-go-with-wire = does not go with a wire that thick. Measure inside one link, from bearing to bearing.
