@@ -108,8 +108,10 @@ def chain_rules_in_heat(say: Say) -> Figure:
 
 
 HEAT_LESSONS: dict[str, Callable[[Say], Figure]] = {
-    "bead-anatomy": bead_anatomy, "steel-while-hot": steel_while_hot, "chain-rules-in-heat": chain_rules_in_heat,
-}  # fmt: skip
+    "bead-anatomy": bead_anatomy,
+    "steel-while-hot": steel_while_hot,
+    "chain-rules-in-heat": chain_rules_in_heat,
+}
 """Drawings of the pages on heat, by name."""
 
 __all__ = ["HEAT_LESSONS", "bead_anatomy", "chain_rules_in_heat", "steel_while_hot"]
