@@ -3,24 +3,46 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Callable, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass
-from typing import TypeVar, cast
+from typing import TypeVar
 
+from calc.declaration import Figure
 from calc.figures.drawing import Drawing, LineKind, Point
-from calc.worksheet import Figure, Say
 
 Vector = tuple[float, float, float]
 
 
 @dataclass(frozen=True)
 class DrawnLeg:
-    """A leg as drawn: its pick [load axes, m], pull [N], line kind, and its number with its words."""
+    """A leg as drawn: its pick [load axes, m], its number and the kind of its line. A tight one brings its pull as written:
+    alone, for each of several legs that fall together, and with the leg's number.
+    """
 
     pick: Vector
-    tension_n: float
-    kind: str
-    name: str
+    number: int
+    line: LineKind
+    pull: str = ""
+    pull_each: str = ""
+    pull_of_leg: str = ""
+
+
+@dataclass(frozen=True)
+class HangingPose:
+    """How the load hangs: hook and balance point [load axes, m], and the direction straight up in the same axes."""
+
+    hook: Vector
+    centre: Vector
+    up: Vector
+
+
+@dataclass(frozen=True)
+class HangingWords:
+    """The titles of the two views, and the caption."""
+
+    front: str
+    right: str
+    caption: str
 
 
 def _dot(a: Vector, b: Vector) -> float:
@@ -79,59 +101,79 @@ def _box(picks: Sequence[Vector], centre: Vector) -> list[Vector]:
     return [(x, y, z) for x in (low[0], high[0]) for y in (low[1], high[1]) for z in (low[2], high[2])]
 
 
-def hanging_figure(
-    legs: Sequence[DrawnLeg], hook: Vector, centre: Vector, up: Vector, tilt_deg: float, lean: str, say: Say
-) -> Figure:
+@dataclass(frozen=True)
+class _View:
+    """The load seen along a level direction: `across` points right in the view; set to the right by `shift` [m]."""
+
+    pose: HangingPose
+    across: Vector
+    title: str
+    shift: float = 0.0
+
+    def at(self, p: Vector) -> Point:
+        """Where a point of the load stands in the view [m], the hook at (shift, 0)."""
+        hook = self.pose.hook
+        arm = (p[0] - hook[0], p[1] - hook[1], p[2] - hook[2])
+        return _dot(arm, self.across) + self.shift, _dot(arm, self.pose.up)
+
+
+def hanging_figure(legs: Sequence[DrawnLeg], pose: HangingPose, words: HangingWords) -> Figure:
     """Front view and side view of the load at rest, to one scale; slack legs dashed. The block is a stand-in for the
     load: only picks, balance point, hook and legs are to scale.
     """
-    right, back = world_axes(up)
+    corners = _box([leg.pick for leg in legs], pose.centre)
+    known = [*(leg.pick for leg in legs), pose.centre, pose.hook, *corners]
+    front, side = _views(pose, words, known)
+    drawing = Drawing(420, 330, 34)
+    placed = [view.at(p) for view in (front, side) for p in known]
+    drawing.fit(placed)
+    taken: list[Span] = []
+    for view in (front, side):
+        drawing.area("load", *_hull([view.at(p) for p in corners]))
+        _draw_legs(drawing, view, legs, taken)
+        if view is front:
+            _write_pulls(drawing, view, [leg for leg in legs if leg.pull], taken)
+        drawing.circle("hook", view.at(pose.hook), 6.0, on_sheet=True)
+        drawing.line("centre", view.at(pose.hook), (view.shift, min(view.at(p)[1] for p in known)))
+        drawing.circle("pick", view.at(pose.centre), 5.0, on_sheet=True)
+        drawing.text((view.shift, min(z for _, z in placed)), view.title, shift=(0, 29), kind="note")
+    return Figure(drawing.svg(words.caption), words.caption)
 
-    def front(p: Vector) -> Point:
-        return _place(p, hook, right, up)
 
-    def side(p: Vector) -> Point:
-        return _place(p, hook, back, up)
-
-    corners = _box([leg.pick for leg in legs], centre)
-    known = [*(leg.pick for leg in legs), centre, hook, *corners]
-    widths = [[view(p)[0] for p in known] for view in (front, side)]
+def _views(pose: HangingPose, words: HangingWords, known: Sequence[Vector]) -> tuple[_View, _View]:
+    """The view from the front and, clear of it, the one from the right."""
+    right, back = world_axes(pose.up)
+    front, side = _View(pose, right, words.front), _View(pose, back, words.right)
+    widths = [[view.at(p)[0] for p in known] for view in (front, side)]
     gap = 0.34 * max(max(w) - min(w) for w in widths)
-    heights = [front(p)[1] for p in known]
+    heights = [front.at(p)[1] for p in known]
     tall = max(heights) - min(heights)
     # The titles under the views need room too: they stand under the hook, a good third of the height apart.
     shift = max(max(widths[0]) - min(widths[1]) + gap, 0.42 * tall)
-    drawing = Drawing(420, 330, 34)
-    placed = [front(p) for p in known] + [(x + shift, z) for x, z in (side(p) for p in known)]
-    drawing.fit(placed)
-    taken: list[Span] = []
-    for view, title, offset in ((front, "From the front", 0.0), (side, "From the right", shift)):
-        at = _moved(view, offset)
-        drawing.area("load", *_hull([at(p) for p in corners]))
-        for leg in legs:
-            drawing.line(cast("LineKind", leg.kind), at(hook), at(leg.pick))
-        for leg in legs:
-            drawing.circle("pick", at(leg.pick), 4.0, on_sheet=True)
-        numbers = [(at(leg.pick), _number(leg)) for leg in legs]
-        for point, names in _gathered(drawing, numbers, 11.0):
-            listed = _listed(sorted(int(name) for name in names))
-            _label(drawing, point, listed, taken, _outward(drawing, point, at(hook), 14.0), "strong")
-        if view is front:
-            pulls = [
-                (_toward(at(hook), at(leg.pick)), (_number(leg), say.one(leg.tension_n, "force", "up", 3)))
-                for leg in legs if leg.tension_n > 0
-            ]  # fmt: skip
-            for point, marked in _gathered(drawing, pulls, 14.0):
-                beside = _outward(drawing, point, at(hook), 0.0)
-                for words in _pull_words(marked):
-                    _label(drawing, point, words, taken, beside, "note")
-        drawing.circle("hook", at(hook), 6.0, on_sheet=True)
-        low = min(at(p)[1] for p in known)
-        drawing.line("centre", at(hook), (offset, low))
-        drawing.circle("pick", at(centre), 5.0, on_sheet=True)
-        drawing.text((offset, min(z for _, z in placed)), title, shift=(0, 29), kind="note")
-    caption = _caption(legs, tilt_deg, lean, say)
-    return Figure(drawing.svg(caption), caption)
+    return front, _View(pose, back, words.right, shift)
+
+
+def _draw_legs(drawing: Drawing, view: _View, legs: Sequence[DrawnLeg], taken: list[Span]) -> None:
+    """Legs and picks with the numbers of the legs."""
+    hook = view.at(view.pose.hook)
+    for leg in legs:
+        drawing.line(leg.line, hook, view.at(leg.pick))
+    for leg in legs:
+        drawing.circle("pick", view.at(leg.pick), 4.0, on_sheet=True)
+    numbers = [(view.at(leg.pick), leg.number) for leg in legs]
+    for point, gathered in _gathered(drawing, numbers, 11.0):
+        beside = _outward(drawing, point, hook, 14.0)
+        _label(drawing, point, _Label(_listed(sorted(gathered)), "strong", beside), taken)
+
+
+def _write_pulls(drawing: Drawing, view: _View, tight: Sequence[DrawnLeg], taken: list[Span]) -> None:
+    """The pulls beside their legs."""
+    hook = view.at(view.pose.hook)
+    pulls = [(_toward(hook, view.at(leg.pick)), leg) for leg in tight]
+    for point, gathered in _gathered(drawing, pulls, 14.0):
+        beside = _outward(drawing, point, hook, 0.0)
+        for words in _pull_words(gathered):
+            _label(drawing, point, _Label(words, "note", beside), taken)
 
 
 Span = tuple[float, float, float]
@@ -143,23 +185,18 @@ def _toward(hook: Point, pick: Point) -> Point:
     return 0.45 * hook[0] + 0.55 * pick[0], 0.45 * hook[1] + 0.55 * pick[1]
 
 
-def _number(leg: DrawnLeg) -> str:
-    return leg.name.partition(" ")[0]
-
-
 def _outward(drawing: Drawing, point: Point, hook: Point, down: float) -> Point:
     """Shift of words beside a leg: away from the hook's plumb line, so that they stand off the legs."""
     return (-7.0 if drawing.place(point)[0] < drawing.place(hook)[0] - 3.0 else 7.0), down
 
 
-def _pull_words(marked: Sequence[tuple[str, str]]) -> list[str]:
+def _pull_words(legs: Sequence[DrawnLeg]) -> list[str]:
     """What stands beside legs that fall together: one pull, the same `each`, or every leg's own with its number."""
-    forces = [force for _, force in marked]
-    if len(forces) == 1:
-        return forces
-    if len(set(forces)) == 1:
-        return [f"{forces[0]} each"]
-    return [f"{number}: {force}" for number, force in marked]
+    if len(legs) == 1:
+        return [legs[0].pull]
+    if len({leg.pull for leg in legs}) == 1:
+        return [legs[0].pull_each]
+    return [leg.pull_of_leg for leg in legs]
 
 
 Words = TypeVar("Words")
@@ -187,44 +224,30 @@ def _listed(numbers: Sequence[int]) -> str:
     return ", ".join(map(str, numbers))
 
 
-def _label(drawing: Drawing, point: Point, words: str, taken: list[Span], shift: Point, kind: str) -> None:
+@dataclass(frozen=True)
+class _Label:
+    """Words, their kind, and their shift from the point they stand beside [drawing units]."""
+
+    words: str
+    kind: str
+    shift: Point
+
+
+def _label(drawing: Drawing, point: Point, label: _Label, taken: list[Span]) -> None:
     """Words beside a point, to its left for a shift to the left; on the other side if they would run off the sheet,
     and moved down until they stand clear of the others.
     """
     x, y = drawing.place(point)
-    room = 7.0 * len(words)
-    across = shift[0]
+    room = 7.0 * len(label.words)
+    across, down = label.shift
     if not 0.0 < x + across + math.copysign(room, across) < drawing.width:
         across = -across
     left = across < 0
     start, end = (x + across - room, x + across) if left else (x + across, x + across + room)
-    down = shift[1]
     while any(start < e and s < end and abs(y + down - other) < 13.0 for s, e, other in taken):
         down += 13.0
     taken.append((start, end, y + down))
-    drawing.text(point, words, "end" if left else "start", (across, down), kind)
+    drawing.text(point, label.words, "end" if left else "start", (across, down), label.kind)
 
 
-def _moved(view: Callable[[Vector], Point], offset: float) -> Callable[[Vector], Point]:
-    """A view set to the right by `offset` [m]."""
-
-    def moved(p: Vector) -> Point:
-        x, z = view(p)
-        return x + offset, z
-
-    return moved
-
-
-def _place(p: Vector, hook: Vector, level: Vector, up: Vector) -> Point:
-    arm = (p[0] - hook[0], p[1] - hook[1], p[2] - hook[2])
-    return _dot(arm, level), _dot(arm, up)
-
-
-def _caption(legs: Sequence[DrawnLeg], tilt_deg: float, lean: str, say: Say) -> str:
-    tight = ", ".join(f"leg {leg.name} {say.force(leg.tension_n, 'up')}" for leg in legs if leg.tension_n > 0)
-    slack = [leg.name for leg in legs if leg.tension_n <= 0]
-    words = f"The load as it hangs, from the front and from the right. Pulls: {tight}."
-    if slack:
-        words += f" Slack and dashed: leg {', '.join(slack)}."
-    tips = f"It tips {tilt_deg:.1f}°, {lean} low." if lean else "It hangs level."
-    return f"{words} {tips} The block only stands in for the load's shape."
+__all__ = ["DrawnLeg", "HangingPose", "HangingWords", "hanging_figure", "world_axes"]

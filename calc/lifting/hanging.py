@@ -95,6 +95,10 @@ def resting_places(picks: Sequence[Vector], lengths_m: Sequence[float], centre: 
     """Every place where the load rests, deepest first; empty if no point is within reach of all legs.
 
     picks, centre -- in load axes [m]; lengths_m -- over zero. Any number of legs.
+
+    >>> rest = resting_places([(3.0, 0.0, 0.0), (-3.0, 0.0, 0.0)], [5.0, 5.0], (0.0, 0.0, -1.0))[0]
+    >>> rest.hook, rest.depth_m
+    ((0.0, 0.0, 4.0), 5.0)
     """
     scale = max(lengths_m)
     groups: list[tuple[Vector, list[dict[int, float]]]] = []
@@ -113,9 +117,13 @@ def resting_places(picks: Sequence[Vector], lengths_m: Sequence[float], centre: 
 
 
 def _rest(
-    hook: Vector, ways: list[dict[int, float]], picks: Sequence[Vector], lengths_m: Sequence[float], centre: Vector,
+    hook: Vector,
+    ways: list[dict[int, float]],
+    picks: Sequence[Vector],
+    lengths_m: Sequence[float],
+    centre: Vector,
     scale: float,
-) -> Rest | None:  # fmt: skip
+) -> Rest | None:
     """The resting place at `hook`, or None if the load would leave it."""
     # A share that only rounding gives is none: such a leg neither carries nor steadies.
     carrying = sorted({leg for way in ways for leg, share in way.items() if share > CLOSE})
@@ -204,8 +212,12 @@ def _most_upward(axis: Vector) -> Vector:
 
 
 def _three_legs(
-    triple: tuple[int, int, int], picks: Sequence[Vector], lengths_m: Sequence[float], centre: Vector, scale: float
-) -> Iterator[tuple[Vector, dict[int, float]]]:  # fmt: skip
+    triple: tuple[int, int, int],
+    picks: Sequence[Vector],
+    lengths_m: Sequence[float],
+    centre: Vector,
+    scale: float,
+) -> Iterator[tuple[Vector, dict[int, float]]]:
     """Three tight legs: the hook is at one of the two points where their reaches meet."""
     i, j, k = triple
     a, b = minus(picks[j], picks[i]), minus(picks[k], picks[i])
@@ -240,6 +252,9 @@ def level_lengths(
 ) -> tuple[float, ...] | None:
     """Leg lengths [m] that hold the hook straight over the balance point: as long as can be had by shortening legs
     only. None if a leg does not reach there at all.
+
+    >>> level_lengths([(3.0, 0.0, 0.0), (-3.0, 0.0, 0.0)], [5.0, 6.0], (0.0, 0.0, -1.0))
+    (5.0, 5.0)
     """
     heights = []
     for pick, length in zip(picks, lengths_m, strict=True):
@@ -263,9 +278,13 @@ class SpringyRest:
 
 
 def springy_rest(
-    picks: Sequence[Vector], lengths_m: Sequence[float], centre: Vector, weight_n: float,
-    stiffness_n_per_m: Sequence[float], start: Vector,
-) -> SpringyRest | None:  # fmt: skip
+    picks: Sequence[Vector],
+    lengths_m: Sequence[float],
+    centre: Vector,
+    weight_n: float,
+    stiffness_n_per_m: Sequence[float],
+    start: Vector,
+) -> SpringyRest | None:
     """Let the load down on legs that stretch, from the hook point `start` [load axes, m].
 
     The energy -W |h - c| + sum of k (stretch)^2 / 2, stretch only where a leg is tight, is made least by Newton's
@@ -307,9 +326,13 @@ Matrix = tuple[Vector, Vector, Vector]
 
 
 def _springy(
-    hook: Vector, picks: Sequence[Vector], lengths_m: Sequence[float], centre: Vector, weight_n: float,
+    hook: Vector,
+    picks: Sequence[Vector],
+    lengths_m: Sequence[float],
+    centre: Vector,
+    weight_n: float,
     stiffness_n_per_m: Sequence[float],
-) -> tuple[float, Vector, Matrix]:  # fmt: skip
+) -> tuple[float, Vector, Matrix]:
     """Energy [J], its slope [N] and the slope's slope [N/m] at a hook point."""
     arm = minus(hook, centre)
     depth = size(arm)
@@ -357,3 +380,20 @@ def _downhill(stiffness: Matrix, pull: Vector) -> Vector:
                 -((b * e - c * d) * gx + (b * c - a * e) * gy + minor * gz) / whole,
             )
         raised = max(10 * raised, 1e-6 * largest)
+
+
+__all__ = [
+    "CLOSE",
+    "Rest",
+    "SpringyRest",
+    "Vector",
+    "along",
+    "cross",
+    "dot",
+    "level_lengths",
+    "minus",
+    "resting_places",
+    "size",
+    "springy_rest",
+    "unit",
+]

@@ -18,8 +18,8 @@ from Pynite import FEModel3D
 
 from calc.answering import answer
 from calc.lifting.beams import Beam
+from calc.lifting.chain_spring import chain_stiffness_n
 from calc.lifting.hanging import resting_places, springy_rest
-from calc.lifting.hanging_load import chain_stiffness_n
 from calc.lifting.leg_geometry import leg_tension_n, side_force_n
 
 Array = Any

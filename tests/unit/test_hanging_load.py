@@ -11,8 +11,9 @@ from hypothesis import strategies as st
 
 from calc.answering import answer
 from calc.figures.hanging import world_axes
+from calc.lifting.chain_spring import chain_stiffness_n
 from calc.lifting.hanging import level_lengths, resting_places, springy_rest
-from calc.lifting.hanging_load import WORKSHEET, chain_stiffness_n
+from calc.lifting.hanging_load import WORKSHEET
 from calc.worksheet import BadInput
 
 Point = tuple[float, float, float]
@@ -370,7 +371,7 @@ def test_a_hook_is_over_only_upright_and_above_the_picks_that_carry() -> None:
 
 def test_where_springs_do_not_settle_the_sheet_says_so(monkeypatch: pytest.MonkeyPatch) -> None:
     """The search for rest on springs may end without one; then no figure is shown for it, and all else stands."""
-    monkeypatch.setattr("calc.lifting.hanging_load.springy_rest", lambda *_: None)
+    monkeypatch.setattr("calc.lifting.hung_load.springy_rest", lambda *_: None)
     record = answer("hanging-load", dict(WORKSHEET.example), "us")
     for name in ("springy_tensions", "short_link_tension"):
         assert record["results"][name]["text"] == "not found for these lengths"

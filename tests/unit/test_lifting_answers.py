@@ -1135,7 +1135,7 @@ def test_hanging_of_a_feather() -> None:
     assert found.verdict == "ok"
     assert found.headline.startswith("Legs 1 and 2 carry it")
     assert found.shown["taut"] == ("leg 1: tight", "leg 2: tight")
-    assert found.results["taut"] == [True, True]
+    assert found.results["taut"] == (True, True)
     assert all(
         "slack" not in text
         for text in (*found.shown["tensions"], *found.shown["leg_angles"], *found.shown["springy_tensions"])
@@ -1164,7 +1164,7 @@ def test_hanging_one_link_short_takes_the_worst_leg(moved: float) -> None:
 def test_hanging_that_rolls_over_says_so_in_every_place() -> None:
     found = raw("hanging-load", hung(PAIR, [2.0, 2.0], (0.0, 0.0, 0.3)))
     assert found.headline.startswith("It will roll over.")
-    assert found.results == {"stable": False}
+    assert {name: value for name, value in found.results.items() if value is not None} == {"stable": False}
     names = {result.name for result in worksheet("hanging-load").results} - {"stable"}
     assert found.shown == dict.fromkeys(names, "it rolls over first")
     assert step(found, "Resting places with the hook over the picks") == ("2 legs", "none")
