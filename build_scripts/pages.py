@@ -17,7 +17,7 @@ A page in docs/ is a Jinja2 template in Markdown. It may begin with front matter
     {{ ours }}                                      the mark of the value that this book takes where sources differ
     {% for row in rows("pipe-sizes", schedule="40") %}   rows as the file has them, to put into a worksheet
     {{ cited("hook-limits", item="hook", ...) }}    the source and paragraph of one row, with a word where not read in text
-    {{ drawing("force-triangles") }}                a drawing of calc.figures.lessons with its caption; units="si" as well
+    {{ drawing("force-triangles") }}                a drawing of build_scripts.lessons with its caption; units="si" as well
     {% if there("work-out/hitch.md") %}             whether the book has that page, for links to pages still to be written
     {{ table_view("chain-tie-down", grade="70") }}  the table, or the rows that hold these texts
     {{ chart("chain-tie-down") }}                   its chart
@@ -51,15 +51,15 @@ from typing import Any
 import jinja2
 
 from build_scripts import charts, ratings_index
+from build_scripts.lessons import LESSONS, lesson
 from build_scripts.markup import SEEN_WORDS, caution, measured, rich, seen_ring, set_spans, unit_name, words
 from build_scripts.sheet_form import form_inputs
 from build_scripts.table_view import USE_WORDS, View, source_row, view
 from calc import answering
-from calc.figures import lessons
 from calc.quantities import show
 from calc.tables import NoSuchRow, NoSuchTable, package, short_citation, table, table_names
-from calc.words.writer import plain
-from calc.worksheet import VERDICT_WORDS, BadInput, Say, UnitSystem
+from calc.words.writer import Writer, plain
+from calc.worksheet import VERDICT_WORDS, BadInput, UnitSystem
 
 ROOT = Path(__file__).resolve().parent.parent
 MOST_UPRIGHT_COLUMNS = 7
@@ -216,9 +216,9 @@ class Book:
 
     def drawing(self, name: str, units: UnitSystem = "us", *, page: str = "") -> str:
         """A drawing made for an explanation, with its caption."""
-        if name not in lessons.LESSONS:
-            raise PageError(f"there is no drawing {name}; there are {', '.join(lessons.LESSONS)}")
-        drawn = lessons.LESSONS[name](Say(units))
+        if name not in LESSONS:
+            raise PageError(f"there is no drawing {name}; there are {', '.join(LESSONS)}")
+        drawn = lesson(name, Writer(units))
         return self._figure(page, drawn.svg, drawn.caption)
 
     def source(self, root: str, key: str, locator: str = "") -> str:

@@ -61,6 +61,8 @@ def build_runtime(root: Path, out_dir: Path) -> str:
 
 NOT_IN_THE_PAGE = ("__main__.py", "compiling.py")
 """Modules of calc that only a checkout or a command line uses."""
+WORDS_OF_PAGES = ("lessons", "page")
+"""Folders of words that are on the pages when they are built: calc never says them."""
 
 
 def gather(root: Path, sources: Path) -> None:
@@ -70,7 +72,8 @@ def gather(root: Path, sources: Path) -> None:
         root / "calc", sources / "calc", ignore=shutil.ignore_patterns("__pycache__", *NOT_IN_THE_PAGE)
     )
     shutil.copytree(root / "tables", sources / "tables")
-    write_compiled(root / "docs" / "words", "en", sources / "calc" / "words" / "compiled" / "en.json")
+    packed = sources / "calc" / "words" / "compiled" / "en.json"
+    write_compiled(root / "docs" / "words", "en", packed, tuple(f"{name}/" for name in WORDS_OF_PAGES))
 
 
 def inputs_hash(root: Path) -> str:
@@ -80,7 +83,11 @@ def inputs_hash(root: Path) -> str:
     sources = [
         *_files(root / "calc", (".py",)),
         *_files(root / "tables", (".csv", ".json")),
-        *_files(root / "docs" / "words", (".ftl",)),
+        *(
+            path
+            for path in _files(root / "docs" / "words", (".ftl",))
+            if path.parent.name not in WORDS_OF_PAGES
+        ),
         *_files(root / "build_scripts" / "runtime", (".py", ".mjs")),
         *(scripts / script for script in ENGINE_SCRIPTS),
         root / "package-lock.json",

@@ -189,9 +189,15 @@ def pseudo(pattern: Pattern) -> Pattern:
     return changed
 
 
-def write_compiled(folder: str | Path, language: str, to: str | Path) -> dict[str, Any]:
-    """Compile a language and keep the result beside the build; returns it."""
+def write_compiled(
+    folder: str | Path, language: str, to: str | Path, without: tuple[str, ...] = ()
+) -> dict[str, Any]:
+    """Compile a language and keep the result beside the build; returns it. `without`: scopes to leave out, by how they
+    begin.
+    """
     compiled = compile_language(Path(folder), language)
+    kept = {scope: found for scope, found in compiled["scopes"].items() if not scope.startswith(without)}
+    compiled = {**compiled, "scopes": kept}
     target = Path(to)
     target.parent.mkdir(parents=True, exist_ok=True)
     part = target.with_suffix(".part")

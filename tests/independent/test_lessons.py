@@ -6,7 +6,7 @@ import random
 import pytest
 from scipy.optimize import minimize
 
-from calc.figures.lifting_lessons import two_leg_hang
+from build_scripts.lessons.lifting import two_leg_hang
 
 
 def test_hung_load_stands_where_its_energy_is_least():

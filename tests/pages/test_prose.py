@@ -6,8 +6,8 @@ from pathlib import Path
 import pytest
 
 from build_scripts import pages
+from build_scripts.lessons import LESSONS
 from calc import answering
-from calc.figures import lessons
 from calc.tables import short_citation, table_names
 
 DOCS = pages.ROOT / "docs"
@@ -192,7 +192,7 @@ def test_no_page_waits_for_a_page_that_never_came():
 
 def test_every_lesson_drawing_is_on_a_page():
     used = {name for page in WRITTEN for name in re.findall(r'drawing\("([\w-]+)"', source(page)[1])}
-    assert used == set(lessons.LESSONS)
+    assert used == set(LESSONS)
 
 
 def test_a_page_that_asks_for_what_is_not_there_stops_the_build():

@@ -2,7 +2,7 @@
 
 import pytest
 
-from calc.figures.lifting_lessons import two_leg_hang
+from build_scripts.lessons.lifting import two_leg_hang
 
 
 def test_unequal_legs_of_bansal():

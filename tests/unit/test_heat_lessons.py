@@ -6,17 +6,17 @@ import re
 
 import pytest
 
+from build_scripts.lessons import lesson
+from build_scripts.lessons.heat import HEAT_LESSONS
 from calc.answering import answer
-from calc.figures.heat_lessons import HEAT_LESSONS
-from calc.figures.lessons import LESSONS
 from calc.heating.weld_heat import WORKSHEET
-from calc.worksheet import Say
+from calc.words.writer import Writer
 
 
 @pytest.mark.parametrize("units", ["us", "si"])
 @pytest.mark.parametrize("name", HEAT_LESSONS)
 def test_each_drawing_stays_on_its_sheet(name: str, units: str) -> None:
-    drawn = LESSONS[name](Say(units))
+    drawn = lesson(name, Writer(units))
     places = [float(x) for x in re.findall(r'<(?:text|circle)[^>]* (?:x|cx)="(-?[\d.]+)"', drawn.svg)]
     assert places
     assert all(0 <= x <= 420 for x in places)
@@ -24,14 +24,14 @@ def test_each_drawing_stays_on_its_sheet(name: str, units: str) -> None:
 
 def test_hot_steel_keeps_what_the_eurocode_says() -> None:
     """EN 1993-1-2, table 3.1: 0.47 of the yield and 0.31 of the modulus at 600 C."""
-    caption = HEAT_LESSONS["steel-while-hot"](Say("si")).caption
+    caption = lesson("steel-while-hot", Writer("si")).caption
     assert "600 °C" in caption
     assert "47%" in caption
     assert "31%" in caption
 
 
 def test_the_bead_is_that_of_the_worksheet() -> None:
-    caption = HEAT_LESSONS["bead-anatomy"](Say("us")).caption
+    caption = lesson("bead-anatomy", Writer("us")).caption
     results = answer("weld-heat", WORKSHEET.example, "us")["results"]
     drawn = re.search(r"a hard rim to ([^,]+?) \(", caption)
     assert drawn is not None

@@ -8,11 +8,11 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from calc.figures.judging_lessons import passes_needed, rope_valley_share
-from calc.figures.lessons import LESSONS
-from calc.figures.lifting_lessons import two_leg_hang
+from build_scripts.lessons import LESSONS, lesson
+from build_scripts.lessons.judging import passes_needed, rope_valley_share
+from build_scripts.lessons.lifting import two_leg_hang
 from calc.pulling.statistics_of_few import failure_bound
-from calc.worksheet import Say
+from calc.words.writer import Writer
 
 SVG = "{http://www.w3.org/2000/svg}"
 LETTER_WIDTH = 0.45
@@ -22,7 +22,7 @@ LETTER_WIDTH = 0.45
 @pytest.mark.parametrize("units", ["us", "si"])
 @pytest.mark.parametrize("name", list(LESSONS))
 def test_drawing_is_valid_finite_and_says_itself_in_words(name, units):
-    drawn = LESSONS[name](Say(units))
+    drawn = lesson(name, Writer(units))
     root = ElementTree.fromstring(drawn.svg)
     assert root.find(f"{SVG}title").text == drawn.caption
     assert len(drawn.caption) > 60
@@ -33,7 +33,7 @@ def test_drawing_is_valid_finite_and_says_itself_in_words(name, units):
 @pytest.mark.parametrize("units", ["us", "si"])
 @pytest.mark.parametrize("name", list(LESSONS))
 def test_no_word_or_line_runs_off_the_sheet(name, units):
-    root = ElementTree.fromstring(LESSONS[name](Say(units)).svg)
+    root = ElementTree.fromstring(lesson(name, Writer(units)).svg)
     _, _, width, height = (float(part) for part in root.get("viewBox").split())
     for text in root.iter(f"{SVG}text"):
         size = {"strong": 16, "small": 12}.get(text.get("class"), 14)

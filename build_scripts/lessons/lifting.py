@@ -9,6 +9,7 @@ import math
 from collections.abc import Callable
 from dataclasses import dataclass
 
+from calc.declaration import Figure
 from calc.figures.drawing import Drawing, LineKind, Point
 from calc.lifting.hanging import Vector, resting_places
 from calc.lifting.leg_geometry import (
@@ -21,7 +22,8 @@ from calc.lifting.leg_geometry import (
 from calc.pulling.energy import drop_factor
 from calc.quantities import STANDARD_GRAVITY_M_PER_S2
 from calc.ratings import chain_lifting_leg
-from calc.worksheet import Figure, Say
+from calc.words.facts import Listing, Message, Number, Quantity, force, length, message, weight
+from calc.words.writer import Writer
 
 ENGINE_KG = 907.18474
 """The engine of the examples: 2,000 lb."""
@@ -37,12 +39,17 @@ def _turned(point: Point, about: Point, by_deg: float) -> Point:
     return about[0] + cos * x - sin * y, about[1] + sin * x + cos * y
 
 
+def _degrees(angle_deg: float, places: int | None = None) -> Quantity:
+    """An angle [deg] as a fact."""
+    return Quantity(angle_deg, "angle", places=places)
+
+
 def _leg_kind(angle_deg: float) -> LineKind:
     """The line of a leg that may be used at all: heavy where it needs care."""
     return "leg-careful" if angle_deg < CAREFUL_ANGLE_DEG - 1e-9 else "leg"
 
 
-def force_triangles(say: Say) -> Figure:
+def force_triangles(writer: Writer) -> Figure:
     """The pull of one leg split into its upright share and its sideways pull, at three angles, to one scale."""
     drawing = Drawing(360, 250, 30)
     upright = ENGINE_N / 2
@@ -51,28 +58,27 @@ def force_triangles(say: Say) -> Figure:
     total = sum(sides) + 2 * gap
     drawing.fit([(0.0, -0.55 * upright), (total, 1.2 * upright)])
     x = 0.0
-    said = []
+    said: list[Message] = []
     for angle, side in zip(SHOWN_ANGLES_DEG, sides, strict=True):
         pull = leg_tension_n(ENGINE_N, 2, angle)
         drawing.line("thin", (x, 0.0), (x + side, 0.0))
         drawing.arrow((x + side, 0.0), (x, 0.0), "dimension")
         drawing.arrow((x + side, 0.0), (x + side, upright), "dimension")
         drawing.arrow((x + side, 0.0), (x, upright), "force")
-        drawing.text((x + side / 2, 0.0), f"{angle:g}°", shift=(0, 20), kind="strong")
-        drawing.text((x + side / 2, 0.0), say.one(pull, "force", "up", 3), shift=(0, 38))
-        said.append(f"{angle:g}°: {say.force(pull, 'up')} along the leg, {say.force(side, 'up')} sideways")
+        drawing.text((x + side / 2, 0.0), writer.plain(_degrees(angle)), shift=(0, 20), kind="strong")
+        drawing.text((x + side / 2, 0.0), writer.own(force(pull, "demand"), 3), shift=(0, 38))
+        facts = {"angle": _degrees(angle), "pull": force(pull, "demand"), "side": force(side, "demand")}
+        said.append(message("force-triangles.next" if said else "force-triangles.first", **facts))
         x += side + gap
-    drawing.text((total / 2, upright), f"each leg holds up {say.one(upright, 'force')}", shift=(0, -14))
-    caption = (
-        f"One leg of two under {say.weight(ENGINE_KG)}, drawn to one scale. Every arrow up is the same half of the load. "
-        f"The flatter the leg, the longer its own arrow. At {'; at '.join(said)}."
-    )
+    words = writer.text("force-triangles.upright", upright=force(upright))
+    drawing.text((total / 2, upright), words, shift=(0, -14))
+    angles = Listing(tuple(said), "semicolon")
+    caption = writer.text("force-triangles", load=weight(ENGINE_KG), angles=angles)
     return Figure(drawing.svg(caption), caption)
 
 
-def angle_curve(say: Say) -> Figure:
+def angle_curve(writer: Writer) -> Figure:
     """The sling-angle factor over the angle from the horizontal."""
-    del say
     drawing = Drawing(360, 300, 46)
     per_factor = 11.0
     low, high, top = 10.0, 90.0, 5.0
@@ -80,10 +86,10 @@ def angle_curve(say: Say) -> Figure:
     drawing.line("axis", (low, per_factor * top), (low, per_factor), (high, per_factor))
     for factor in (1, 2, 3, 4, 5):
         drawing.line("thin", (low, per_factor * factor), (high, per_factor * factor))
-        drawing.text((low, per_factor * factor), f"{factor} ×", "end", (-6, 5))
+        drawing.text((low, per_factor * factor), writer.text("times", factor=factor), "end", (-6, 5))
     for angle in (30.0, 45.0, 60.0, 90.0):
         drawing.line("centre", (angle, per_factor), (angle, per_factor * top))
-        drawing.text((angle, per_factor), f"{angle:g}°", "middle", (0, 18))
+        drawing.text((angle, per_factor), writer.plain(_degrees(angle)), "middle", (0, 18))
     first = math.degrees(math.asin(1 / top))
     steps = 80
 
@@ -100,53 +106,50 @@ def angle_curve(say: Say) -> Figure:
         drawing.circle("pick", (angle, per_factor * angle_factor(angle)), 4.0, on_sheet=True)
         drawing.text(
             (angle, per_factor * angle_factor(angle)),
-            f"{angle_factor(angle):.2f}",
+            writer.plain(Number(angle_factor(angle), places=2)),
             "start",
             (7, -7),
             "strong",
         )
-    drawing.text((21.0, per_factor * 1.5), "stop", kind="strong")
-    drawing.text(
-        (50.0, per_factor * top), "angle from the horizontal, and what it multiplies", shift=(0, -12)
-    )
-    factors = ", ".join(f"{angle_factor(a):.2f} at {a:g}°" for a in (90.0, *SHOWN_ANGLES_DEG, 15.0))
-    caption = (
-        f"The factor by which a leg's share of the load grows into its pull: {factors}. The dotted part is under "
-        f"{LOWEST_ANGLE_DEG:g}°, where no sling is used."
-    )
+    drawing.text((21.0, per_factor * 1.5), writer.text("angle-curve.stop"), kind="strong")
+    drawing.text((50.0, per_factor * top), writer.text("angle-curve.axis"), shift=(0, -12))
+    factors = [
+        message("angle-curve.point", factor=Number(angle_factor(a), places=2), angle=_degrees(a))
+        for a in (90.0, *SHOWN_ANGLES_DEG, 15.0)
+    ]
+    lowest = _degrees(LOWEST_ANGLE_DEG)
+    caption = writer.text("angle-curve", factors=Listing(tuple(factors)), lowest=lowest)
     return Figure(drawing.svg(caption), caption)
 
 
-def tape_test(say: Say) -> Figure:
+def tape_test(writer: Writer) -> Figure:
     """Three slings over one spread, so that a tape tells the angle."""
-    del say
     drawing = Drawing(360, 260, 24)
     half = 1.0
     drawing.fit([(-1.1, -0.42), (2.8, math.tan(math.radians(60.0)))])
     drawing.area("load", (-1.1, 0.0), (1.1, 0.0), (1.1, -0.22), (-1.1, -0.22))
-    words = {60.0: "60°: leg = spread", 45.0: "45°: half spread high", 30.0: "30°: no flatter"}
-    said = []
+    labels = dict(zip(SHOWN_ANGLES_DEG, ("steep", "middle", "flat"), strict=True))
+    said: list[Message] = []
     for angle in SHOWN_ANGLES_DEG:
         height = half * math.tan(math.radians(angle))
         for side in (-half, half):
             drawing.line(_leg_kind(angle), (0.0, height), (side, 0.0))
         drawing.line("thin", (0.0, height), (1.15, height))
         drawing.circle("hook", (0.0, height), 5.0, on_sheet=True)
-        drawing.text((1.15, height), words[angle], "start", (3, 5))
+        label = writer.text(f"tape-test.{labels[angle]}", angle=_degrees(angle))
+        drawing.text((1.15, height), label, "start", (3, 5))
         leg = math.hypot(half, height) / (2 * half)
-        said.append(
-            f"{angle:g}°: leg {leg:.2f} of the spread, hook {height / (2 * half):.2f} of the spread high"
-        )
+        high = Number(height / (2 * half), places=2)
+        said.append(message("tape-test.shares", angle=_degrees(angle), leg=Number(leg, places=2), high=high))
     for side in (-half, half):
         drawing.circle("pick", (side, 0.0), 4.0, on_sheet=True)
-    drawing.dimension((half, -0.22), (-half, -0.22), "spread", 12)
-    caption = f"Three pairs of legs over one spread. {'; '.join(said)}."
+    drawing.dimension((half, -0.22), (-half, -0.22), writer.text("tape-test.spread"), 12)
+    caption = writer.text("tape-test", shares=Listing(tuple(said), "semicolon"))
     return Figure(drawing.svg(caption), caption)
 
 
-def angle_names(say: Say) -> Figure:
+def angle_names(writer: Writer) -> Figure:
     """One sling, three names for its angle."""
-    del say
     angle = 55.0
     height = math.tan(math.radians(angle))
     drawing = Drawing(360, 320, 40)
@@ -157,14 +160,13 @@ def angle_names(say: Say) -> Figure:
         drawing.circle("pick", (side, 0.0), 4.0, on_sheet=True)
     drawing.circle("hook", (0.0, height), 6.0, on_sheet=True)
     drawing.line("centre", (0.0, height), (0.0, -0.4))
-    drawing.angle((1.0, 0.0), 180.0 - angle, 180.0, f"{angle:g}° from horizontal", 46)
-    drawing.angle((0.0, height), 270.0, 270.0 + (90.0 - angle), f"{90 - angle:g}° from vertical", 62)
+    names = {"flat": _degrees(angle), "upright": _degrees(90 - angle), "between": _degrees(180 - 2 * angle)}
+    flat, upright, between = (writer.text(f"angle-names.{name}", angle=names[name]) for name in names)
+    drawing.angle((1.0, 0.0), 180.0 - angle, 180.0, flat, 46)
+    drawing.angle((0.0, height), 270.0, 270.0 + (90.0 - angle), upright, 62)
     drawing.angle((0.0, height), 180.0 + angle, 360.0 - angle, "", 96)
-    drawing.text((0.0, height), f"{180 - 2 * angle:g}° between the legs", "end", (-14, 118))
-    caption = (
-        f"One pair of legs and three names for its angle: {angle:g}° from the horizontal, {90 - angle:g}° from the "
-        f"vertical, {180 - 2 * angle:g}° between the legs. This book counts from the horizontal."
-    )
+    drawing.text((0.0, height), between, "end", (-14, 118))
+    caption = writer.text("angle-names", **names)
     return Figure(drawing.svg(caption), caption)
 
 
@@ -185,7 +187,7 @@ def _sagging(start: Point, end: Point, sag: float) -> list[Point]:
     ]
 
 
-def two_of_four(say: Say) -> Figure:
+def two_of_four(writer: Writer) -> Figure:
     """A stiff plate on four legs: two corner to corner carry, two hang slack."""
     length, width, height = 2.4, 1.5, 1.7
     corners = [(0.0, 0.0, 0.0), (length, 0.0, 0.0), (length, width, 0.0), (0.0, width, 0.0)]
@@ -204,14 +206,17 @@ def two_of_four(say: Say) -> Figure:
         drawing.circle("pick", corner, 4.0, on_sheet=True)
     drawing.circle("hook", _slanted(hook), 6.0, on_sheet=True)
     pull_two, pull_four = leg_tension_n(ENGINE_N, 2, angle), leg_tension_n(ENGINE_N, 4, angle)
-    drawing.text(placed[0], say.one(pull_two, "force", "up", 3), "start", (2, 22), "strong")
-    drawing.text(placed[2], say.one(pull_two, "force", "up", 3), "end", (4, -16), "strong")
-    drawing.text(placed[1], "slack", "end", (0, 20))
-    drawing.text(placed[3], "slack", "start", (-26, -8))
-    caption = (
-        f"A stiff plate of {say.weight(ENGINE_KG)} on four legs at {angle:.0f}°. Two opposite legs are a hair shorter: they "
-        f"pull {say.force(pull_two, 'up')} each, and the two dashed legs hang slack. If all four shared alike it would be "
-        f"{say.force(pull_four, 'up')} each."
+    slack = writer.text("two-of-four.slack")
+    drawing.text(placed[0], writer.own(force(pull_two, "demand"), 3), "start", (2, 22), "strong")
+    drawing.text(placed[2], writer.own(force(pull_two, "demand"), 3), "end", (4, -16), "strong")
+    drawing.text(placed[1], slack, "end", (0, 20))
+    drawing.text(placed[3], slack, "start", (-26, -8))
+    caption = writer.text(
+        "two-of-four",
+        load=weight(ENGINE_KG),
+        angle=_degrees(angle, places=0),
+        two=force(pull_two, "demand"),
+        four=force(pull_four, "demand"),
     )
     return Figure(drawing.svg(caption), caption)
 
@@ -271,7 +276,7 @@ def _hanging(
     return put(centre)
 
 
-def hook_over_balance(say: Say) -> Figure:
+def hook_over_balance(writer: Writer) -> Figure:
     """The same engine before and after it leaves the floor with the hook beside the balance point."""
     spread, leg, centre = 1.0, 0.9, (0.36, -0.25)
     hang = two_leg_hang(spread, leg, leg, centre[0], -centre[1], ENGINE_N)
@@ -287,19 +292,22 @@ def hook_over_balance(say: Say) -> Figure:
         drawing.line("centre", hook, (hook[0], -0.62))
     drawing.line("ground", (-0.3, -0.5), (1.3, -0.5))
     off = hang.hook_x_m - centre[0]
-    drawing.text(before, "balance point", "start", (-8, 17), "small")
-    drawing.text((0.5, -0.5), "on the floor", shift=(0, 20))
-    drawing.text((right + 0.5, -0.5), f"in the air: {hang.tilt_deg:.0f}° down", shift=(0, 40))
-    caption = (
-        f"Left: the hook stands {say.length(off)} beside the balance point of a load with {say.length(spread)} between its "
-        f"picks. Right: as soon as it leaves the floor, it swings until the balance point is under the hook and hangs "
-        f"{hang.tilt_deg:.0f}° out of level, the heavy end down. The leg at the heavy end pulls "
-        f"{say.force(hang.left_tension_n, 'up')}, the other {say.force(hang.right_tension_n, 'up')}."
+    tilt = _degrees(hang.tilt_deg, places=0)
+    drawing.text(before, writer.text("hook-over-balance.point"), "start", (-8, 17), "small")
+    drawing.text((0.5, -0.5), writer.text("hook-over-balance.floor"), shift=(0, 20))
+    drawing.text((right + 0.5, -0.5), writer.text("hook-over-balance.air", tilt=tilt), shift=(0, 40))
+    caption = writer.text(
+        "hook-over-balance",
+        off=length(off),
+        spread=length(spread),
+        tilt=tilt,
+        heavy=force(hang.left_tension_n, "demand"),
+        light=force(hang.right_tension_n, "demand"),
     )
     return Figure(drawing.svg(caption), caption)
 
 
-def one_leg_longer(say: Say) -> Figure:
+def one_leg_longer(writer: Writer) -> Figure:
     """A load that should hang level, one leg four inches longer than the other."""
     spread, left, longer, below = 1.2192, 1.2192, 0.1016, 0.254
     hang = two_leg_hang(spread, left, left + longer, spread / 2, below, ENGINE_N)
@@ -309,14 +317,20 @@ def one_leg_longer(say: Say) -> Figure:
     balance = _hanging(drawing, hang, spread, (spread / 2, -below), hook, hang.tilt_deg)
     drawing.circle("hook", balance, 3.5, on_sheet=True)
     drawing.line("centre", hook, (0.0, -1.9))
-    drawing.text((-0.42, -0.5), say.one(hang.left_tension_n, "force", "up", 3), "end", (-8, 0), "strong")
-    drawing.text((0.36, -0.5), say.one(hang.right_tension_n, "force", "up", 3), "start", (12, 0), "strong")
-    drawing.text((0.0, -1.9), f"{abs(hang.tilt_deg):.1f}° out of level", shift=(0, 14))
-    end = "left" if hang.tilt_deg > 0 else "right"
-    caption = (
-        f"A load of {say.weight(ENGINE_KG)}, balance point midway. The left leg is {say.length(left)} long, the right one "
-        f"{say.length(longer)} longer. It hangs {abs(hang.tilt_deg):.1f}° out of level, the {end} end down; the legs pull "
-        f"{say.force(hang.left_tension_n, 'up')} and {say.force(hang.right_tension_n, 'up')}."
+    left_pull, right_pull = force(hang.left_tension_n, "demand"), force(hang.right_tension_n, "demand")
+    tilt = _degrees(abs(hang.tilt_deg), places=1)
+    drawing.text((-0.42, -0.5), writer.own(left_pull, 3), "end", (-8, 0), "strong")
+    drawing.text((0.36, -0.5), writer.own(right_pull, 3), "start", (12, 0), "strong")
+    drawing.text((0.0, -1.9), writer.text("one-leg-longer.tilt", tilt=tilt), shift=(0, 14))
+    caption = writer.text(
+        "one-leg-longer",
+        load=weight(ENGINE_KG),
+        left=length(left),
+        longer=length(longer),
+        tilt=tilt,
+        end=message("left-end" if hang.tilt_deg > 0 else "right-end"),
+        left_pull=left_pull,
+        right_pull=right_pull,
     )
     return Figure(drawing.svg(caption), caption)
 
@@ -325,44 +339,39 @@ def _tag(drawing: Drawing, at: Point, words: str, anchor: str = "start") -> None
     drawing.text(at, words, "start" if anchor == "start" else "end", (14 if anchor == "start" else -14, 5))
 
 
-def not_doubled(say: Say) -> Figure:
+def not_doubled(writer: Writer) -> Figure:
     """Parts in line, and two parts on one ring: what the whole carries."""
-    chain = chain_lifting_leg("80", "3/8").working_load_limit_kg
-    small = chain_lifting_leg("80", "9/32").working_load_limit_kg
+    strong = weight(chain_lifting_leg("80", "3/8").working_load_limit_kg)
+    weak = weight(chain_lifting_leg("80", "9/32").working_load_limit_kg)
     drawing = Drawing(360, 350, 30)
     drawing.fit([(-1.1, -0.4), (4.75, 4.3)])
-    for x, words in ((0.0, "in line"), (3.0, "side by side, one ring")):
+    for x, part in ((0.0, "in-line"), (3.0, "side-by-side")):
         drawing.line("ground", (x - 0.9, 4.2), (x + 0.9, 4.2))
-        drawing.text((x, 4.2), words, shift=(0, -8), kind="strong")
+        drawing.text((x, 4.2), writer.text(f"not-doubled.{part}"), shift=(0, -8), kind="strong")
     drawing.line("leg", (0.0, 4.2), (0.0, 0.9))
     for y in (3.4, 2.5, 1.6):
         drawing.circle("hook", (0.0, y), 6.0, on_sheet=True)
-    _tag(drawing, (0.0, 3.8), say.one(chain, "weight"))
-    _tag(drawing, (0.0, 2.95), say.one(chain, "weight"))
-    _tag(drawing, (0.0, 2.05), say.one(small, "weight"))
-    _tag(drawing, (0.0, 1.2), say.one(chain, "weight"))
+    _tag(drawing, (0.0, 3.8), writer.own(strong))
+    _tag(drawing, (0.0, 2.95), writer.own(strong))
+    _tag(drawing, (0.0, 2.05), writer.own(weak))
+    _tag(drawing, (0.0, 1.2), writer.own(strong))
     drawing.line("leg", (3.0, 4.2), (3.0, 3.3))
     drawing.circle("hook", (3.0, 3.1), 11.0, on_sheet=True)
-    _tag(drawing, (3.1, 3.1), f"ring {say.one(small, 'weight')}", "start")
+    _tag(drawing, (3.1, 3.1), writer.text("not-doubled.ring", rating=weak), "start")
     for side in (-0.28, 0.28):
         drawing.line("leg", (3.0 + side / 2, 2.9), (3.0 + side, 0.9))
-    drawing.text((2.72, 1.9), say.one(chain, "weight"), "end", (-10, 0))
-    drawing.text((3.28, 1.9), say.one(chain, "weight"), "start", (8, 0))
+    drawing.text((2.72, 1.9), writer.own(strong), "end", (-10, 0))
+    drawing.text((3.28, 1.9), writer.own(strong), "start", (8, 0))
     for x in (0.0, 3.0):
         drawing.area("load", (x - 0.8, 0.9), (x + 0.8, 0.9), (x + 0.8, 0.1), (x - 0.8, 0.1))
-        drawing.text((x, 0.5), say.one(small, "weight"), shift=(0, 5), kind="strong")
-    drawing.text((1.5, -0.25), "both strings carry no more than this", shift=(0, 4))
-    caption = (
-        f"Two strings seen from the side. Left, four parts in line: three rated {say.weight(chain)}, one rated "
-        f"{say.weight(small)}. Right, two chains of {say.weight(chain)} each under one ring rated {say.weight(small)}. Neither "
-        f"string may carry more than {say.weight(small)}: what all of the load goes through decides."
-    )
+        drawing.text((x, 0.5), writer.own(weak), shift=(0, 5), kind="strong")
+    drawing.text((1.5, -0.25), writer.text("not-doubled.whole"), shift=(0, 4))
+    caption = writer.text("not-doubled", strong=strong, weak=weak)
     return Figure(drawing.svg(caption), caption)
 
 
-def drop_curve(say: Say) -> Figure:
+def drop_curve(writer: Writer) -> Figure:
     """How a fall multiplies the pull: factor over height of fall counted in static stretches."""
-    del say
     drawing = Drawing(360, 290, 46)
     per_factor = 1.6
     most = 20.0
@@ -370,9 +379,10 @@ def drop_curve(say: Say) -> Figure:
     drawing.line("axis", (0.0, per_factor * 8), (0.0, 0.0), (most, 0.0))
     for factor in (1.0, 2.0, 4.0, 6.0, 8.0):
         drawing.line("thin", (0.0, per_factor * factor), (most, per_factor * factor))
-        drawing.text((0.0, per_factor * factor), f"{factor:g} ×", "end", (-6, 5))
+        times = writer.text("times", factor=Number(factor))
+        drawing.text((0.0, per_factor * factor), times, "end", (-6, 5))
     for mark in (0, 5, 10, 15, 20):
-        drawing.text((float(mark), 0.0), f"{mark}", "middle", (0, 18))
+        drawing.text((float(mark), 0.0), writer.plain(mark), "middle", (0, 18))
     drawing.line(
         "curve",
         *((most * step / 100, per_factor * drop_factor(most * step / 100, 1.0)) for step in range(101)),
@@ -381,24 +391,30 @@ def drop_curve(say: Say) -> Figure:
         drawing.circle("pick", (ratio, per_factor * drop_factor(ratio, 1.0)), 4.0, on_sheet=True)
         drawing.text(
             (ratio, per_factor * drop_factor(ratio, 1.0)),
-            f"{drop_factor(ratio, 1.0):.1f}",
+            writer.plain(Number(drop_factor(ratio, 1.0), places=1)),
             "start",
             (2, -10),
             "strong",
         )
-    drawing.text((most / 2, 0.0), "height of fall, in stretches under the quiet load", shift=(0, 36))
-    points = "; ".join(f"{drop_factor(ratio, 1.0):.1f} at {ratio:g}" for ratio in (0.0, 1.0, 2.5, 10.0, 20.0))
-    caption = (
-        "The peak pull over the quiet load, against the height of the fall counted in stretches that the quiet load gives: "
-        f"{points}. Even without a fall, a load that is let go at once pulls double."
-    )
+    drawing.text((most / 2, 0.0), writer.text("drop-curve.axis"), shift=(0, 36))
+    points = [
+        message("drop-curve.point", factor=Number(drop_factor(fall, 1.0), places=1), fall=Number(fall, 2))
+        for fall in (0.0, 1.0, 2.5, 10.0, 20.0)
+    ]
+    caption = writer.text("drop-curve", points=Listing(tuple(points), "semicolon"))
     return Figure(drawing.svg(caption), caption)
 
 
-LIFTING_LESSONS: dict[str, Callable[[Say], Figure]] = {
-    "force-triangles": force_triangles, "angle-curve": angle_curve, "tape-test": tape_test, "angle-names": angle_names,
-    "two-of-four": two_of_four, "hook-over-balance": hook_over_balance, "one-leg-longer": one_leg_longer,
-    "not-doubled": not_doubled, "drop-curve": drop_curve,
-}  # fmt: skip
+LIFTING_LESSONS: dict[str, Callable[[Writer], Figure]] = {
+    "force-triangles": force_triangles,
+    "angle-curve": angle_curve,
+    "tape-test": tape_test,
+    "angle-names": angle_names,
+    "two-of-four": two_of_four,
+    "hook-over-balance": hook_over_balance,
+    "one-leg-longer": one_leg_longer,
+    "not-doubled": not_doubled,
+    "drop-curve": drop_curve,
+}
 
 __all__ = ["LIFTING_LESSONS"]

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 
 from calc.answering import worksheet
+from calc.declaration import Figure
 from calc.figures.drawing import Drawing, LineKind
 from calc.figures.heat_map import HATCHES, HeatBand, fill_band
 from calc.figures.heat_rules import HeatRules, degree_axes, heat_rules_figure
@@ -12,9 +13,8 @@ from calc.heating.chain_heat import asme_bands, en_bands
 from calc.inputs import read_inputs
 from calc.tables import number, table
 from calc.telling import reading
-from calc.words.facts import degrees
+from calc.words.facts import Quantity, degrees, length
 from calc.words.writer import Writer
-from calc.worksheet import Figure, Say
 
 
 def example_bands() -> tuple[HeatBand, ...]:
@@ -24,7 +24,7 @@ def example_bands() -> tuple[HeatBand, ...]:
     return tuple(HeatBand(band.name, "", band.line.points) for band in found.bands)
 
 
-def bead_anatomy(say: Say) -> Figure:
+def bead_anatomy(writer: Writer) -> Figure:
     """The bead of the worksheet's example: its bands, the notch at each toe, the pull of shrinkage, where a crack starts."""
     bands = example_bands()[:3]
     melted, hard, soft = bands
@@ -46,40 +46,34 @@ def bead_anatomy(say: Say) -> Figure:
         (toe * 1.18, -0.46 * deep),
     ]
     drawing.line("leg-careful", *crack)
-    drawing.text((toe * 1.02, 0.0), "notch: a crack", "start", (8, -24), "strong")
-    drawing.text((toe * 1.02, 0.0), "starts here", "start", (8, -7), "strong")
+    drawing.text((toe * 1.02, 0.0), writer.text("bead-anatomy.notch"), "start", (8, -24), "strong")
+    drawing.text((toe * 1.02, 0.0), writer.text("bead-anatomy.starts"), "start", (8, -7), "strong")
     for side in (-1.0, 1.0):
         drawing.arrow((side * 1.7 * reach, -0.32 * deep), (side * 1.12 * reach, -0.32 * deep))
-    drawing.text((-1.7 * reach, -0.32 * deep), "shrinkage", "start", (0, -10), "small")
-    drawing.text((-1.7 * reach, -0.32 * deep), "pulls", "start", (0, 18), "small")
-    for words, line in (("melted", melted), ("hard rim, hydrogen in it", hard), ("soft band", soft)):
-        bottom = line.points[-1][1]
-        height = -deep * (1.12 + 0.16 * _row(words))
-        aside = reach * (0.75 - 0.18 * _row(words))
-        drawing.line("dimension", (0.0, -0.9 * bottom), (aside, height))
-        drawing.text((aside, height), words, "start", (4, 4), "small")
-    caption = (
-        f"One bead, to scale: melted to {say.length(toe)} from its middle, a hard rim to {say.length(hard.reach_m)}, a soft "
-        f"band to {say.length(reach)} at most. A crack starts at the notch of the toe, in the hard rim, where shrinkage pulls."
+    drawing.text(
+        (-1.7 * reach, -0.32 * deep), writer.text("bead-anatomy.shrinkage"), "start", (0, -10), "small"
     )
+    drawing.text((-1.7 * reach, -0.32 * deep), writer.text("bead-anatomy.pulls"), "start", (0, 18), "small")
+    for row, band in enumerate(bands):
+        bottom = band.points[-1][1]
+        height = -deep * (1.12 + 0.16 * row)
+        aside = reach * (0.75 - 0.18 * row)
+        drawing.line("dimension", (0.0, -0.9 * bottom), (aside, height))
+        drawing.text((aside, height), writer.text(f"bead-anatomy.{band.name}"), "start", (4, 4), "small")
+    caption = writer.text("bead-anatomy", melted=length(toe), hard=length(hard.reach_m), soft=length(reach))
     return Figure(drawing.svg(caption), caption)
 
 
-def _row(words: str) -> int:
-    """The line on which a label stands."""
-    return ("melted", "hard rim, hydrogen in it", "soft band").index(words)
-
-
-def steel_while_hot(say: Say) -> Figure:
+def steel_while_hot(writer: Writer) -> Figure:
     """Yield and stiffness of structural steel while it is hot (EN 1993-1-2, table 3.1), from the table."""
     hottest = 700.0
-    drawing, at = degree_axes(hottest, Writer(say.units))
-    ends: list[float] = []
-    lines: tuple[tuple[str, LineKind, str], ...] = (
+    drawing, at = degree_axes(hottest, writer)
+    ends: list[Quantity] = []
+    kinds: tuple[tuple[str, LineKind, str], ...] = (
         ("yield_factor", "curve", "yield"),
         ("modulus_factor", "curve-second", "stiffness"),
     )
-    for quantity, kind, words in lines:
+    for quantity, kind, part in kinds:
         rows = table("steel-hot-strength").where(quantity=quantity)
         pairs = [(number({**row, "value": row["temperature_degC"]}), number(row)) for row in rows]
         line = [at(degc, share) for degc, share in pairs if degc <= hottest]
@@ -87,27 +81,23 @@ def steel_while_hot(say: Say) -> Figure:
         middle = line[len(line) // 2]
         drawing.text(
             middle,
-            words,
+            writer.text(f"steel-while-hot.{part}"),
             "start" if quantity == "yield_factor" else "end",
             (8, -8) if quantity == "yield_factor" else (-8, 16),
             "strong",
         )
-        ends.append(pairs[[degc for degc, _ in pairs].index(600.0)][1])
-    caption = (
-        f"Structural steel while it is hot, as a share of cold: at {Writer(say.units).plain(degrees(600.0))} it yields at {ends[0]:.0%} and is "
-        f"{ends[1]:.0%} as stiff. The share is for design against fire; hardened steel loses faster."
-    )
+        left = pairs[[degc for degc, _ in pairs].index(600.0)][1]
+        ends.append(Quantity(left, "fraction", places=0))
+    caption = writer.text("steel-while-hot", at=degrees(600.0), yields=ends[0], stiff=ends[1])
     return Figure(drawing.svg(caption), caption)
 
 
-def chain_rules_in_heat(say: Say) -> Figure:
+def chain_rules_in_heat(writer: Writer) -> Figure:
     """Share of a grade 80 chain's rating left while hot: ASME B30.9 in steps, EN 818-6 beside it."""
-    writer = Writer(say.units, scopes=("shared/chain-heat",))
-    drawn = heat_rules_figure(HeatRules(asme_bands("80"), en_bands("80")), writer)
-    return Figure(drawn.svg, drawn.caption)
+    return heat_rules_figure(HeatRules(asme_bands("80"), en_bands("80")), writer.of("shared/chain-heat"))
 
 
-HEAT_LESSONS: dict[str, Callable[[Say], Figure]] = {
+HEAT_LESSONS: dict[str, Callable[[Writer], Figure]] = {
     "bead-anatomy": bead_anatomy,
     "steel-while-hot": steel_while_hot,
     "chain-rules-in-heat": chain_rules_in_heat,

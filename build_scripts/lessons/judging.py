@@ -8,6 +8,7 @@ from __future__ import annotations
 import math
 from collections.abc import Callable
 
+from calc.declaration import Figure
 from calc.figures.drawing import Drawing, LineKind, Point
 from calc.figures.inspection import (
     HookShape,
@@ -18,8 +19,8 @@ from calc.figures.inspection import (
     tip_angle_deg,
 )
 from calc.pulling.statistics_of_few import LEVEL, failure_bound
+from calc.words.facts import Listing, Message, Number, Quantity, length, message, share
 from calc.words.writer import Writer
-from calc.worksheet import Figure, Say
 
 GAUGE_CLASS = 0.02
 """Error of the drawn gauge, as a share of its full scale [-]: an example."""
@@ -30,9 +31,8 @@ def passes_needed(chance: float, confidence: float = LEVEL) -> int:
     return math.ceil(math.log1p(-confidence) / math.log1p(-chance) - 1e-9)
 
 
-def passes_curve(say: Say) -> Figure:
+def passes_curve(writer: Writer) -> Figure:
     """The chance of failure that n passed pulls leave open, over n."""
-    del say
     drawing = Drawing(360, 300, 46)
     wide, tall = 3.0, 2.2
 
@@ -41,32 +41,31 @@ def passes_curve(say: Say) -> Figure:
 
     drawing.fit([(0.0, 0.0), (wide, tall)])
     drawing.line("axis", (0.0, tall), (0.0, 0.0), (wide, 0.0))
-    for share in (0, 25, 50, 75, 100):
-        drawing.line("thin", (0.0, tall * share / 100), (wide, tall * share / 100))
-        drawing.text((0.0, tall * share / 100), f"{share}%", "end", (-6, 5))
+    for part in (0.0, 0.25, 0.5, 0.75, 1.0):
+        drawing.line("thin", (0.0, tall * part), (wide, tall * part))
+        drawing.text((0.0, tall * part), writer.plain(share(part)), "end", (-6, 5))
     for passes in (1, 10, 100, 1000):
-        drawing.text((wide * math.log10(passes) / 3.0, 0.0), f"{passes:,}", "middle", (0, 18))
+        drawing.text((wide * math.log10(passes) / 3.0, 0.0), writer.plain(passes), "middle", (0, 18))
     drawing.line(
         "curve", *(at(passes) for passes in sorted({round(10 ** (step / 30)) for step in range(91)}))
     )
     for passes in (1, 3, 10, 30):
         drawing.circle("pick", at(passes), 4.0, on_sheet=True)
-        drawing.text(at(passes), f"{failure_bound(passes) * 100:.0f}%", "start", (8, -5), "strong")
-    drawing.text((wide / 2, 0.0), "pulls passed, none failed", shift=(0, 36))
-    bounds = "; ".join(
-        f"{passes} pull{'' if passes == 1 else 's'}: up to {failure_bound(passes) * 100:.0f} in 100"
+        bound = Quantity(failure_bound(passes), "fraction", places=0)
+        drawing.text(at(passes), writer.plain(bound), "start", (8, -5), "strong")
+    drawing.text((wide / 2, 0.0), writer.text("passes-curve.axis"), shift=(0, 36))
+    bounds = [
+        message("passes-curve.bound", passes=passes, bound=Number(failure_bound(passes) * 100, places=0))
         for passes in (1, 3, 10, 30, 100)
-    )
-    caption = (
-        "How large the chance of failure at the next like pull may still be, at nineteen to one, after so many passed "
-        f"and none failed. {bounds}. To get under 1 in 1,000 takes {passes_needed(0.001):,} pulls."
+    ]
+    caption = writer.text(
+        "passes-curve", bounds=Listing(tuple(bounds), "semicolon"), one_in=1000, needed=passes_needed(0.001)
     )
     return Figure(drawing.svg(caption), caption)
 
 
-def safe_pull_plan(say: Say) -> Figure:
+def safe_pull_plan(writer: Writer) -> Figure:
     """Plan of a bench pull: the string in its line, the barrier, the person out of line."""
-    del say
     drawing = Drawing(360, 330, 26)
     drawing.fit([(0.0, -2.6), (6.0, 2.6)])
     drawing.area("untouched", (-0.1, -0.75), (6.1, -0.75), (6.1, 0.75), (-0.1, 0.75))
@@ -76,37 +75,32 @@ def safe_pull_plan(say: Say) -> Figure:
     drawing.line("leg", (0.55, 0.0), (3.9, 0.0))
     drawing.area("load", (1.6, -0.2), (2.5, -0.2), (2.5, 0.2), (1.6, 0.2))
     drawing.area("load", (3.9, -0.24), (5.4, -0.24), (5.4, 0.24), (3.9, 0.24))
-    drawing.text((2.05, 0.2), "part", shift=(0, -5))
-    drawing.text((4.65, 0.24), "ram", shift=(0, -5))
-    drawing.text((0.6, 0.42), "anchor", "start")
-    drawing.text((3.0, -0.75), "nobody in here, nor past its two ends", shift=(0, -6), kind="small")
+    drawing.text((2.05, 0.2), writer.text("safe-pull-plan.part"), shift=(0, -5))
+    drawing.text((4.65, 0.24), writer.text("safe-pull-plan.ram"), shift=(0, -5))
+    drawing.text((0.6, 0.42), writer.text("safe-pull-plan.anchor"), "start")
+    drawing.text((3.0, -0.75), writer.text("safe-pull-plan.lane"), shift=(0, -6), kind="small")
     drawing.line("ground", (1.0, -1.3), (5.2, -1.3))
-    drawing.text((1.0, -1.3), "barrier", "start", (0, 16))
+    drawing.text((1.0, -1.3), writer.text("safe-pull-plan.barrier"), "start", (0, 16))
     drawing.line("thin", (4.65, -0.24), (4.65, -1.75), (4.0, -2.1))
     drawing.circle("hook", (3.0, -2.1), 11.0, on_sheet=True)
-    drawing.text((3.0, -2.1), "you", shift=(0, 30), kind="strong")
+    drawing.text((3.0, -2.1), writer.text("safe-pull-plan.you"), shift=(0, 30), kind="strong")
     drawing.circle("hook", (3.75, -2.1), 6.0, on_sheet=True)
-    drawing.text((3.75, -2.1), "pump and gauge", "start", (12, 18))
+    drawing.text((3.75, -2.1), writer.text("safe-pull-plan.pump"), "start", (12, 18))
     drawing.area("load", (1.75, 1.1), (2.35, 1.1), (2.35, 1.4), (1.75, 1.4))
-    drawing.text((2.05, 1.4), "camera or mirror on the part", shift=(0, -7))
+    drawing.text((2.05, 1.4), writer.text("safe-pull-plan.camera"), shift=(0, -7))
     drawing.line("hidden", (2.05, 1.1), (2.05, 0.22))
-    caption = (
-        "Seen from above: anchor, part and ram stand in one straight line. The dashed lane round that line stays empty "
-        "from end to end and beyond both ends. You stand beside the middle, behind a barrier, with the pump and the gauge "
-        "on a long hose, and watch the part through a camera or a mirror."
-    )
+    caption = writer.text("safe-pull-plan")
     return Figure(drawing.svg(caption), caption)
 
 
-def gauge_dial(say: Say) -> Figure:
+def gauge_dial(writer: Writer) -> Figure:
     """A dial gauge with its error, the same at every mark, as a share of the reading at four marks."""
-    del say
     drawing = Drawing(360, 320, 40)
     drawing.fit([(-1.25, -1.1), (1.25, 1.2)])
     start_deg, sweep_deg = 225.0, 270.0
 
-    def at(share: float, radius: float) -> Point:
-        angle = math.radians(start_deg - sweep_deg * share)
+    def at(part: float, radius: float) -> Point:
+        angle = math.radians(start_deg - sweep_deg * part)
         return radius * math.cos(angle), radius * math.sin(angle)
 
     drawing.circle("hook", (0.0, 0.0), 1.12)
@@ -116,27 +110,21 @@ def gauge_dial(say: Say) -> Figure:
             "outline" if long else "thin", at(tick / 50, 0.88 if long else 0.94), at(tick / 50, 1.02)
         )
     drawing.line("leg-careful", *(at(0.25 + 0.5 * step / 40, 1.06) for step in range(41)))
-    said = []
-    for share in (0.25, 0.5, 0.75, 1.0):
-        error = GAUGE_CLASS / share * 100
-        drawing.text(at(share, 0.68), f"±{number(error)}%", kind="strong", shift=(0, 5))
-        said.append(f"at {share * 100:.0f} percent of the scale it is {number(error)} percent of the reading")
+    said: list[Message] = []
+    for part in (0.25, 0.5, 0.75, 1.0):
+        error = GAUGE_CLASS / part * 100
+        words = writer.text("gauge-dial.either-way", error=Number(error, 2))
+        drawing.text(at(part, 0.68), words, kind="strong", shift=(0, 5))
+        said.append(message("gauge-dial.mark", mark=Number(part * 100), error=Number(error, 2)))
+    promised = Number(GAUGE_CLASS * 100, 2)
     drawing.line("leg", (0.0, 0.0), at(0.5, 0.55))
     drawing.circle("pick", (0.0, 0.0), 5.0, on_sheet=True)
-    drawing.text((0.0, -0.82), f"±{number(GAUGE_CLASS * 100)}% of full scale", shift=(0, 4))
-    caption = (
-        f"A dial whose maker promises {number(GAUGE_CLASS * 100)} percent of full scale. The needle may be wrong by the same "
-        f"width anywhere: {'; '.join(said)}. The heavy arc, from a quarter to three quarters, is where such a dial is fit to read."
-    )
+    drawing.text((0.0, -0.82), writer.text("gauge-dial.class", error=promised), shift=(0, 4))
+    caption = writer.text("gauge-dial", error=promised, marks=Listing(tuple(said), "semicolon"))
     return Figure(drawing.svg(caption), caption)
 
 
-def number(value: float) -> str:
-    """A number without needless decimals."""
-    return f"{value:.1f}".removesuffix(".0")
-
-
-def hook_opens(say: Say) -> Figure:
+def hook_opens(writer: Writer) -> Figure:
     """A hook as made and the same hook opened, with the place that is pulled hardest."""
     bowl, section, throat_new, throat_now = 0.022, 0.021, 0.0290, 0.0345
     drawing = Drawing(360, 340, 40)
@@ -144,29 +132,24 @@ def hook_opens(say: Say) -> Figure:
     drawing.line("hidden", *hook_outline(bowl, section, tip_angle_deg(throat_new / bowl)))
     drawing.line("outline", *hook_outline(bowl, section, tip_angle_deg(throat_now / bowl)))
     drawing.arrow((0.0, -bowl * 0.35), (0.0, -bowl))
-    drawing.text((0.0, -bowl * 0.6), "load", "start", (8, 0))
+    drawing.text((0.0, -bowl * 0.6), writer.text("hook-opens.load"), "start", (8, 0))
     back = (-bowl, 0.0)
     drawing.circle("pick", back, 5.0, on_sheet=True)
-    drawing.text(back, "pulled hardest", "start", (10, -6), "strong")
-    drawing.text((-bowl - section, 0.0), "pressed", "start", (6, 16), "small")
-    caption = (
-        f"Dashed, a hook as made, its throat {say.length(throat_new)}. Full line, the same hook after an overload: the tip has "
-        f"moved out and the throat is {say.length(throat_now)}. The steel gave at the ringed place first, inside the back of "
-        "the bowl, level with the load."
-    )
+    drawing.text(back, writer.text("hook-opens.hardest"), "start", (10, -6), "strong")
+    drawing.text((-bowl - section, 0.0), writer.text("hook-opens.pressed"), "start", (6, 16), "small")
+    caption = writer.text("hook-opens", new=length(throat_new), now=length(throat_now))
     return Figure(drawing.svg(caption), caption)
 
 
-def cut_it_up(say: Say) -> Figure:
+def cut_it_up(writer: Writer) -> Figure:
     """Where to cut a hook and a chain link so that neither can be used again."""
-    del say
     bowl, section = 0.022, 0.021
     drawing = Drawing(360, 300, 30)
     drawing.fit([(-bowl - section, -bowl - section), (6.2 * bowl, 1.75 * bowl + section)])
     drawing.line("outline", *hook_outline(bowl, section, tip_angle_deg(1.32)))
     cut: LineKind = "leg-stop"
     drawing.line(cut, (-bowl * 0.55, 0.0), (-bowl - section * 1.3, 0.0))
-    drawing.text((-bowl - section, 0.0), "cut", "start", (0, -8), "strong")
+    drawing.text((-bowl - section, 0.0), writer.text("cut-it-up.cut"), "start", (0, -8), "strong")
     wire, half_long, half_wide = 0.010, 0.024, 0.008
     middle = (4.6 * bowl, 0.4 * bowl)
     for grow in (0.0, wire):
@@ -187,22 +170,20 @@ def cut_it_up(say: Say) -> Figure:
             (middle[0], middle[1] + side * half_wide * 0.6),
             (middle[0], middle[1] + side * (half_wide + wire * 1.4)),
         )
-    drawing.text((middle[0], middle[1] + half_wide + wire), "cut both sides", shift=(0, -14), kind="strong")
-    caption = (
-        "Cut a hook through the back of its bowl, and its eye or pin hole as well. Cut a link through both sides, and a chain "
-        "often enough that no piece left is worth picking up."
-    )
+    both = writer.text("cut-it-up.both")
+    drawing.text((middle[0], middle[1] + half_wide + wire), both, shift=(0, -14), kind="strong")
+    caption = writer.text("cut-it-up")
     return Figure(drawing.svg(caption), caption)
 
 
-def measure_hook(say: Say) -> Figure:
+def measure_hook(writer: Writer) -> Figure:
     """A hook with nothing measured yet: where throat and saddle are taken."""
-    return hook_figure(HookShape(None, None, None), Writer(say.units, scopes=("worksheets/hook-check",)))
+    return hook_figure(HookShape(None, None, None), writer.of("worksheets/hook-check"))
 
 
-def measure_link(say: Say) -> Figure:
+def measure_link(writer: Writer) -> Figure:
     """A link with nothing measured yet: where thickness and inside length are taken."""
-    return link_figure(LinkShape(0.010), "thickness", Writer(say.units, scopes=("shared/chain",)))
+    return link_figure(LinkShape(0.010), writer.text("measure-link.thickness"), writer.of("shared/chain"))
 
 
 def _round(centre: Point, radius: float, from_deg: float, to_deg: float) -> list[Point]:
@@ -211,9 +192,8 @@ def _round(centre: Point, radius: float, from_deg: float, to_deg: float) -> list
     return [(centre[0] + radius * math.cos(turn), centre[1] + radius * math.sin(turn)) for turn in turns]
 
 
-def measure_shackle(say: Say) -> Figure:
+def measure_shackle(writer: Writer) -> Figure:
     """A bow shackle from the front with its pin: bow, pin and mouth to measure. Usual proportion (no source)."""
-    del say
     half_mouth, inner, outer, ear_foot, pin_at = 0.8, 1.3, 2.3, -3.5, -2.7
     pin = 1.12
     drawing = Drawing(360, 340, 46)
@@ -233,24 +213,30 @@ def measure_shackle(say: Say) -> Figure:
         drawing.line("outline", (-half_mouth, pin_at + edge), (half_mouth, pin_at + edge))
     collar = half_mouth + 1.0
     drawing.line(
-        "outline", (collar, pin_at - 0.8), (collar + 0.45, pin_at - 0.8), (collar + 0.45, pin_at + 0.8),
+        "outline",
+        (collar, pin_at - 0.8),
+        (collar + 0.45, pin_at - 0.8),
+        (collar + 0.45, pin_at + 0.8),
         (collar, pin_at + 0.8),
-    )  # fmt: skip
+    )
     drawing.line(
-        "outline", (-collar, pin_at - pin / 2), (-collar - 0.3, pin_at - pin / 2), (-collar - 0.3, pin_at + pin / 2),
+        "outline",
+        (-collar, pin_at - pin / 2),
+        (-collar - 0.3, pin_at - pin / 2),
+        (-collar - 0.3, pin_at + pin / 2),
         (-collar, pin_at + pin / 2),
-    )  # fmt: skip
+    )
     drawing.line("centre", (0.0, outer + 0.25), (0.0, -4.1))
     drawing.line("centre", (-2.4, pin_at), (2.6, pin_at))
-    drawing.dimension((0.0, inner), (0.0, outer), "bow", 70)
-    drawing.dimension((0.0, pin_at - pin / 2), (0.0, pin_at + pin / 2), "pin", 92)
-    drawing.dimension((half_mouth, ear_foot), (-half_mouth, ear_foot), "mouth", 12)
-    drawing.text((collar + 0.45, pin_at + 0.45), "collar", "start", (6, 0))
-    caption = (
-        "A bow shackle from the front. Measure the bow at its crown, where the load sits, and in the legs; the pin where it "
-        "bears; the mouth between the ears. Compare each with a new one of the same make and size. The collar of the pin must "
-        "touch the body."
+    drawing.dimension((0.0, inner), (0.0, outer), writer.text("measure-shackle.bow"), 70)
+    drawing.dimension(
+        (0.0, pin_at - pin / 2), (0.0, pin_at + pin / 2), writer.text("measure-shackle.pin"), 92
     )
+    drawing.dimension(
+        (half_mouth, ear_foot), (-half_mouth, ear_foot), writer.text("measure-shackle.mouth"), 12
+    )
+    drawing.text((collar + 0.45, pin_at + 0.45), writer.text("measure-shackle.collar"), "start", (6, 0))
+    caption = writer.text("measure-shackle")
     return Figure(drawing.svg(caption), caption)
 
 
@@ -263,9 +249,8 @@ def rope_valley_share() -> float:
     return (2 * math.cos(math.radians(30.0)) + 1.0) / 3.0
 
 
-def measure_rope(say: Say) -> Figure:
+def measure_rope(writer: Writer) -> Figure:
     """A six-strand rope: one lay counted on its side, and its section with the caliper right and wrong."""
-    del say
     drawing = Drawing(360, 320, 24)
     drawing.fit([(-0.6, -6.2), (11.0, 1.6)])
     lay, half = 6.5, 0.5
@@ -278,11 +263,11 @@ def measure_rope(say: Say) -> Figure:
             for turn in range(-90, 91, 10)
         ]
         drawing.line("thin", *(point for point in points if 0.0 <= point[0] <= 10.4))
-    drawing.dimension((lay / 6, half), (lay / 6 + lay, half), "one lay: six strands along", 14)
+    drawing.dimension((lay / 6, half), (lay / 6 + lay, half), writer.text("measure-rope.lay"), 14)
     for x, y in ((4.3, 0.25), (5.1, -0.1), (5.6, 0.3)):
         drawing.line("leg", (x, y), (x + 0.16, y + 0.34))
-    drawing.text((5.0, -half), "broken wires: count in one lay", shift=(0, 18))
-    for x, turn, words in ((2.6, 0.0, "crowns: right"), (8.0, 30.0, "valleys: wrong")):
+    drawing.text((5.0, -half), writer.text("measure-rope.wires"), shift=(0, 18))
+    for x, turn, key in ((2.6, 0.0, "crowns"), (8.0, 30.0, "valleys")):
         middle = (x, -3.6)
         for strand in range(6):
             angle = math.radians(60.0 * strand + turn)
@@ -291,18 +276,14 @@ def measure_rope(say: Say) -> Figure:
         reach = 1.5 if turn == 0.0 else 1.5 * rope_valley_share()
         for side in (-1.0, 1.0):
             drawing.line("leg", (x + side * reach, -2.9), (x + side * reach, -4.5))
-        drawing.text((x, -5.1), words, shift=(0, 16))
-    caption = (
-        "A six-strand rope. Above, its side: one lay is the way along which a strand goes once round, six strands along. "
-        "Below, its section: lay the caliper over the crowns of the strands. Over the valleys it reads only "
-        f"{rope_valley_share() * 100:.0f} percent of the true diameter, and a sound rope looks worn."
-    )
+        drawing.text((x, -5.1), writer.text(f"measure-rope.{key}"), shift=(0, 16))
+    reads = Number(rope_valley_share() * 100, places=0)
+    caption = writer.text("measure-rope", reads=reads)
     return Figure(drawing.svg(caption), caption)
 
 
-def measure_web_sling(say: Say) -> Figure:
+def measure_web_sling(writer: Writer) -> Figure:
     """A flat web sling with its two eyes: where to look."""
-    del say
     drawing = Drawing(360, 250, 20)
     drawing.fit([(-0.4, -3.0), (12.4, 3.0)])
     half = 0.6
@@ -324,25 +305,32 @@ def measure_web_sling(say: Say) -> Figure:
             x = end - way * (0.25 + 0.28 * stitch)
             drawing.line("hidden", (x, -half * 0.85), (x, half * 0.85))
     drawing.area("load", (5.3, -0.4), (6.7, -0.4), (6.7, 0.4), (5.3, 0.4))
-    drawing.text((6.0, 0.0), "tag", shift=(0, 5), kind="strong")
+    drawing.text((6.0, 0.0), writer.text("measure-web-sling.tag"), shift=(0, 5), kind="strong")
     drawing.line("leg", (7.2, half), (7.35, half * 0.45), (7.5, half))
-    for to, at, words in (
-        ((7.35, half), (8.4, 2.2), "both edges: cuts"), ((3.6, half), (3.4, 2.2), "stitching"),
-        ((1.2, -0.95), (1.4, -2.4), "eye: wear, burn"), ((6.6, -half), (7.2, -2.4), "faces: holes, melt"),
-    ):  # fmt: skip
+    for to, at, key in (
+        ((7.35, half), (8.4, 2.2), "edges"),
+        ((3.6, half), (3.4, 2.2), "stitching"),
+        ((1.2, -0.95), (1.4, -2.4), "eye"),
+        ((6.6, -half), (7.2, -2.4), "faces"),
+    ):
         drawing.line("thin", at, to)
-        drawing.text(at, words, shift=(0, -6 if at[1] > 0 else 16))
-    caption = (
-        "A flat web sling laid out. Look at the tag, the stitching of both eyes, the inside of the eyes, both edges and both "
-        "faces over the whole length. Turn it over and do it again."
-    )
+        label = writer.text(f"measure-web-sling.{key}")
+        drawing.text(at, label, shift=(0, -6 if at[1] > 0 else 16))
+    caption = writer.text("measure-web-sling")
     return Figure(drawing.svg(caption), caption)
 
 
-JUDGING_LESSONS: dict[str, Callable[[Say], Figure]] = {
-    "passes-curve": passes_curve, "safe-pull-plan": safe_pull_plan, "gauge-dial": gauge_dial, "hook-opens": hook_opens,
-    "cut-it-up": cut_it_up, "measure-hook": measure_hook, "measure-link": measure_link,
-    "measure-shackle": measure_shackle, "measure-rope": measure_rope, "measure-web-sling": measure_web_sling,
-}  # fmt: skip
+JUDGING_LESSONS: dict[str, Callable[[Writer], Figure]] = {
+    "passes-curve": passes_curve,
+    "safe-pull-plan": safe_pull_plan,
+    "gauge-dial": gauge_dial,
+    "hook-opens": hook_opens,
+    "cut-it-up": cut_it_up,
+    "measure-hook": measure_hook,
+    "measure-link": measure_link,
+    "measure-shackle": measure_shackle,
+    "measure-rope": measure_rope,
+    "measure-web-sling": measure_web_sling,
+}
 
 __all__ = ["JUDGING_LESSONS", "passes_needed"]
