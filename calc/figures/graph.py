@@ -4,9 +4,12 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
+from dataclasses import dataclass
 
 from calc.figures.drawing import Drawing, LineKind, Point
-from calc.quantities import number_text
+from calc.quantities import READING_UNITS, from_si, number_text
+from calc.words.facts import Cell, Unit
+from calc.words.writer import Writer
 
 
 def round_ticks(low: float, high: float, wanted: int = 5) -> tuple[float, ...]:
@@ -20,53 +23,85 @@ def round_ticks(low: float, high: float, wanted: int = 5) -> tuple[float, ...]:
     return tuple(number * step for number in range(first, last + 1))
 
 
-def _tick_text(tick: float) -> str:
-    return number_text(tick, 3) if abs(tick) >= 1 or tick == 0 else f"{tick:.3g}".replace("-", "−")
+@dataclass(frozen=True)
+class OwnUnit:
+    """The reader's own unit of a dimension, in which a graph is drawn."""
+
+    dimension: str
+    writer: Writer
+
+    @property
+    def symbol(self) -> str:
+        """The unit's symbol."""
+        us_unit, si_unit = READING_UNITS[self.dimension]
+        return us_unit if self.writer.units == "us" else si_unit
+
+    @property
+    def name(self) -> Unit:
+        """The unit, for a message to name."""
+        return Unit(self.symbol)
+
+    def of(self, value_si: float) -> float:
+        """An SI value in this unit."""
+        return from_si(value_si, self.symbol, self.dimension)
+
+
+@dataclass(frozen=True)
+class Axis:
+    """One axis: its ends in the reader's own unit, and what stands at it."""
+
+    low: float
+    high: float
+    words: str
+
+    @property
+    def span(self) -> float:
+        """From end to end, never nothing."""
+        return max(self.high - self.low, 1e-12)
 
 
 class Graph:
     """A graph under way. Values are given in the reader's own units; both axes are scaled to the sheet."""
 
     def __init__(
-        self, x_range: tuple[float, float], y_range: tuple[float, float], x_words: str, y_words: str,
-        above: Graph | None = None, stacked: bool = False,
-    ) -> None:  # fmt: skip
+        self, x: Axis, y: Axis, writer: Writer, above: Graph | None = None, stacked: bool = False
+    ) -> None:
         """`stacked` leaves room below for a second graph, which is made with `above` set to the first."""
+        self.x, self.y, self.writer = x, y, writer
         self.base = -1.5 if above is not None else 0.0
         self.drawing: Drawing = (
             above.drawing if above is not None else Drawing(400, 630 if stacked else 320, 56)
         )
         if above is None:
             self.drawing.fit([(0.0, -1.5 if stacked else 0.0), (1.4, 1.0)])
-        self.x_low, self.x_high = x_range[0], max(x_range[1], x_range[0] + 1e-12)
-        self.y_low, self.y_high = y_range[0], max(y_range[1], y_range[0] + 1e-12)
-        self._axes(x_words, y_words)
+        self._axes()
 
     def at(self, x: float, y: float) -> Point:
         """A value pair as a place on the board."""
         return (
-            1.4 * (x - self.x_low) / (self.x_high - self.x_low),
-            self.base + (y - self.y_low) / (self.y_high - self.y_low),
+            1.4 * (x - self.x.low) / self.x.span,
+            self.base + (y - self.y.low) / self.y.span,
         )
 
-    def _axes(self, x_words: str, y_words: str) -> None:
-        draw = self.drawing
-        draw.line(
-            "axis",
-            self.at(self.x_low, self.y_high),
-            self.at(self.x_low, self.y_low),
-            self.at(self.x_high, self.y_low),
-        )
-        for tick in round_ticks(self.x_low, self.x_high):
-            place = self.at(tick, self.y_low)
+    def _axes(self) -> None:
+        draw, corner = self.drawing, self.at(self.x.low, self.y.low)
+        far = self.at(self.x.low + self.x.span, self.y.low)
+        draw.line("axis", self.at(self.x.low, self.y.low + self.y.span), corner, far)
+        for tick in round_ticks(self.x.low, self.x.low + self.x.span):
+            place = self.at(tick, self.y.low)
             draw.line("thin", place, (place[0], place[1] - 0.02))
-            draw.text(place, _tick_text(tick), "middle", (0, 20), "small")
-        for tick in round_ticks(self.y_low, self.y_high):
-            place = self.at(self.x_low, tick)
+            draw.text(place, self._tick(tick), "middle", (0, 20), "small")
+        for tick in round_ticks(self.y.low, self.y.low + self.y.span):
+            place = self.at(self.x.low, tick)
             draw.line("thin", place, (place[0] - 0.02, place[1]))
-            draw.text(place, _tick_text(tick), "end", (-8, 4), "small")
-        draw.text((0.7, self.base), x_words, "middle", (0, 40), "small")
-        draw.text((0.0, self.base + 1.0), y_words, "start", (-40, -16), "small")
+            draw.text(place, self._tick(tick), "end", (-8, 4), "small")
+        draw.text((0.7, self.base), self.x.words, "middle", (0, 40), "small")
+        draw.text((0.0, self.base + 1.0), self.y.words, "start", (-40, -16), "small")
+
+    def _tick(self, tick: float) -> str:
+        """A tick as the language writes a number."""
+        text = number_text(tick, 3) if abs(tick) >= 1 or tick == 0 else f"{tick:.3g}".replace("-", "−")
+        return self.writer.plain(Cell(text))
 
     def curve(self, points: Sequence[tuple[float, float]], kind: LineKind = "curve") -> None:
         """A line through value pairs."""
@@ -86,10 +121,10 @@ class Graph:
 
     def note(self, x: float, y: float, words: str, kind: str = "small") -> None:
         """Words beside a value pair."""
-        anchor_end = (x - self.x_low) > 0.6 * (self.x_high - self.x_low)
+        anchor_end = (x - self.x.low) > 0.6 * self.x.span
         self.drawing.text(
             self.at(x, y), words, "end" if anchor_end else "start", (-8 if anchor_end else 8, -8), kind
         )
 
 
-__all__ = ["Graph", "round_ticks"]
+__all__ = ["Axis", "Graph", "OwnUnit", "round_ticks"]

@@ -12,33 +12,49 @@ from __future__ import annotations
 import math
 from collections.abc import Sequence
 from dataclasses import dataclass
+from statistics import fmean, median
 
-from calc.pulling.statistics_of_few import median, student_t_factor, student_t_two_sided, theil_sen
+from calc.pulling.statistics_of_few import student_t_factor, student_t_two_sided, theil_sen
 
 FALSE_ALARM = 0.01
 """Chance [-] of calling a straight log bent, at most, on readings with normal scatter."""
 
 MOST_CANDIDATES = 60
+"""Forces, at most, at which a break is tried."""
 GRID = 50
+"""Steps of the grid on which the break is narrowed down."""
 STANDS_OUT = 6.0
 """A reading that lies so many robust standard deviations off its neighbours, alone, is set aside [-]."""
+MAD_TO_DEVIATION = 1.4826
+"""Standard deviation over the median distance from the middle, for normal scatter [-]."""
+
+
+@dataclass(frozen=True)
+class Bend:
+    """The force at which the readings leave the straight line [N], with its 95 percent bounds [N]."""
+
+    at_n: float
+    low_n: float
+    high_n: float
 
 
 @dataclass(frozen=True)
 class Departure:
-    """Straight part and break: offset [m] and compliance [m/N] of the straight part, scatter of a reading [m]; force of
-    the break [N] with its 95 percent bounds, or None where the log is straight; t of the best break and its chance.
+    """Straight part and break: offset [m] and compliance [m/N] of the straight part, scatter of a reading [m]; the bend, or
+    None where the log is straight; t of the likeliest break [-], its chance [-], and how many places were tried.
     """
 
     offset_m: float
     compliance_m_per_n: float
     scatter_m: float
-    departs_at_n: float | None
-    departs_low_n: float | None
-    departs_high_n: float | None
+    bend: Bend | None
     t_value: float
     chance: float
     candidates: int
+
+    def on_line_m(self, force_n: float) -> float:
+        """The gap [m] of the straight line at a force [N]."""
+        return self.offset_m + self.compliance_m_per_n * force_n
 
 
 def standing_out(force_n: Sequence[float], gap_m: Sequence[float]) -> tuple[int, ...]:
@@ -50,7 +66,7 @@ def standing_out(force_n: Sequence[float], gap_m: Sequence[float]) -> tuple[int,
     gone: list[int] = []
     while len(gone) < len(force_n) // 10:
         off = {i: _off_chord(force_n, gap_m, kept, i) for i in range(1, len(kept) - 1)}
-        spread = 1.4826 * median([abs(value) for value in off.values()])
+        spread = MAD_TO_DEVIATION * median(abs(value) for value in off.values())
         floor = 1e-3 * (max(gap_m) - min(gap_m))
         alone = [
             i
@@ -74,96 +90,138 @@ def _off_chord(force_n: Sequence[float], gap_m: Sequence[float], kept: Sequence[
 
 
 @dataclass(frozen=True)
-class _Straight:
-    """The forces about their mean, and what is left of the gaps after the best straight line."""
+class _Broken:
+    """A line broken at a force: the extra compliance past it, the size of its regressor, the sum of squares left."""
 
+    extra: float
+    size: float
+    left: float
+
+
+@dataclass(frozen=True)
+class _Straight:
+    """Readings in the order of force, about their best straight line: forces [N], gaps [m], forces about their mean, and what
+    is left of the gaps. The line is worked out here and not by statistics.linear_regression, because the test of a break
+    needs the centred forces and what is left.
+    """
+
+    force_n: tuple[float, ...]
+    gap_m: tuple[float, ...]
     centred: tuple[float, ...]
     spread: float
     left: tuple[float, ...]
     sum_of_squares: float
 
+    @property
+    def floor(self) -> float:
+        """The variance [m2] that no dial undercuts: a ten-thousandth of its travel, squared."""
+        return (1e-4 * (max(self.gap_m) - min(self.gap_m))) ** 2
+
+    def broken_at(self, b: float) -> _Broken:
+        """The line with a break at the force b [N]."""
+        hinge = [max(0.0, f - b) for f in self.force_n]
+        mean = sum(hinge) / len(hinge)
+        lean = sum(f * (h - mean) for f, h in zip(self.centred, hinge, strict=True)) / self.spread
+        across = [h - mean - lean * f for f, h in zip(self.centred, hinge, strict=True)]
+        size = sum(a * a for a in across)
+        extra = sum(a * r for a, r in zip(across, self.left, strict=True)) / size
+        return _Broken(extra, size, max(0.0, self.sum_of_squares - extra * extra * size))
+
 
 def _straight(force_n: Sequence[float], gap_m: Sequence[float]) -> _Straight:
-    mean_f, mean_g = math.fsum(force_n) / len(force_n), math.fsum(gap_m) / len(gap_m)
-    centred = tuple(f - mean_f for f in force_n)
+    pairs = sorted(zip(force_n, gap_m, strict=True))
+    forces, gaps = tuple(pair[0] for pair in pairs), tuple(pair[1] for pair in pairs)
+    mean_f, mean_g = fmean(forces), fmean(gaps)
+    centred = tuple(f - mean_f for f in forces)
     spread = math.fsum(f * f for f in centred)
-    slope = math.fsum(f * (g - mean_g) for f, g in zip(centred, gap_m, strict=True)) / spread
-    left = tuple(g - mean_g - slope * f for f, g in zip(centred, gap_m, strict=True))
-    return _Straight(centred, spread, left, math.fsum(r * r for r in left))
+    slope = math.fsum(f * (g - mean_g) for f, g in zip(centred, gaps, strict=True)) / spread
+    left = tuple(g - mean_g - slope * f for f, g in zip(centred, gaps, strict=True))
+    return _Straight(forces, gaps, centred, spread, left, math.fsum(r * r for r in left))
 
 
-def _break_at(force_n: Sequence[float], straight: _Straight, b: float) -> tuple[float, float, float]:
-    """Extra compliance d past a break at b, the size of its regressor, and the sum of squares left."""
-    hinge = [max(0.0, f - b) for f in force_n]
-    mean = sum(hinge) / len(hinge)
-    lean = sum(f * (h - mean) for f, h in zip(straight.centred, hinge, strict=True)) / straight.spread
-    across = [h - mean - lean * f for f, h in zip(straight.centred, hinge, strict=True)]
-    size = sum(a * a for a in across)
-    extra = sum(a * r for a, r in zip(across, straight.left, strict=True)) / size
-    return extra, size, max(0.0, straight.sum_of_squares - extra * extra * size)
+def apart(values: Sequence[float]) -> list[float]:
+    """The different values, rising: those closer than a millionth of the span are one.
 
-
-def apart(force_n: Sequence[float]) -> list[float]:
-    """The different forces [N], rising: those closer than a millionth of the span are one."""
-    ordered = sorted(force_n)
+    >>> apart([3.0, 1.0, 3.0, 2.0])
+    [1.0, 2.0, 3.0]
+    """
+    ordered = sorted(values)
     least = 1e-6 * (ordered[-1] - ordered[0])
     found = [ordered[0]]
-    for force in ordered[1:]:
-        if force - found[-1] > least:
-            found.append(force)
+    for value in ordered[1:]:
+        if value - found[-1] > least:
+            found.append(value)
     return found
+
+
+@dataclass(frozen=True)
+class _Test:
+    """The likeliest of the breaks tried: its t [-], its chance under a straight log [-], and how many were tried."""
+
+    t_value: float
+    chance: float
+    candidates: int
+
+
+def _likeliest(straight: _Straight, inside: Sequence[float]) -> _Test:
+    """Try a break at every force inside, or at an even choice of them."""
+    candidates = inside[:: max(1, math.ceil(len(inside) / MOST_CANDIDATES))]
+    freedom = len(straight.force_n) - 3
+    best_t = 0.0
+    for b in candidates:
+        broken = straight.broken_at(b)
+        t = broken.extra * math.sqrt(broken.size / max(broken.left / freedom, straight.floor))
+        best_t = max(best_t, t)
+    chance = min(1.0, student_t_two_sided(best_t, freedom) / 2 * max(1, len(candidates)))
+    return _Test(best_t, chance, len(candidates))
 
 
 def find_departure(force_n: Sequence[float], gap_m: Sequence[float]) -> Departure:
     """Fit the straight part and test for a break.
 
-    force_n, gap_m -- at least six readings on the way up, at four different forces or more, in any order
+    force_n, gap_m -- at least six readings on the way up [N], [m], at four different forces or more, in any order
+
+    >>> force = [1e3 * f for f in range(1, 13)]
+    >>> find_departure(force, [2e-7 * f for f in force]).bend is None
+    True
+    >>> bend = find_departure(force, [2e-7 * f + 6e-7 * max(0.0, f - 7e3) for f in force]).bend
+    >>> bend is not None and abs(bend.at_n - 7e3) < 50
+    True
     """
-    pairs = sorted(zip(force_n, gap_m, strict=True))
-    f, g = [pair[0] for pair in pairs], [pair[1] for pair in pairs]
-    n = len(f)
-    straight = _straight(f, g)
-    floor = (1e-4 * (max(g) - min(g))) ** 2
-    different = apart(f)
-    inside = different[1:-1]
-    step = max(1, math.ceil(len(inside) / MOST_CANDIDATES))
-    candidates = inside[::step]
-    best_t, best_b = 0.0, None
-    for b in candidates:
-        extra, size, left = _break_at(f, straight, b)
-        t = extra * math.sqrt(size / max(left / (n - 3), floor))
-        if t > best_t:
-            best_t, best_b = t, b
-    chance = min(1.0, student_t_two_sided(best_t, n - 3) / 2 * max(1, len(candidates)))
-    bent = best_b is not None and chance < FALSE_ALARM
-    low = high = at = None
-    if bent:
-        at, low, high = _profile(f, straight, floor, (different[1], different[-2]))
-    below = [(x, y) for x, y in zip(f, g, strict=True) if at is None or x <= at]
-    offset, compliance = theil_sen([x for x, _ in below], [y for _, y in below])
-    off = [y - offset - compliance * x for x, y in below]
-    scatter = max(1.4826 * median([abs(value) for value in off]), math.sqrt(floor))
-    return Departure(offset, compliance, scatter, at, low, high, best_t, chance, len(candidates))
+    straight = _straight(force_n, gap_m)
+    different = apart(straight.force_n)
+    tried = _likeliest(straight, different[1:-1])
+    bent = tried.t_value > 0.0 and tried.chance < FALSE_ALARM
+    bend = _bend(straight, different[1], different[-2]) if bent else None
+    below = [
+        (f, g)
+        for f, g in zip(straight.force_n, straight.gap_m, strict=True)
+        if bend is None or f <= bend.at_n
+    ]
+    offset, compliance = theil_sen([f for f, _ in below], [g for _, g in below])
+    off = median(abs(g - offset - compliance * f) for f, g in below)
+    scatter = max(MAD_TO_DEVIATION * off, math.sqrt(straight.floor))
+    return Departure(offset, compliance, scatter, bend, tried.t_value, tried.chance, tried.candidates)
 
 
-def _profile(
-    f: Sequence[float], straight: _Straight, floor: float, ends: tuple[float, float]
-) -> tuple[float, float, float]:
-    """The break with the least sum of squares and the 95 percent bounds around it, on a grid drawn three times, finer each time."""
-    low, high = ends
-    n, at = len(f), low
+def _bend(straight: _Straight, first: float, last: float) -> Bend:
+    """The break with the least sum of squares between two forces [N], and the 95 percent bounds around it, on a grid drawn
+    three times, finer each time.
+    """
+    low, high, at = first, last, first
+    n = len(straight.force_n)
+    least_left, freedom = straight.floor * (n - 3), max(1, n - 4)
     for _ in range(3):
         step = (high - low) / GRID
         profile = []
-        for number in range(GRID + 1):
-            b = low + step * number
-            extra, _, left = _break_at(f, straight, b)
-            profile.append((max(left, floor * (n - 3)) if extra > 0 else math.inf, b))
+        for b in (low + step * number for number in range(GRID + 1)):
+            broken = straight.broken_at(b)
+            profile.append((max(broken.left, least_left) if broken.extra > 0 else math.inf, b))
         least, at = min(profile)
-        allowed = least * (1 + student_t_factor(max(1, n - 4)) ** 2 / max(1, n - 4))
+        allowed = least * (1 + student_t_factor(freedom) ** 2 / freedom)
         inside = [b for left, b in profile if left <= allowed]
-        low, high = max(ends[0], min(inside) - step), min(ends[1], max(inside) + step)
-    return at, low, high
+        low, high = max(first, min(inside) - step), min(last, max(inside) + step)
+    return Bend(at, low, high)
 
 
-__all__ = ["FALSE_ALARM", "Departure", "apart", "find_departure", "standing_out"]
+__all__ = ["FALSE_ALARM", "Bend", "Departure", "apart", "find_departure", "standing_out"]

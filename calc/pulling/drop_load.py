@@ -7,7 +7,12 @@ worked out for a chain by its modulus.
 
 from __future__ import annotations
 
-from calc.figures.pulling import drop_figure
+from dataclasses import dataclass
+
+from calc.comparing import exceeds
+from calc.declaration import Citation, Figure, Result, Step, Worksheet, step
+from calc.figures.pull_graphs import Drop, drop_figure
+from calc.inputs import Bounds, ChoiceInput, Given, QuantityInput, TextInput
 from calc.inspecting.chain_marks import ChainSize, chain_sizes, may_lift, size_named
 from calc.inspecting.chain_ratings import lifting_ratings
 from calc.inspecting.nominal_wire import nominal_m
@@ -19,20 +24,45 @@ from calc.pulling.energy import (
     drop_speed_m_per_s,
     stretch_m,
 )
-from calc.quantities import STANDARD_GRAVITY_M_PER_S2, number_text
-from calc.worksheet import (
-    Answer,
-    Caution,
-    Choice,
-    Citation,
-    Given,
-    Input,
-    Result,
-    Say,
-    Step,
-    Verdict,
-    Worksheet,
-)
+from calc.quantities import STANDARD_GRAVITY_M_PER_S2
+from calc.reasons import Reason, caution, note, stop
+from calc.words.facts import Absent, Cell, Fact, Listing, Quantity, absent, force, length, message, weight
+from calc.words.writer import Writer
+
+
+@dataclass(frozen=True)
+class Chain:
+    """A chain as a spring: wire [m], length [m], modulus on both sides of the link [Pa]."""
+
+    wire_m: float
+    length_m: float
+    modulus_pa: float
+
+    def stretch_m(self, force_n: float) -> float:
+        """Stretch [m] under a force [N]."""
+        return stretch_m(force_n, chain_stiffness_n_per_m(self.wire_m, self.length_m))
+
+
+@dataclass(frozen=True)
+class Found:
+    """What the drop does to the sling. `chain` is there where the stretch was worked out for it."""
+
+    weight_kg: float
+    drop_height_m: float
+    chain: Chain | Absent
+    factor: float
+    peak_force_n: float
+    static_stretch_m: float
+    peak_stretch_m: float
+    speed_m_per_s: float
+    rating_kg: float | Absent
+    use_percent: float | Absent
+    sources: tuple[Citation, ...]
+
+    @property
+    def weight_n(self) -> float:
+        """Pull of the load at rest [N]."""
+        return self.weight_kg * STANDARD_GRAVITY_M_PER_S2
 
 
 def _size(given: Given) -> ChainSize | None:
@@ -40,156 +70,179 @@ def _size(given: Given) -> ChainSize | None:
         return None
     size = size_named(given.text("size"))
     if size is None:
-        raise given.refuse(
-            "size", f"is not a size of the tables. Give one of: {', '.join(s.words for s in chain_sizes())}."
-        )  # fmt: skip
+        sizes = Listing(tuple(_size_words(one) for one in chain_sizes()))
+        raise given.refuse("size", "not-a-size", sizes=sizes)
     return size
 
 
-def _static_stretch(given: Given, size: ChainSize | None, weight_n: float) -> float:
+def _size_words(size: ChainSize) -> Fact:
+    inch = Listing(tuple(Cell(name, "in") for name in size.inch_names), "or")
+    return message("chain-size", inch=inch, metric=Cell(size.metric_name, "mm"))
+
+
+def _chain(given: Given, size: ChainSize | None) -> Chain | Absent:
+    """The chain, where no stretch was given; refuses if too little is known of it."""
     if given.has("stretch"):
-        return given.si("stretch")
+        return absent("stretch-given")
     if size is None:
-        raise given.refuse("stretch", "is needed, or the chain's size and length. Give one of them.")
+        raise given.refuse("stretch", "stretch-missing")
     if not given.has("length"):
-        raise given.refuse("length", "is needed to find how far the chain stretches. Give its length.")
-    return stretch_m(weight_n, chain_stiffness_n_per_m(nominal_m(size), given.si("length")))
+        raise given.refuse("length", "length-missing")
+    wire_m = nominal_m(size)
+    return Chain(wire_m, given.si("length"), chain_modulus_pa(wire_m))
 
 
-def _rating_kg(given: Given, size: ChainSize | None) -> tuple[float | None, tuple[Citation, ...]]:
-    """Rating [kg]: as given, else of the chain by grade and size; None where there is none."""
+@dataclass(frozen=True)
+class _Rating:
+    """Rating [kg], or why there is none, and where it is printed."""
+
+    rating_kg: float | Absent
+    sources: tuple[Citation, ...] = ()
+
+
+def _rating(given: Given, size: ChainSize | None) -> _Rating:
+    """As given, else of the chain by grade and size."""
     if given.has("rating"):
-        return given.si("rating"), ()
-    if size is None or not given.has("grade") or may_lift(given.text("grade")) is not True:
-        return None, ()
-    found = lifting_ratings(given.text("grade"), size)
+        return _Rating(given.si("rating"))
+    lifts = may_lift(given.text("grade")) if given.has("grade") else None
+    if lifts is False:
+        return _Rating(absent("no-lifting-rating", mark=given.text("grade")))
+    found = lifting_ratings(given.text("grade"), size) if lifts and size is not None else ()
     if not found:
-        return None, ()
+        return _Rating(absent("none-given"))
     lowest = min(found, key=lambda one: one.working_load_limit_kg)
-    return lowest.working_load_limit_kg, (Citation(lowest.source, lowest.locator),)
+    return _Rating(lowest.working_load_limit_kg, (Citation(lowest.source, lowest.locator),))
 
 
-def compute(given: Given, say: Say) -> Answer:
-    """Work the sheet out; see WORKSHEET for inputs and results."""
-    weight_kg = given.si("weight")
+def find(given: Given) -> Found:
+    """The peak pull of the drop; see WORKSHEET for inputs and results."""
+    weight_kg, height_m = given.si("weight"), given.si("drop_height")
     weight_n = weight_kg * STANDARD_GRAVITY_M_PER_S2
     size = _size(given)
-    static = _static_stretch(given, size, weight_n)
-    height = given.si("drop_height")
-    factor = drop_factor(height, static)
-    peak = factor * weight_n
-    rating, sources = _rating_kg(given, size)
-    use = None if rating is None else peak / (rating * STANDARD_GRAVITY_M_PER_S2)
-    barred = rating is None and given.has("grade") and may_lift(given.text("grade")) is False
-    verdict: Verdict = "stop" if barred or (use is not None and use > 1 + 1e-12) else "caution"
-    return Answer(
-        verdict=verdict,
-        headline=_headline(say, given, factor, peak, rating, use, barred),
-        big="peak_force",
-        results={
-            "factor": factor, "peak_force": peak, "static_stretch": static, "peak_stretch": static * factor,
-            "speed": drop_speed_m_per_s(height, STANDARD_GRAVITY_M_PER_S2), "use_percent": use, "rating": rating,
-        },
-        shown={} if rating is not None else {
-            "use_percent": "no rating to hold it against", "rating": "no lifting rating" if barred else "none given",
-        },
-        steps=_steps(say, given, size, weight_n, static, height, factor, peak),
-        cautions=_cautions(use, barred, given.has("stretch")),
-        figure=drop_figure(height, static, static * factor, weight_kg, peak, say),
-        citations=sources if given.has("stretch") else (*sources, Citation(**vars(chain_modulus_citation()))),
-    )  # fmt: skip
-
-
-def _headline(
-    say: Say, given: Given, factor: float, peak: float, rating: float | None, use: float | None, barred: bool
-) -> str:
-    first = (
-        f"Dropped {say.of(given.si('drop_height'), 'length')}, the load pulls {number_text(factor, 3, 'up')} times its "
-        f"weight: {say.force(peak, 'up')}."
+    chain = _chain(given, size)
+    static_m = given.si("stretch") if isinstance(chain, Absent) else chain.stretch_m(weight_n)
+    factor = drop_factor(height_m, static_m)
+    rating = _rating(given, size)
+    return Found(
+        weight_kg=weight_kg,
+        drop_height_m=height_m,
+        chain=chain,
+        factor=factor,
+        peak_force_n=factor * weight_n,
+        static_stretch_m=static_m,
+        peak_stretch_m=static_m * factor,
+        speed_m_per_s=drop_speed_m_per_s(height_m, STANDARD_GRAVITY_M_PER_S2),
+        rating_kg=rating.rating_kg,
+        use_percent=_use(factor * weight_n, rating.rating_kg),
+        sources=rating.sources,
     )
-    if barred:
-        return f"{first} Grade {given.text('grade')} chain has no lifting rating at all."
-    if use is None or rating is None:
-        return f"{first} Rigging is rated for steady loads, not for this."
-    rated = say.of(rating, "weight", "down", 4)
-    share = number_text(use * 100, 3, "up")
-    return f"{first} That is {share}% of the {rated} it is rated for, and a rating is for a steady pull."
 
 
-def _steps(
-    say: Say, given: Given, size: ChainSize | None, weight_n: float, static: float, height: float, factor: float,
-    peak: float,
-) -> tuple[Step, ...]:  # fmt: skip
-    if given.has("stretch") or size is None:
-        first = Step("Stretch at rest", "as given", say.one(static, "length"), say.of(static, "length"))
-    else:
-        wire = nominal_m(size)
-        first = Step(
-            "Stretch at rest", "weight × length / (modulus × 2 × π d²/4)",
-            f"{say.one(weight_n, 'force')} × {say.one(given.si('length'), 'length')} / "
-            f"({number_text(chain_modulus_pa(wire) / 1e9, 3)} GPa × 2 × π/4 × {say.one(wire, 'length')}²)",
-            say.of(static, "length"),
-        )  # fmt: skip
-    return (
-        first,
-        Step(
-            "Drop factor", "1 + √(1 + 2 × drop / stretch)",
-            f"1 + √(1 + 2 × {say.one(height, 'length')} / {say.one(static, 'length')})", number_text(factor, 4),
-        ),
-        Step("Peak pull", "factor × weight", f"{number_text(factor, 4)} × {say.one(weight_n, 'force')}",
-             say.force(peak, "up")),
-    )  # fmt: skip
+def _use(peak_n: float, rating_kg: float | Absent) -> float | Absent:
+    """Share of the rating that the peak uses [-]."""
+    if isinstance(rating_kg, Absent):
+        return absent("no-rating")
+    return peak_n / (rating_kg * STANDARD_GRAVITY_M_PER_S2)
 
 
-def _cautions(use: float | None, barred: bool, stretch_given: bool) -> tuple[Caution, ...]:
-    cautions = []
-    if barred or (use is not None and use > 1 + 1e-12):
-        cautions.append(
-            Caution("Take the slack up by hand-speed before the load leaves the floor. Never snatch, never let it run.", "prohibition")
-        )  # fmt: skip
-    cautions.append(
-        Caution("After any drop the whole string is out of use until every part is inspected: hook, latch, links, pins.", "mandatory")
-    )  # fmt: skip
-    cautions.append(
-        Caution("A jerk breaks cold, cracked or hardened steel without a warning stretch, far under the force worked out here.", "warning")
-    )  # fmt: skip
-    if not stretch_given:
-        cautions.append(
-            Caution("The chain's modulus is measured on large mooring chain. In shop sizes take the answer as its size only; crane, hook and floor give a little and soften it.", "note")
-        )  # fmt: skip
-    return tuple(cautions)
+def judge(found: Found) -> tuple[Reason, ...]:
+    """The peak against the rating. A rating is for a steady pull, so no drop is within it."""
+    reasons = [_against_rating(found), note("inspect-the-string", "mandatory")]
+    reasons.append(note("breaks-without-warning", "warning"))
+    if not isinstance(found.chain, Absent):
+        reasons.append(note("modulus-of-large-chain"))
+    return tuple(reasons)
 
+
+def _against_rating(found: Found) -> Reason:
+    rating = found.rating_kg
+    if isinstance(rating, Absent):
+        barred = rating.code == "no-lifting-rating"
+        return stop("ties-down-only", **rating.facts) if barred else caution("no-rating")
+    over = not isinstance(found.use_percent, Absent) and exceeds(found.use_percent, 1.0)
+    return stop("over-rating") if over else caution("under-rating")
+
+
+def work(found: Found) -> tuple[Step, ...]:
+    """The lines of the working."""
+    return (_stretch_step(found), step("factor"), step("peak", pull=force(found.weight_n)))
+
+
+def _stretch_step(found: Found) -> Step:
+    chain = found.chain
+    if isinstance(chain, Absent):
+        return step("stretch-given")
+    return step(
+        "stretch-of-chain",
+        pull=force(found.weight_n),
+        long=length(chain.length_m),
+        modulus=Quantity(chain.modulus_pa, "pressure", units=("GPa", "GPa")),
+        wire=length(chain.wire_m),
+    )
+
+
+def draw(found: Found, writer: Writer) -> Figure:
+    """Pull against travel."""
+    drop = Drop(
+        found.drop_height_m,
+        found.static_stretch_m,
+        found.peak_stretch_m,
+        found.weight_kg,
+        found.peak_force_n,
+    )
+    caption = writer.text(
+        "figure",
+        drop=length(drop.height_m),
+        pull=force(drop.peak_n, "demand"),
+        peak=length(drop.peak_m),
+        rest=length(drop.static_m),
+        load=weight(drop.weight_kg),
+    )
+    return drop_figure(drop, caption, writer)
+
+
+def cite(found: Found) -> tuple[Citation, ...]:
+    """Where rating and modulus stand."""
+    if isinstance(found.chain, Absent):
+        return found.sources
+    return (*found.sources, chain_modulus_citation())
+
+
+_WEIGHT = Bounds(above=0, at_most=2_000_000)
 
 WORKSHEET = Worksheet(
     name="drop-load",
-    title="How hard does a load jerk its sling when it drops?",
-    summary="The peak pull when a load falls a little before its sling comes taut, held against the rating.",
     inputs=(
-        Input("weight", "Weight of the load", "quantity", "weight", above=0, at_most=2_000_000),
-        Input("drop_height", "How far it drops before the sling is taut", "quantity", "length", at_least=0, at_most=2000,
-              help="Slack, a slipping hitch, a link that flips. 0: let go on a taut sling."),
-        Input("stretch", "Stretch of the sling under that weight at rest", "quantity", "length", above=0, at_most=400,
-              required=False, help="If you measured it. Else give the chain's size and length."),
-        Input("grade", "Grade of the chain", "choice", required=False,
-              choices=tuple(Choice(g, f"Grade {g}") for g in ("80", "100", "70", "43", "30", "8", "5", "4"))),
-        Input("size", "Size of the chain", "text", required=False, help="Such as 3/8 or 10 mm."),
-        Input("length", "Length of the chain", "quantity", "length", "ft", "m", above=0, at_most=1000, required=False),
-        Input("rating", "Or: rating of the sling, from its tag", "quantity", "weight", above=0, at_most=2_000_000,
-              required=False),
+        QuantityInput("weight", dimension="weight", bounds=_WEIGHT),
+        QuantityInput("drop_height", dimension="length", bounds=Bounds(at_least=0, at_most=2000)),
+        QuantityInput("stretch", dimension="length", bounds=Bounds(above=0, at_most=400), required=False),
+        ChoiceInput("grade", choices=("80", "100", "70", "43", "30", "8", "5", "4"), required=False),
+        TextInput("size", required=False),
+        QuantityInput(
+            "length",
+            dimension="length",
+            unit="ft",
+            unit_si="m",
+            bounds=Bounds(above=0, at_most=1000),
+            required=False,
+        ),
+        QuantityInput("rating", dimension="weight", bounds=_WEIGHT, required=False),
     ),
     results=(
-        Result("peak_force", "Peak pull", "force", rounding="up"),
-        Result("factor", "Times its weight", digits=3, rounding="up"),
-        Result("use_percent", "Share of the rating", "fraction", rounding="up"),
-        Result("rating", "Rating", "weight", rounding="down", digits=4),
-        Result("static_stretch", "Stretch at rest", "length"),
-        Result("peak_stretch", "Stretch at the peak", "length"),
-        Result("speed", "Speed when the sling comes taut", "speed", "ft/s", "m/s"),
+        Result("peak_force", "force", "demand"),
+        Result("factor", sense="demand"),
+        Result("use_percent", "fraction", "demand"),
+        Result("rating", "weight", "capacity", digits=4),
+        Result("static_stretch", "length"),
+        Result("peak_stretch", "length"),
+        Result("speed", "speed", unit="ft/s", unit_si="m/s"),
     ),
-    compute=compute,
-    example={
-        "weight": "870 lb", "drop_height": "3 in", "grade": "80", "size": "5/16", "length": "6.5 ft",
-    },
-    example_story="The yard's diesel hangs 3 in off its bed when a twisted link in the sling lets go and rights itself.",
+    find=find,
+    judge=judge,
+    work=work,
+    draw=draw,
+    cite=cite,
+    large="peak_force",
+    example={"weight": "870 lb", "drop_height": "3 in", "grade": "80", "size": "5/16", "length": "6.5 ft"},
     citations=(Citation("gere", "s. 2.8, impact loading"),),
-)  # fmt: skip
+)

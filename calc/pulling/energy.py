@@ -12,7 +12,11 @@ from calc.lifting.chain_spring import chain_modulus_citation, chain_modulus_pa, 
 
 
 def chain_stiffness_n_per_m(wire_m: float, length_m: float) -> float:
-    """Pull per stretch [N/m] of a chain of the wire [m] and length [m]."""
+    """Pull per stretch [N/m] of a chain of a wire [m] and a length [m], both over 0.
+
+    >>> round(chain_stiffness_n_per_m(0.010, 2.0) / 1e6, 2)
+    4.26
+    """
     return chain_stiffness_n(wire_m) / length_m
 
 
@@ -45,7 +49,11 @@ def drop_factor(height_m: float, static_stretch_m: float) -> float:
 
 
 def drop_speed_m_per_s(height_m: float, gravity_m_per_s2: float) -> float:
-    """Speed [m/s] after a free fall of a height [m]."""
+    """Speed [m/s] after a free fall of a height [m], 0 or more, under gravity [m/s2].
+
+    >>> round(drop_speed_m_per_s(0.5, 9.80665), 2)
+    3.13
+    """
     return math.sqrt(2.0 * gravity_m_per_s2 * height_m)
 
 

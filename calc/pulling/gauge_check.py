@@ -1,359 +1,298 @@
 """Does my gauge tell the truth?
 
 Hang known weights on it, note what it reads, and weigh the error against every doubt: the known weight's own
-tolerance, the scatter of the readings and the smallest division. Uncertainties combine as JCGM 100:2008 (GUM) says:
-Type A from repeats (4.2), rectangular limits over root three (4.3.7), a division over root twelve (F.2.2.1), expanded
-with Student's t (G.4). Within a class only if error and uncertainty together fit; outside only if they cannot.
+tolerance, the scatter of the readings and the smallest division (calc.pulling.gauge_errors, after JCGM 100:2008). Within
+a class only if error and uncertainty together fit; outside only if they cannot.
 """
 
 from __future__ import annotations
 
-import math
 from collections.abc import Sequence
 from dataclasses import dataclass
-from typing import Literal
 
-from calc.figures.graph import Graph
-from calc.pulling.statistics_of_few import Line, expanded, least_squares
-from calc.quantities import from_si, number_text
-from calc.worksheet import (
-    Answer,
-    Caution,
-    Choice,
-    Citation,
-    Figure,
-    Given,
-    Input,
-    Result,
-    Say,
-    Step,
-    Verdict,
-    Worksheet,
+from calc.comparing import exceeds
+from calc.declaration import Citation, Figure, Result, Step, Worksheet, step
+from calc.figures.pull_graphs import GaugePoint, gauge_figure
+from calc.inputs import Bounds, ChoiceInput, Given, QuantityInput, RowsInput
+from calc.pulling.gauge_errors import (
+    Doubts,
+    KnownWeight,
+    Point,
+    Standing,
+    pooled_scatter,
+    usable_range_kg,
+    worst_standing,
 )
+from calc.pulling.statistics_of_few import Line, least_squares
+from calc.reasons import Reason, caution, note, stop, unknown, within
+from calc.words.facts import Absent, Fact, Listing, Message, absent, message, weight
+from calc.words.writer import Writer
 
-Within = Literal["within", "outside", "cannot tell"]
-
-
-@dataclass(frozen=True)
-class Point:
-    """What one known weight showed: weight, mean reading, error, expanded uncertainty, allowed error [kg]."""
-
-    weight_kg: float
-    mean_kg: float
-    readings: int
-    uncertainty_kg: float
-    allowed_kg: float
-
-    @property
-    def error_kg(self) -> float:
-        """Mean reading less the true weight [kg]."""
-        return self.mean_kg - self.weight_kg
-
-    @property
-    def within(self) -> Within:
-        """Whether the error is within the allowed one, whatever the doubt; outside; or cannot be told."""
-        if abs(self.error_kg) + self.uncertainty_kg <= self.allowed_kg * (1 + 1e-12):
-            return "within"
-        if abs(self.error_kg) - self.uncertainty_kg > self.allowed_kg:
-            return "outside"
-        return "cannot tell"
+FEWEST = 3
+"""Known weights under which a gauge is not called good (our own mark, no source)."""
+OVER_FULL_SCALE = 1.1
+"""A reading may run over the full scale by this ratio [-], since a gauge may read high."""
+COARSE_SHARE = 0.1
+"""An allowed error over this share of the reading is called coarse [-] (our own mark, no source)."""
 
 
 @dataclass(frozen=True)
-class Scatter:
-    """Pooled standard deviation of repeated readings [kg] and its degrees of freedom; None without repeats."""
+class GaugeClass:
+    """The error that the gauge claims to keep: a share [-] of its full scale [kg], or of the reading."""
 
-    deviation_kg: float | None
+    share: float
+    full_scale_kg: float
+    of_full_scale: bool
+
+    def allowed_kg(self, weight_kg: float) -> float:
+        """The error allowed at a weight [kg]."""
+        return self.share * (self.full_scale_kg if self.of_full_scale else weight_kg)
+
+
+@dataclass(frozen=True)
+class Found:
+    """What the known weights showed, lightest first, and the worst of it."""
+
+    points: tuple[Point, ...]
+    gauge: GaugeClass
+    standing: Standing
+    exact: bool
     degrees_of_freedom: int
+    error_kg: float
+    error_percent: float
+    uncertainty_kg: float
+    reserve_kg: float
+    within: Message
+    usable_range_kg: tuple[float, float] | Absent
+    repeatability_kg: float | Absent
+    scale_error: float | Absent
+    scale_error_uncertainty: float | Absent
+    zero_offset_kg: float | Absent
+    zero_drift_kg: float | Absent
+
+    @property
+    def worst(self) -> Point:
+        """The point whose error is largest for what is allowed there."""
+        return _worst(self.points)
 
 
-def pooled_scatter(groups: Sequence[Sequence[float]]) -> Scatter:
-    """Standard deviation of a single reading, pooled over all weights that were read more than once (GUM 4.2.4)."""
-    squares, dof = 0.0, 0
-    for readings in groups:
-        mean = math.fsum(readings) / len(readings)
-        squares += math.fsum((reading - mean) ** 2 for reading in readings)
-        dof += len(readings) - 1
-    return Scatter(math.sqrt(squares / dof) if dof else None, dof)
+def _worst(points: Sequence[Point]) -> Point:
+    return max(points, key=lambda point: abs(point.error_kg) / point.allowed_kg)
 
 
-def uncertainty_parts(
-    scatter: Scatter, readings: int, division_kg: float, give_or_take_kg: float, drift_kg: float
-) -> tuple[tuple[float, float], ...]:
-    """Standard uncertainties [kg] of one point with their degrees of freedom.
-
-    Without repeats the scatter is taken as up to one division either way (our own reserve, rectangular). The zero's
-    drift is taken as a rectangular spread of that whole width.
-    """
-    if scatter.deviation_kg is None:
-        repeat = (division_kg / math.sqrt(3), math.inf)
-    else:
-        repeat = (scatter.deviation_kg / math.sqrt(readings), float(scatter.degrees_of_freedom))
-    return (
-        repeat,
-        (division_kg / math.sqrt(12), math.inf),
-        (give_or_take_kg / math.sqrt(3), math.inf),
-        (abs(drift_kg) / math.sqrt(12), math.inf),
-    )
-
-
-def usable_range(points: Sequence[Point]) -> tuple[float, float] | None:
-    """The longest run of neighbouring weights [kg] that are all within; None if none is."""
-    best: tuple[float, float] | None = None
-    start: float | None = None
-    for point in points:
-        if point.within != "within":
-            start = None
-            continue
-        start = point.weight_kg if start is None else start
-        if best is None or point.weight_kg - start > best[1] - best[0]:
-            best = (start, point.weight_kg)
-    return best
-
-
-def _groups(given: Given) -> dict[float, tuple[list[float], float]]:
-    """Readings and tolerance by known weight, lightest first."""
-    capacity = given.si("readings_capacity")
-    found: dict[float, tuple[list[float], float]] = {}
+def _known_weights(given: Given) -> tuple[KnownWeight, ...]:
+    """Readings and the widest tolerance by known weight, lightest first."""
+    found: dict[float, KnownWeight] = {}
     for row in given.rows("known"):
-        weight, reading = row.si("true_weight"), row.si("reading")
-        if weight > capacity:
-            raise row.refuse(
-                "true_weight", f"is over the gauge's full scale of {given.typed['readings_capacity']}."
-            )
-        if reading > capacity * 1.1:
-            raise row.refuse(
-                "reading", f"is over the gauge's full scale of {given.typed['readings_capacity']}."
-            )
-        share = row.si("give_or_take") if row.has("give_or_take") else 0.0
-        readings, widest = found.get(weight, ([], 0.0))
-        found[weight] = ([*readings, reading], max(widest, share))
-    return dict(sorted(found.items()))
-
-
-def _points(given: Given) -> tuple[tuple[Point, ...], Scatter, float]:
-    groups = _groups(given)
-    capacity, division = given.si("readings_capacity"), given.si("resolution")
-    if division > capacity / 4:
-        raise given.refuse(
-            "resolution", "is more than a quarter of the full scale. Give the smallest step it shows."
+        _on_the_scale(given, row)
+        weight_kg, reading_kg = row.si("true_weight"), row.si("reading")
+        tolerance_kg = row.si("give_or_take") if row.has("give_or_take") else 0.0
+        before = found.get(weight_kg, KnownWeight(weight_kg, 0.0, ()))
+        found[weight_kg] = KnownWeight(
+            weight_kg, max(before.give_or_take_kg, tolerance_kg), (*before.readings_kg, reading_kg)
         )
-    scatter = pooled_scatter([readings for readings, _ in groups.values()])
-    drift = 0.0
+    return tuple(found[weight_kg] for weight_kg in sorted(found))
+
+
+def _on_the_scale(given: Given, row: Given) -> None:
+    full_scale_kg, typed = given.si("readings_capacity"), given.typed["readings_capacity"]
+    if row.si("true_weight") > full_scale_kg:
+        raise row.refuse("true_weight", "over-full-scale", full_scale=typed)
+    if row.si("reading") > full_scale_kg * OVER_FULL_SCALE:
+        raise row.refuse("reading", "over-full-scale", full_scale=typed)
+
+
+def _drift_kg(given: Given) -> float | Absent:
     if given.has("zero_before") and given.has("zero_after"):
-        drift = given.si("zero_after") - given.si("zero_before")
-    accuracy = given.si("accuracy_class")
-    points = []
-    for weight, (readings, give_or_take) in groups.items():
-        parts = uncertainty_parts(scatter, len(readings), division, give_or_take, drift)
-        allowed = accuracy * (capacity if given.text("class_of") == "full-scale" else weight)
-        mean = math.fsum(readings) / len(readings)
-        points.append(Point(weight, mean, len(readings), expanded(parts), allowed))
-    return tuple(points), scatter, drift
+        return given.si("zero_after") - given.si("zero_before")
+    return absent("not-known")
 
 
-def compute(given: Given, say: Say) -> Answer:
-    """Work the sheet out; see WORKSHEET for inputs and results."""
-    points, scatter, drift = _points(given)
-    judged = {point.within for point in points}
-    within: Within = (
-        "outside" if "outside" in judged else ("cannot tell" if "cannot tell" in judged else "within")
+def _doubts(given: Given, known: Sequence[KnownWeight]) -> Doubts:
+    division_kg = given.si("resolution")
+    if division_kg > given.si("readings_capacity") / 4:
+        raise given.refuse("resolution", "too-coarse")
+    drift_kg = _drift_kg(given)
+    scatter = pooled_scatter([one.readings_kg for one in known])
+    return Doubts(scatter, division_kg, 0.0 if isinstance(drift_kg, Absent) else drift_kg)
+
+
+def find(given: Given) -> Found:
+    """Errors and uncertainties of the gauge; see WORKSHEET for inputs and results."""
+    known = _known_weights(given)
+    doubts = _doubts(given, known)
+    gauge = GaugeClass(
+        given.si("accuracy_class"), given.si("readings_capacity"), given.text("class_of") == "full-scale"
     )
-    worst_point = max(points, key=lambda point: abs(point.error_kg) / point.allowed_kg)
-    usable = usable_range(points)
-    line = (
-        least_squares([p.weight_kg for p in points], [p.mean_kg for p in points]) if len(points) > 1 else None
+    points = tuple(one.point(doubts, gauge.allowed_kg(one.weight_kg)) for one in known)
+    worst = _worst(points)
+    standing = worst_standing(points)
+    deviation_kg = doubts.scatter.deviation_kg
+    line = _line(points)
+    return Found(
+        points=points,
+        gauge=gauge,
+        standing=standing,
+        exact=not any(row.has("give_or_take") for row in given.rows("known")),
+        degrees_of_freedom=doubts.scatter.degrees_of_freedom,
+        error_kg=worst.error_kg,
+        error_percent=worst.error_kg / worst.weight_kg,
+        uncertainty_kg=worst.uncertainty_kg,
+        reserve_kg=worst.reserve_kg,
+        within=_standing_words(standing),
+        usable_range_kg=usable_range_kg(points) or absent("none-within"),
+        repeatability_kg=absent("not-read-twice") if deviation_kg is None else deviation_kg,
+        scale_error=line.slope - 1.0 if line else absent("not-known"),
+        scale_error_uncertainty=_slope_uncertainty(line),
+        zero_offset_kg=line.offset if line else absent("not-known"),
+        zero_drift_kg=_drift_kg(given),
     )
-    exact = all(not row.has("give_or_take") for row in given.rows("known"))
-    verdict = _verdict(within, len(points), exact)
-    return Answer(
-        verdict=verdict,
-        headline=_headline(say, within, worst_point, usable),
-        big="error",
-        results={
-            "error": worst_point.error_kg, "error_percent": worst_point.error_kg / worst_point.weight_kg,
-            "uncertainty": worst_point.uncertainty_kg, "repeatability": scatter.deviation_kg, "within": within,
-            "usable_range": None if usable is None else list(usable),
-            "scale_error": None if line is None else line.slope - 1.0,
-            "scale_error_uncertainty": None if line is None else line.slope_uncertainty,
-            "zero_offset": None if line is None else line.offset,
-            "zero_drift": drift if given.has("zero_before") and given.has("zero_after") else None,
-            "reserve": abs(worst_point.error_kg) + worst_point.uncertainty_kg,
-        },
-        shown={
-            **({} if usable else {"usable_range": "none shown to be within"}),
-            **({} if scatter.degrees_of_freedom else {"repeatability": "no weight was read twice"}),
-        },
-        steps=_steps(say, points, scatter, line),
-        cautions=_cautions(say, given, points, scatter, exact, within, drift),
-        figure=_figure(points, say),
-    )  # fmt: skip
 
 
-def _verdict(within: Within, points: int, exact: bool) -> Verdict:
-    if within == "outside":
-        return "stop"
-    if within == "cannot tell":
-        return "unknown"
-    return "caution" if points < 3 or exact else "ok"
+def _standing_words(standing: Standing) -> Message:
+    return message(f"standing-{standing}")
 
 
-def _headline(say: Say, within: Within, point: Point, usable: tuple[float, float] | None) -> str:
-    way = "high" if point.error_kg > 0 else "low"
-    error = (
-        f"At {say.weight(point.weight_kg)} the gauge reads {say.weight(abs(point.error_kg))} {way}, "
-        f"give or take {say.weight(point.uncertainty_kg, 'up')}."
-    )
-    if within == "within":
-        return f"{error} It is within its class."
-    tail = (
-        "" if usable is None else f" Shown good from {say.weight(usable[0])} to {say.weight(usable[1])} only."
-    )
-    if within == "outside":
-        return f"{error} It is outside its class.{tail}"
-    return f"{error} That cannot tell whether it is within its class: the doubt is too wide.{tail}"
+def _line(points: Sequence[Point]) -> Line | None:
+    if len(points) < 2:
+        return None
+    return least_squares([point.weight_kg for point in points], [point.mean_kg for point in points])
 
 
-def _steps(
-    say: Say, points: Sequence[Point], scatter: Scatter, line: Line | None
-) -> tuple[Step, ...]:  # fmt: skip
+def _slope_uncertainty(line: Line | None) -> float | Absent:
+    if line is None or line.slope_uncertainty is None:
+        return absent("not-known")
+    return line.slope_uncertainty
+
+
+def judge(found: Found) -> tuple[Reason, ...]:
+    """The class first, then what makes the check weaker than it looks."""
+    reasons = [_against_class(found)]
+    if len(found.points) < FEWEST:
+        reasons.append(caution("few-points"))
+    if found.exact:
+        reasons.append(caution("counted-as-exact"))
+    if isinstance(found.repeatability_kg, Absent):
+        reasons.append(note("not-read-twice", "warning"))
+    reasons.append(note("nothing-shown-above", heaviest=weight(found.points[-1].weight_kg, "capacity")))
+    if not isinstance(found.zero_drift_kg, Absent) and _drifts_too_far(found, found.zero_drift_kg):
+        reasons.append(note("zero-moved", "warning"))
+    if found.gauge.of_full_scale:
+        low_kg = found.gauge.share * found.gauge.full_scale_kg / COARSE_SHARE
+        reasons.append(note("coarse-low-down", low=weight(low_kg)))
+    reasons.append(note("stand-clear", "mandatory"))
+    return tuple(reasons)
+
+
+def _drifts_too_far(found: Found, drift_kg: float) -> bool:
+    return exceeds(abs(drift_kg), min(point.allowed_kg for point in found.points))
+
+
+def _against_class(found: Found) -> Reason:
+    worst = found.worst
+    facts: dict[str, Fact] = {
+        "weight": weight(worst.weight_kg),
+        "off": weight(abs(worst.error_kg)),
+        "way": "high" if worst.error_kg > 0 else "low",
+        "doubt": weight(worst.uncertainty_kg, "demand"),
+    }
+    if not isinstance(found.usable_range_kg, Absent):
+        low_kg, high_kg = found.usable_range_kg
+        facts |= {"low": weight(low_kg), "high": weight(high_kg)}
+    if found.standing == "outside":
+        return stop("outside-class", **facts)
+    if found.standing == "cannot-tell":
+        return unknown("cannot-tell", **facts)
+    return within("inside-class", **facts)
+
+
+def work(found: Found) -> tuple[Step, ...]:
+    """The lines of the working."""
     steps = []
-    if scatter.deviation_kg is not None:
-        steps.append(
-            Step("Scatter of one reading", "pooled standard deviation of the repeats",
-                 f"{scatter.degrees_of_freedom} degrees of freedom", say.of(scatter.deviation_kg, "weight"))
-        )  # fmt: skip
-    for point in points:
-        steps.append(
-            Step(
-                f"At {say.one(point.weight_kg, 'weight')}", "mean reading − true weight, ± 95% uncertainty",
-                f"{say.one(point.mean_kg, 'weight')} − {say.one(point.weight_kg, 'weight')} ± "
-                f"{say.one(point.uncertainty_kg, 'weight', 'up', 3)}, allowed {say.one(point.allowed_kg, 'weight', digits=3)}",
-                f"{say.of(point.error_kg, 'weight')}: {point.within}",
-            )
-        )  # fmt: skip
-    if line is not None:
-        spread = (
-            "" if line.slope_uncertainty is None else f" ± {number_text(line.slope_uncertainty * 100, 2)}%"
-        )
-        steps.append(
-            Step("Straight line through the points", "least squares: reading = zero + scale × weight",
-                 f"zero {say.of(line.offset, 'weight')}", f"scale {number_text((line.slope - 1) * 100, 3)}%{spread}")
-        )  # fmt: skip
+    if not isinstance(found.repeatability_kg, Absent):
+        steps.append(step("scatter", freedom=found.degrees_of_freedom))
+    steps += [_point_step(point) for point in found.points]
+    if not isinstance(found.scale_error, Absent):
+        steps.append(step("line"))
     return tuple(steps)
 
 
-def _cautions(
-    say: Say,
-    given: Given,
-    points: Sequence[Point],
-    scatter: Scatter,
-    exact: bool,
-    within: Within,
-    drift: float,
-) -> tuple[Caution, ...]:
-    cautions = []
-    if within == "outside":
-        cautions.append(
-            Caution("Do not plan a pull by this gauge. Have it calibrated or take another.", "prohibition")
-        )
-    if within == "cannot tell":
-        cautions.append(
-            Caution(
-                "Use heavier known weights, weigh them better, and read each three times or more.",
-                "mandatory",
-            )
-        )
-    if exact:
-        cautions.append(
-            Caution("No tolerance was given for the known weights, so they count as exact. They are not: weigh them, or work them out with their own give-or-take.", "warning")
-        )  # fmt: skip
-    if scatter.degrees_of_freedom == 0:
-        cautions.append(
-            Caution("No weight was read twice, so the scatter is only guessed at one division. Load, unload, read again.", "warning")
-        )  # fmt: skip
-    heaviest = points[-1].weight_kg
-    cautions.append(
-        Caution(f"Nothing is shown above {say.weight(heaviest, 'down')}, the heaviest weight tried. A gauge may bend away higher up.", "note")
-    )  # fmt: skip
-    if abs(drift) > min(point.allowed_kg for point in points):
-        cautions.append(
-            Caution(
-                "The zero moved by more than the class allows. Tap it, warm it up, check again.", "warning"
-            )
-        )
-    if given.text("class_of") == "full-scale":
-        low = given.si("accuracy_class") * given.si("readings_capacity") / 0.1
-        cautions.append(
-            Caution(f"A class of full scale is coarse low down: under {say.weight(low)} the allowed error is over a tenth of the reading.", "note")
-        )  # fmt: skip
-    cautions.append(
-        Caution("Stand clear of the known weight: hang it low, over wood, with nothing under it that can be hurt.", "mandatory")
-    )  # fmt: skip
-    return tuple(cautions)
-
-
-def _figure(points: Sequence[Point], say: Say) -> Figure:
-    unit = "lb" if say.units == "us" else "kg"
-
-    def own(value_kg: float) -> float:
-        return from_si(value_kg, unit, "weight")
-
-    tallest = max(max(abs(p.error_kg) + p.uncertainty_kg, p.allowed_kg) for p in points) * 1.15
-    graph = Graph(
-        (0.0, own(points[-1].weight_kg) * 1.1), (-own(tallest), own(tallest)), f"known weight, {unit}",
-        f"reading less true, {unit}",
-    )  # fmt: skip
-    graph.curve([(0.0, 0.0), (own(points[-1].weight_kg) * 1.1, 0.0)], "centre")
-    ends = [points[0], *points] if len(points) == 1 else list(points)
-    for sign in (-1.0, 1.0):
-        graph.curve([(own(p.weight_kg) * (0.95 if n == 0 else 1.0), sign * own(p.allowed_kg)) for n, p in enumerate(ends)],
-                    "leg-stop")  # fmt: skip
-    for p in points:
-        graph.bar(own(p.weight_kg), own(p.error_kg - p.uncertainty_kg), own(p.error_kg + p.uncertainty_kg))
-    graph.dots([(own(p.weight_kg), own(p.error_kg)) for p in points])
-    caption = (
-        "Error of the gauge against the known weight, each with its 95% bar; the outer lines are what the class allows. "
-        + " ".join(f"At {say.weight(p.weight_kg)}: {say.weight(p.error_kg)}, {p.within}." for p in points)
+def _point_step(point: Point) -> Step:
+    return step(
+        "point",
+        weight=weight(point.weight_kg),
+        mean=weight(point.mean_kg),
+        doubt=weight(point.uncertainty_kg, "demand"),
+        allowed=weight(point.allowed_kg),
+        error=weight(point.error_kg),
+        standing=_standing_words(point.standing),
     )
-    return Figure(graph.drawing.svg(caption), caption)
 
+
+def draw(found: Found, writer: Writer) -> Figure:
+    """Error against known weight, between the lines of the class."""
+    points = [GaugePoint(p.weight_kg, p.error_kg, p.uncertainty_kg, p.allowed_kg) for p in found.points]
+    each = Listing(
+        tuple(
+            message(
+                "figure-point",
+                weight=weight(point.weight_kg),
+                error=weight(point.error_kg),
+                standing=_standing_words(point.standing),
+            )
+            for point in found.points
+        ),
+        "space",
+    )
+    return gauge_figure(points, writer.text("figure", points=each), writer)
+
+
+_WEIGHT = Bounds(above=0, at_most=2_000_000)
 
 WORKSHEET = Worksheet(
     name="gauge-check",
-    title="Does my gauge tell the truth?",
-    summary="Error of a scale or load gauge against known weights, with every doubt counted, held against its class.",
     inputs=(
-        Input("known", "Known weights and readings", "rows", at_least=1, at_most=60, columns=(
-            Input("true_weight", "Known weight", "quantity", "weight", above=0, at_most=2_000_000,
-                  help="Weighed on a checked scale, or worked out from its size."),
-            Input("give_or_take", "Give or take", "quantity", "weight", at_least=0, at_most=200_000, required=False,
-                  help="Half the spread between its high and its low figure."),
-            Input("reading", "Reading", "quantity", "weight", at_least=0, at_most=4_000_000),
-        ), help="One row a reading. Repeat a weight for its scatter."),
-        Input("readings_capacity", "Full scale of the gauge", "quantity", "weight", above=0, at_most=4_000_000),
-        Input("resolution", "Smallest step it shows", "quantity", "weight", above=0, at_most=100_000),
-        Input("accuracy_class", "Class it claims", "quantity", "fraction", "%", "%", above=0, at_most=25, default="1 %",
-              help="From its dial or its sheet, such as 1 %."),
-        Input("class_of", "Class is a share of", "choice", default="full-scale",
-              choices=(Choice("full-scale", "Full scale"), Choice("reading", "The reading"))),
-        Input("zero_before", "Reading at rest before", "quantity", "weight", required=False),
-        Input("zero_after", "Reading at rest after", "quantity", "weight", required=False),
+        RowsInput(
+            "known",
+            bounds=Bounds(at_least=1, at_most=60),
+            columns=(
+                QuantityInput("true_weight", dimension="weight", bounds=_WEIGHT),
+                QuantityInput(
+                    "give_or_take",
+                    dimension="weight",
+                    bounds=Bounds(at_least=0, at_most=200_000),
+                    required=False,
+                ),
+                QuantityInput("reading", dimension="weight", bounds=Bounds(at_least=0, at_most=4_000_000)),
+            ),
+        ),
+        QuantityInput("readings_capacity", dimension="weight", bounds=Bounds(above=0, at_most=4_000_000)),
+        QuantityInput("resolution", dimension="weight", bounds=Bounds(above=0, at_most=100_000)),
+        QuantityInput(
+            "accuracy_class", dimension="fraction", bounds=Bounds(above=0, at_most=25), default="1 %"
+        ),
+        ChoiceInput("class_of", choices=("full-scale", "reading"), default="full-scale"),
+        QuantityInput("zero_before", dimension="weight", required=False),
+        QuantityInput("zero_after", dimension="weight", required=False),
     ),
     results=(
-        Result("error", "Error where it is worst", "weight"),
-        Result("error_percent", "The same, as a share of the weight", "fraction"),
-        Result("uncertainty", "Give or take, at 95%", "weight", rounding="up"),
-        Result("reserve", "Keep this much in hand when you plan", "weight", rounding="up"),
-        Result("within", "Against its class"),
-        Result("usable_range", "Shown good from and to", "weight"),
-        Result("repeatability", "Scatter of one reading", "weight"),
-        Result("scale_error", "Scale error, fitted", "fraction"),
-        Result("scale_error_uncertainty", "Its standard uncertainty", "fraction"),
-        Result("zero_offset", "Zero error, fitted", "weight"),
-        Result("zero_drift", "Zero moved by", "weight"),
+        Result("error", "weight"),
+        Result("error_percent", "fraction"),
+        Result("uncertainty", "weight", "demand"),
+        Result("reserve", "weight", "demand"),
+        Result("within"),
+        Result("usable_range", "weight"),
+        Result("repeatability", "weight"),
+        Result("scale_error", "fraction"),
+        Result("scale_error_uncertainty", "fraction"),
+        Result("zero_offset", "weight"),
+        Result("zero_drift", "weight"),
     ),
-    compute=compute,
+    find=find,
+    judge=judge,
+    work=work,
+    draw=draw,
+    large="error",
     example={
         "known": [
             {"true_weight": "412 lb", "give_or_take": "4 lb", "reading": "420 lb"},
@@ -363,10 +302,12 @@ WORKSHEET = Worksheet(
             {"true_weight": "2,340 lb", "give_or_take": "16 lb", "reading": "2,360 lb"},
             {"true_weight": "2,340 lb", "give_or_take": "16 lb", "reading": "2,370 lb"},
         ],
-        "readings_capacity": "6,600 lb", "resolution": "10 lb", "accuracy_class": "1 %", "class_of": "full-scale",
-        "zero_before": "0 lb", "zero_after": "10 lb",
+        "readings_capacity": "6,600 lb",
+        "resolution": "10 lb",
+        "accuracy_class": "1 %",
+        "class_of": "full-scale",
+        "zero_before": "0 lb",
+        "zero_after": "10 lb",
     },
-    ok_words="Inside its class",
-    example_story="The yard hangs its cast ballast pigs, weighed at the grain store, on the crane scale it bought used.",
     citations=(Citation("jcgm-100", "4.2, 4.3.7, F.2.2.1, G.4, H.3"),),
-)  # fmt: skip
+)

@@ -6,7 +6,7 @@ or pulling on the ring round the rod; the push on a hand pump's lever.
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from typing import Literal
 
 from calc.comparing import exceeds
@@ -179,11 +179,8 @@ def _travel_m(rams: Rams, pump: Pump | Absent) -> float | Absent:
 
 
 def judge(found: Found) -> tuple[Reason, ...]:
-    """The plate limits, then what goes with every ram. What was asked for stands large."""
-    against_plate = _against_plate(found.plate)
-    if found.known_by == "force":
-        against_plate = replace(against_plate, large="pressure")
-    reasons = [against_plate, note("pinhole", "prohibition")]
+    """The plate limits, then what goes with every ram."""
+    reasons = [_against_plate(found.plate), note("pinhole", "prohibition")]
     if found.rams.count > 1:
         reasons.append(note("travel-not-shared", "warning"))
     if found.rams.pulls:
@@ -305,7 +302,7 @@ WORKSHEET = Worksheet(
     judge=judge,
     work=work,
     draw=draw,
-    large="force",
+    large=lambda found: "pressure" if found.known_by == "force" else "force",
     example={
         "bore": "1.68 in",
         "pressure": "4,300 psi",

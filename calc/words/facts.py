@@ -102,11 +102,12 @@ class Absent:
 @dataclass(frozen=True)
 class Listing:
     """Several facts in a row; `style` says how they are joined: list (a, b, c), and (a, b and c), or (a, b or c), any (a or b
-    or c), semicolon (a; b; c), and for the terms of a sum plus (a + b) and space (a b, each with its own sign).
+    or c), clauses (a, and b, and c), semicolon (a; b; c), and for the terms of a sum plus (a + b) and space (a b, each with
+    its own sign).
     """
 
     items: tuple[Fact, ...]
-    style: Literal["list", "and", "or", "any", "semicolon", "plus", "space"] = "list"
+    style: Literal["list", "and", "or", "any", "clauses", "semicolon", "plus", "space"] = "list"
 
 
 Fact = Quantity | Number | Cell | Unit | Option | Place | Message | Absent | Listing | int | str

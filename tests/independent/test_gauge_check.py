@@ -8,7 +8,7 @@ from hypothesis import strategies as st
 from scipy import stats
 from uncertainties import ufloat
 
-from calc.pulling.gauge_check import pooled_scatter, uncertainty_parts
+from calc.pulling.gauge_errors import Doubts, pooled_scatter, uncertainty_parts
 from calc.pulling.statistics_of_few import expanded
 
 
@@ -23,7 +23,7 @@ def test_propagation(readings: list[float], division: float, tolerance: float, d
     n = len(readings)
     mean = sum(readings) / n
     scatter = pooled_scatter([readings])
-    parts = uncertainty_parts(scatter, n, division, tolerance, drift)
+    parts = uncertainty_parts(Doubts(scatter, division, drift), n, tolerance)
     error = (
         ufloat(mean, stats.tstd(readings) / math.sqrt(n) if max(readings) > min(readings) else 0.0)
         + ufloat(0, division / 2 / math.sqrt(3)) + ufloat(0, abs(drift) / 2 / math.sqrt(3))

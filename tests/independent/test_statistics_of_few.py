@@ -13,7 +13,6 @@ from calc.pulling.statistics_of_few import (
     failure_bound,
     incomplete_beta,
     least_squares,
-    median,
     rule_of_three,
     student_t_factor,
     student_t_two_sided,
@@ -75,10 +74,16 @@ def test_ends_of_the_beta_function() -> None:
     assert student_t_two_sided(0.0, 5) == 1.0
 
 
-def test_two_points_and_medians() -> None:
-    assert least_squares([1.0, 3.0], [2.0, 7.0]).scatter is None
-    assert median([3.0, 1.0, 2.0]) == 2.0
-    assert median([4.0, 1.0, 3.0, 2.0]) == 2.5
+def test_two_points_have_a_line_and_no_scatter() -> None:
+    line = least_squares([1.0, 3.0], [2.0, 7.0])
+    assert (line.offset, line.slope) == (pytest.approx(-0.5), pytest.approx(2.5))
+    assert line.scatter is None
+
+
+def test_the_median_of_an_odd_and_of_an_even_number_of_slopes() -> None:
+    """Three points have three slopes, 1, 2 and 3; four points here have six, the middle two 2 and 3."""
+    assert theil_sen([0.0, 1.0, 2.0], [0.0, 1.0, 4.0])[1] == 2.0
+    assert theil_sen([0.0, 1.0, 2.0, 3.0], [0.0, 1.0, 4.0, 9.0])[1] == 3.0
 
 
 def test_expanded_without_and_with_few_degrees_of_freedom() -> None:

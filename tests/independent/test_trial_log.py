@@ -27,7 +27,7 @@ def straight_log(rng: random.Random, rounding: bool) -> tuple[list[float], list[
 def test_false_alarms_on_straight_logs(rounding: bool) -> None:
     """500 straight logs, with normal scatter and with a coarse dial: under 5 percent may be called bent."""
     rng = random.Random(20260314)
-    alarms = sum(find_departure(*straight_log(rng, rounding)).departs_at_n is not None for _ in range(LOGS))
+    alarms = sum(find_departure(*straight_log(rng, rounding)).bend is not None for _ in range(LOGS))
     assert alarms / LOGS < 0.05
     assert alarms / LOGS <= FALSE_ALARM + 3 * (FALSE_ALARM / LOGS) ** 0.5
 
@@ -61,16 +61,12 @@ def test_recovery_of_a_known_yield_point() -> None:
             0.05 + compliance * f + compliance * (ratio - 1) * max(0, f - true) + rng.gauss(0, noise)
             for f in force
         ]
-        departure = find_departure(force, gap)
-        if (
-            departure.departs_at_n is None
-            or departure.departs_low_n is None
-            or departure.departs_high_n is None
-        ):
+        bend = find_departure(force, gap).bend
+        if bend is None:
             continue
         found += 1
-        held += departure.departs_low_n <= true <= departure.departs_high_n
-        errors.append(abs(departure.departs_at_n - true) / top)
+        held += bend.low_n <= true <= bend.high_n
+        errors.append(abs(bend.at_n - true) / top)
     assert found / LOGS > 0.95
     assert held / found > 0.92
     assert sorted(errors)[len(errors) // 2] < 0.005
@@ -98,15 +94,16 @@ def test_the_break_test_is_ordinary_least_squares() -> None:
 def test_the_break_point_is_the_least_squares_one() -> None:
     """scipy's curve_fit of the same broken line lands on the same force."""
     force, gap = one_bent_log()
-    ours = find_departure(force, gap).departs_at_n
+    ours = find_departure(force, gap).bend
+    assert ours is not None
 
     def broken(f: np.ndarray, a: float, c: float, d: float, b: float) -> np.ndarray:
         return a + c * f + d * np.maximum(0, f - b * 1e4)
 
     (_, _, _, b), _ = optimize.curve_fit(broken, np.array(force), np.array(gap), p0=(0, 1e-7, 3e-7, 1.15))
-    assert ours == pytest.approx(b * 1e4, rel=2e-3)
+    assert ours.at_n == pytest.approx(b * 1e4, rel=2e-3)
 
 
 def test_no_scatter_at_all() -> None:
     force = [float(i) for i in range(1, 12)]
-    assert find_departure(force, [2e-7 * f for f in force]).departs_at_n is None
+    assert find_departure(force, [2e-7 * f for f in force]).bend is None

@@ -14,6 +14,7 @@ from calc.words.writer import Writer
         ("list", "a, b, c"),
         ("and", "a, b and c"),
         ("or", "a, b or c"),
+        ("clauses", "a, and b, and c"),
         ("semicolon", "a; b; c"),
         ("plus", "a + b + c"),
         ("space", "a b c"),

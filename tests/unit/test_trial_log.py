@@ -10,7 +10,8 @@ from hypothesis import strategies as st
 
 from calc.answering import answer, worksheet
 from calc.pulling.departure import find_departure, standing_out
-from calc.pulling.log_reading import NotALog, decode, read_log
+from calc.pulling.log_reading import COLUMNS, NotALog, decode, read_log
+from calc.words.writer import Writer
 from calc.worksheet import BadInput
 
 STRAIGHT: list[tuple[float, float]] = [
@@ -136,9 +137,10 @@ def test_equal_forces_do_not_upset_the_chord() -> None:
 
 def test_a_bend_that_starts_at_once_and_doubled_ends() -> None:
     found = find_departure([1.0, 1.0, 1.1, 2.0, 3.0, 4.0, 4.0], [0.1, 0.1, 0.11, 0.2, 0.9, 1.6, 1.6])
-    assert found.departs_at_n == pytest.approx(2.0, abs=0.02)
+    assert found.bend is not None
+    assert found.bend.at_n == pytest.approx(2.0, abs=0.02)
     flat = find_departure([1.0, 1.0, 1.0, 2.0, 3.0, 4.0], [0.1, 0.1, 0.1, 2.0, 3.9, 5.8])
-    assert flat.departs_at_n is None
+    assert flat.bend is None
 
 
 # ------------------------------------------------------------------------------------------ messy logs
@@ -183,13 +185,37 @@ def test_us_bare_numbers_and_encodings() -> None:
     assert decode("é".encode()) == "é"
 
 
-def test_logs_that_cannot_be_read() -> None:
-    with pytest.raises(NotALog, match="line 2, force"):
-        read_log("force\tgap\nmuch\t3", si=True)
-    with pytest.raises(NotALog, match="below zero"):
-        read_log("force\tgap\n-3\t3", si=True)
-    with pytest.raises(NotALog, match="at most 5,000"):
-        read_log("1\t2\n" * 5001, si=True)
+@pytest.mark.parametrize(
+    ("text", "code", "words"),
+    [
+        (
+            "force\tgap\nmuch\t3",
+            "cell-unreadable",
+            "line 2, force: “much” has no number in front of the unit",
+        ),
+        ("force\tgap\n1\twide", "cell-unreadable", "line 2, gap: “wide” has no number in front of the unit"),
+        ("force\tgap\n-3\t3", "below-zero", "line 2: the force is below zero"),
+        ("1\t2\n" * 5001, "too-many-lines", "has 5,001 lines; give at most 5,000"),
+    ],
+)
+def test_logs_that_cannot_be_read(text: str, code: str, words: str) -> None:
+    with pytest.raises(NotALog, match=code) as caught:
+        read_log(text, si=True)
+    writer = Writer(scopes=worksheet("trial-log").scopes)
+    assert writer.plain(caught.value.why) == words
+
+
+def test_every_column_of_a_log_has_a_name() -> None:
+    writer = Writer(scopes=worksheet("trial-log").scopes)
+    assert [writer.text(f"log-column-{name}") for name in COLUMNS] == ["force", "gap", "throat", "time"]
+
+
+def test_all_signs_of_yielding_are_named_together() -> None:
+    readings = rows([*STRAIGHT, (0.0, 50.11)], throat="32.6 mm")
+    readings[0]["throat"] = "31.0 mm"
+    headline = ask(readings)["headline"]
+    assert "it stayed open by 0.110 mm" in headline
+    assert ", and the throat opened 5.17%. It yielded." in headline
 
 
 @pytest.mark.parametrize(

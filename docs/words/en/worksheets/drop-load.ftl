@@ -1,0 +1,99 @@
+# Worksheet drop-load.
+
+title = How hard does a load jerk its sling when it drops?
+summary = The peak pull when a load falls a little before its sling comes taut, held against the rating.
+story = The yard's diesel hangs 3 in off its bed when a twisted link in the sling lets go and rights itself.
+
+## What is asked
+
+input-weight = Weight of the load
+input-drop_height = How far it drops before the sling is taut
+    .help = Slack, a slipping hitch, a link that flips. 0: let go on a taut sling.
+input-stretch = Stretch of the sling under that weight at rest
+    .help = If you measured it. Else give the chain's size and length.
+input-grade = Grade of the chain
+option-grade-80 = Grade 80
+option-grade-100 = Grade 100
+option-grade-70 = Grade 70
+option-grade-43 = Grade 43
+option-grade-30 = Grade 30
+option-grade-8 = Grade 8
+option-grade-5 = Grade 5
+option-grade-4 = Grade 4
+input-size = Size of the chain
+    .help = Such as 3/8 or 10 mm.
+input-length = Length of the chain
+input-rating = Or: rating of the sling, from its tag
+
+## What is found
+
+result-peak_force = Peak pull
+result-factor = Times its weight
+result-use_percent = Share of the rating
+result-rating = Rating
+result-static_stretch = Stretch at rest
+result-peak_stretch = Stretch at the peak
+result-speed = Speed when the sling comes taut
+
+## The headline and the cautions
+
+opening = Dropped { $drop_height }, the load pulls { $factor } times its weight: { $peak_force }.
+
+reason-ties-down-only =
+    .headline = Grade { $mark } chain has no lifting rating at all.
+    .caution = { take-slack-up }
+reason-over-rating =
+    .headline = { share-of-rating }
+    .caution = { take-slack-up }
+reason-under-rating =
+    .headline = { share-of-rating }
+reason-no-rating =
+    .headline = Rigging is rated for steady loads, not for this.
+reason-inspect-the-string =
+    .caution = After any drop the whole string is out of use until every part is inspected: hook, latch, links, pins.
+reason-breaks-without-warning =
+    .caution = A jerk breaks cold, cracked or hardened steel without a warning stretch, far under the force worked out here.
+reason-modulus-of-large-chain =
+    .caution = The chain's modulus is measured on large mooring chain. In shop sizes take the answer as its size only; crane, hook and floor give a little and soften it.
+
+share-of-rating = That is { $use_percent } of the { $rating } it is rated for, and a rating is for a steady pull.
+take-slack-up = Take the slack up by hand-speed before the load leaves the floor. Never snatch, never let it run.
+
+## The working
+
+step-stretch-given = Stretch at rest
+    .formula = as given
+    .numbers = { OWN($static_stretch) }
+    .result = { $static_stretch }
+step-stretch-of-chain = Stretch at rest
+    .formula = weight × length / (modulus × 2 × π d²/4)
+    .numbers = { OWN($pull) } × { OWN($long) } / ({ $modulus } × 2 × π/4 × { OWN($wire) }²)
+    .result = { $static_stretch }
+step-factor = Drop factor
+    .formula = 1 + √(1 + 2 × drop / stretch)
+    .numbers = 1 + √(1 + 2 × { OWN($drop_height) } / { OWN($static_stretch) })
+    .result = { DIGITS($factor, digits: 4) }
+step-peak = Peak pull
+    .formula = factor × weight
+    .numbers = { DIGITS($factor, digits: 4) } × { OWN($pull) }
+    .result = { $peak_force }
+
+## Why a result is absent
+
+absent-no-lifting-rating = no lifting rating
+absent-none-given = none given
+absent-no-rating = no rating to hold it against
+
+## Refusals
+
+refused-not-a-size = is not a size of the tables. Give one of: { $sizes }.
+refused-stretch-missing = is needed, or the chain's size and length. Give one of them.
+refused-length-missing = is needed to find how far the chain stretches. Give its length.
+chain-size = { $inch } ({ $metric })
+
+## The drawing
+
+figure = Pull against travel: the load falls { $drop } free, then the sling pulls harder the more it stretches, up to { $pull } at { $peak }. At rest it would stretch { $rest } under { $load } (dashed).
+axis-travel = travel past taut, { $unit }
+axis-pull = pull, { $unit }
+mark-weight = weight

@@ -1,0 +1,110 @@
+# Worksheet gauge-check.
+
+title = Does my gauge tell the truth?
+summary = Error of a scale or load gauge against known weights, with every doubt counted, held against its class.
+story = The yard hangs its cast ballast pigs, weighed at the grain store, on the crane scale it bought used.
+ok = Inside its class
+
+## What is asked
+
+input-known = Known weights and readings
+    .help = One row a reading. Repeat a weight for its scatter.
+    .row = Known weight
+input-known-true_weight = Known weight
+    .help = Weighed on a checked scale, or worked out from its size.
+input-known-give_or_take = Give or take
+    .help = Half the spread between its high and its low figure.
+input-known-reading = Reading
+input-readings_capacity = Full scale of the gauge
+input-resolution = Smallest step it shows
+input-accuracy_class = Class it claims
+    .help = From its dial or its sheet, such as 1 %.
+input-class_of = Class is a share of
+option-class_of-full-scale = Full scale
+option-class_of-reading = The reading
+input-zero_before = Reading at rest before
+input-zero_after = Reading at rest after
+
+## What is found
+
+result-error = Error where it is worst
+result-error_percent = The same, as a share of the weight
+result-uncertainty = Give or take, at 95%
+result-reserve = Keep this much in hand when you plan
+result-within = Against its class
+result-usable_range = Shown good from and to
+result-repeatability = Scatter of one reading
+result-scale_error = Scale error, fitted
+result-scale_error_uncertainty = Its standard uncertainty
+result-zero_offset = Zero error, fitted
+result-zero_drift = Zero moved by
+
+## The headline and the cautions
+
+reason-inside-class =
+    .headline = { worst-error } It is within its class.
+reason-outside-class =
+    .headline = { worst-error } It is outside its class.{ shown-good }
+    .caution = Do not plan a pull by this gauge. Have it calibrated or take another.
+reason-cannot-tell =
+    .headline = { worst-error } That cannot tell whether it is within its class: the doubt is too wide.{ shown-good }
+    .caution = Use heavier known weights, weigh them better, and read each three times or more.
+reason-counted-as-exact =
+    .caution = No tolerance was given for the known weights, so they count as exact. They are not: weigh them, or work them out with their own give-or-take.
+reason-not-read-twice =
+    .caution = No weight was read twice, so the scatter is only guessed at one division. Load, unload, read again.
+reason-nothing-shown-above =
+    .caution = Nothing is shown above { $heaviest }, the heaviest weight tried. A gauge may bend away higher up.
+reason-zero-moved =
+    .caution = The zero moved by more than the class allows. Tap it, warm it up, check again.
+reason-coarse-low-down =
+    .caution = A class of full scale is coarse low down: under { $low } the allowed error is over a tenth of the reading.
+reason-stand-clear =
+    .caution = Stand clear of the known weight: hang it low, over wood, with nothing under it that can be hurt.
+
+worst-error = At { $weight } the gauge reads { $off } { $way ->
+        [high] high
+       *[low] low
+    }, give or take { $doubt }.
+shown-good = { $usable_range ->
+        [absent] { "" }
+       *[other] { " " }Shown good from { $low } to { $high } only.
+    }
+standing-within = within
+standing-outside = outside
+standing-cannot-tell = cannot tell
+
+## The working
+
+step-scatter = Scatter of one reading
+    .formula = pooled standard deviation of the repeats
+    .numbers = { $freedom } degrees of freedom
+    .result = { $repeatability }
+step-point = At { OWN($weight) }
+    .formula = mean reading − true weight, ± 95% uncertainty
+    .numbers = { OWN($mean) } − { OWN($weight) } ± { OWN($doubt, digits: 3) }, allowed { OWN($allowed, digits: 3) }
+    .result = { $error }: { $standing }
+step-line = Straight line through the points
+    .formula = least squares: reading = zero + scale × weight
+    .numbers = zero { $zero_offset }
+    .result = scale { $scale_error }{ $scale_error_uncertainty ->
+            [absent] { "" }
+           *[other] { " " }± { DIGITS($scale_error_uncertainty, digits: 2) }
+        }
+
+## Why a result is absent
+
+absent-none-within = none shown to be within
+absent-not-read-twice = no weight was read twice
+
+## Refusals
+
+refused-over-full-scale = is over the gauge's full scale of { $full_scale }.
+refused-too-coarse = is more than a quarter of the full scale. Give the smallest step it shows.
+
+## The drawing
+
+figure = Error of the gauge against the known weight, each with its 95% bar; the outer lines are what the class allows. { $points }
+figure-point = At { $weight }: { $error }, { $standing }.
+axis-known = known weight, { $unit }
+axis-error = reading less true, { $unit }

@@ -1,0 +1,129 @@
+# Worksheet trial-log.
+
+title = Did it hold? What does my log say?
+summary = Stiffness, where the line bends, permanent set, bleed-down and throat, from force and gap readings.
+story = The log of the bollard hook's pull: a dial across two punch marks, the gauge filmed from behind the barrier.
+ok = Straight and back
+
+## What is asked
+
+input-kept_as = Your log
+option-kept_as-pasted = Paste it
+option-kept_as-readings = Type it
+option-kept_as-file = Open a file
+input-pasted = The log, pasted
+    .help = Straight from a spreadsheet, in the order taken, with headings: force, gap, throat, time. Say the units there: Force (lb). Without, they are lb, in and s, or kN, mm and s. Read on after letting off.
+input-readings = Readings, in the order taken
+    .help = Way up, hold, and at least one reading after letting off.
+    .row = Reading
+input-readings-force = Force
+input-readings-gap = Gap
+    .help = Between two marks across the part, or the dial's reading.
+input-readings-throat = Throat
+input-readings-time = Time
+input-file = The log as a file
+    .help = Text with columns force, gap, throat, time; units may stand in the headings. From a spreadsheet save it as CSV, or paste it.
+
+## What is found
+
+result-departs_at = Left the straight line at
+result-departs_low = At the earliest (95%)
+result-departs_high = At the latest (95%)
+result-top_force = Highest force
+result-permanent_set = Permanent set
+result-set_doubt = Give or take
+result-throat_change_percent = Throat opened by
+result-bleed_down = Force lost while holding
+result-stiffness = Stiffness of the straight part
+result-scatter = Scatter of a gap reading
+result-readings_used = Readings in the fit
+result-readings_aside = Readings set aside
+result-proves = What a pass proves
+result-does_not_prove = What it does not
+
+## The headline and the cautions
+
+reason-yielded =
+    .headline = Take it out of use: { $signs }. It yielded.
+    .caution = It yielded. Do not pull it again and do not bend it back. Destroy it.
+reason-set-aside =
+    .caution = Set aside as slips of reading, because they stand alone off both neighbours: at { $forces }. Look at them yourself.
+reason-nothing-read-after =
+    .headline = Straight up to { $top_force }, as far as the readings can tell. Nothing was read after letting off, so set is not known.
+    .caution = Read force and gap again after letting off. Without that nobody knows whether it came back.
+reason-straight-and-back =
+    .headline = Straight up to { $top_force } and back, as far as the readings can tell. It held this pull once.
+reason-throat-not-read =
+    .caution = Read the throat before and after with a caliper, at slack.
+reason-bleeds =
+    .caution = It lost over a hundredth of the force a minute. A pump that leaks does that, and so does a part that creeps: block the ram off and see which.
+reason-what-it-proves =
+    .caution = { proves } { does-not-prove }
+
+sign-bend = it left the straight line at { $at }, between { OWN($low, digits: 3) } and { OWN($high, digits: 3) }
+sign-set = it stayed open by { $set }
+sign-throat = the throat opened { $growth }
+
+## The working
+
+step-stiffness = Stiffness of the straight part
+    .formula = 1 / median of all slopes of gap on force
+    .numbers = { $readings_used } readings
+    .result = { $stiffness }
+step-scatter = Scatter of a gap reading
+    .formula = 1.4826 × median distance from the line
+    .result = { $scatter }
+step-break = Test for a break
+    .formula = Student's t one-sided; a break counts under { $level } after the number of places tried
+    .numbers = t = { $t }, { $places } places
+    .result = chance { $chance }
+step-set = Permanent set
+    .formula = gap after letting off − line at that force; counts over { $times } × its doubt
+    .numbers = doubt { $doubt }
+    .result = { $permanent_set }
+step-bleed = Force lost while holding
+    .formula = median of slopes of force on time
+    .result = { $bleed_down }
+step-throat = Throat
+    .formula = last / first − 1; limit { $limit }
+    .result = { $throat_change_percent }
+
+## Why a result is absent
+
+absent-nowhere-seen = nowhere seen
+absent-nothing-after = no reading after letting off
+absent-no-times = no times in the hold
+absent-not-read-twice = not read twice
+
+## Refusals
+
+refused-pasted-missing = is missing. Paste the log here, with its headings: force, gap, throat, time. (The address of this page keeps only short logs.)
+refused-readings-missing = are missing. Type the log row by row.
+refused-file-missing = is missing. Choose the file of the log.
+refused-not-a-log = { $reason }. Give columns force, gap, throat, time with their units.
+refused-no-force = has no force over zero. Give the pull as it rose.
+refused-too-few-readings = has { $useful } useful readings on the way up. Give at least { $fewest } with force and gap, at four different forces or more; ten are better.
+refused-no-growth = shows no gap that grows with the force. Check which column is which, and the dial's sign.
+refused-no-growth-before-the-bend = shows no gap that grows with the force before it bends. Was the dial stuck, or was slack taken up? Leave the slack readings out, free the dial, and read again.
+
+log-cell-unreadable = line { $line }, { $column }: “{ $typed }” { $reason }
+log-below-zero = line { $line }: the force is below zero
+log-too-many-lines = has { $count } lines; give at most { $most }
+log-column-force = force
+log-column-gap = gap
+log-column-throat = throat
+log-column-time = time
+
+## The drawing
+
+figure = Force against opening; dashed, the straight part carried on to { $straight }. { $at ->
+        [absent] The readings stay on it.
+       *[other] The readings leave it at { $at }, between { $low } and { $high }.
+    }{ $lasted ->
+        [absent] { "" }
+       *[other] { " " }Below it, force against time over { $lasted }.
+    }
+axis-force = force, { $unit }
+axis-opening = opening, { $unit }
+axis-time = time, min
+mark-leaves = leaves the line
