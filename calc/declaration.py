@@ -10,6 +10,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass, field
+from functools import cached_property
 from operator import attrgetter
 from typing import Any, Generic, TypeVar
 
@@ -161,6 +162,12 @@ class Worksheet(Generic[F]):
     rates: bool = True
     shares: tuple[str, ...] = ()
     room: str = ""
+
+    @cached_property
+    def by_name(self) -> Mapping[str, Result | Input]:
+        """Inputs and results by name; a result before an input of its name."""
+        named: dict[str, Result | Input] = {one.name: one for one in self.inputs}
+        return named | {one.name: one for one in self.results}
 
     @property
     def scope(self) -> str:

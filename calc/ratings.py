@@ -6,6 +6,7 @@ on the part governs; a table serves hardware whose mark is readable and names it
 
 from __future__ import annotations
 
+import functools
 from dataclasses import dataclass
 
 from calc.quantities import NotReadable, fraction_text, from_si, read_quantity, unit_text
@@ -62,6 +63,7 @@ def rating_of(row: Row) -> Rating:
     )
 
 
+@functools.lru_cache(maxsize=1024)
 def inch_size(table_name: str, typed: str, **conditions: str) -> str:
     """The table's own inch size for what was typed: `3/8`, `3/8 in`, `0.375`, `10 mm`.
 
@@ -103,6 +105,7 @@ def _both_sizes(rows: tuple[Row, ...]) -> Listing:
     )
 
 
+@functools.lru_cache(maxsize=1024)
 def chain_lifting_leg(grade: str, size: str) -> Rating:
     """Working load limit of one vertical leg of alloy lifting chain, for grade 80 or 100 and a size as typed.
 
@@ -120,6 +123,7 @@ def chain_lifting_leg(grade: str, size: str) -> Rating:
     )
 
 
+@functools.lru_cache(maxsize=1024)
 def chain_lifting_printed(
     grade: str, size: str, legs: int, angle_from_horizontal_deg: float
 ) -> Rating | None:
@@ -132,6 +136,7 @@ def chain_lifting_printed(
     return None
 
 
+@functools.lru_cache(maxsize=1024)
 def metric_size(grade: str, typed: str) -> str:
     """The metric table's own size for what was typed: `10 mm` or `10`.
 
@@ -154,6 +159,7 @@ def metric_size(grade: str, typed: str) -> str:
     raise NotRated("metric-size-not-listed", size=typed, grade=grade, sizes=Listing(sizes))
 
 
+@functools.lru_cache(maxsize=1024)
 def metric_chain_leg(grade: str, size: str) -> Rating:
     """Working load limit of one straight leg of metric sling chain of grade 4, 5 or 8, as printed. Raises NotRated."""
     size_mm = metric_size(grade, size)
@@ -172,6 +178,7 @@ def angle_band_from_vertical(angle_from_horizontal_deg: float) -> str | None:
     return "45-60" if from_vertical <= FLATTEST_PRINTED_FROM_VERTICAL_DEG + 1e-9 else None
 
 
+@functools.lru_cache(maxsize=1024)
 def metric_chain_printed(grade: str, size: str, legs: int, angle_from_horizontal_deg: float) -> Rating | None:
     """The printed cell of a whole metric sling of 2 to 4 legs at an angle; None past 60 degrees from the vertical."""
     size_mm, band = metric_size(grade, size), angle_band_from_vertical(angle_from_horizontal_deg)
@@ -208,11 +215,13 @@ def mode_factor(legs: int, angle_from_horizontal_deg: float) -> Counting | None:
     return None if band is None else _counting(legs, f"mode_factor_{band.replace('-', '_')}", "en-818-4")
 
 
+@functools.lru_cache(maxsize=1024)
 def _counting(legs: int, quantity: str, source: str) -> Counting:
     row = table("sling-leg-counting").one(legs=str(legs), quantity=quantity, source=source)
     return Counting(number(row), row["source"], row["locator"])
 
 
+@functools.lru_cache(maxsize=1024)
 def chain_tie_down(grade: str, size: str) -> Rating:
     """Working load limit of a tie-down chain by law (49 CFR 393.108), for grade 30, 43, 70, 80 or 100."""
     grades = table("chain-tie-down").values("grade")
@@ -222,6 +231,7 @@ def chain_tie_down(grade: str, size: str) -> Rating:
     return rating_of(table("chain-tie-down").one(grade=grade, size_in=size_in, unit="lb"))
 
 
+@functools.lru_cache(maxsize=1024)
 def shackle(grade: str, size: str) -> Rating:
     """Working load limit of a forged anchor or chain shackle by the diameter of its bow (RR-C-271), grade A or B."""
     size_in = inch_size("shackles", size, grade=grade)

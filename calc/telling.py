@@ -42,11 +42,12 @@ class _Told:
         def find(name: str) -> Fact | None:
             if name in own:
                 return own[name]
-            result = next((one for one in self.sheet.results if one.name == name), None)
-            if result is not None:
-                return self.fact_of(result)
-            asked = next((one for one in self.sheet.inputs if one.name == name), None)
-            return None if asked is None else asked.fact(self.given.values.get(name), name)
+            named = self.sheet.by_name.get(name)
+            if named is None:
+                return None
+            if isinstance(named, Result):
+                return self.fact_of(named)
+            return named.fact(self.given.values.get(name), name)
 
         return find
 

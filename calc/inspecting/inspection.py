@@ -10,6 +10,7 @@ tables/hook-limits, chain-limits, shackle-limits and wire-rope-limits, each with
 from __future__ import annotations
 
 import datetime
+import functools
 from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass
 from typing import Literal, Protocol
@@ -88,6 +89,7 @@ def limit_of(claim: Claim, dimension: str) -> Limit:
     return Limit(value, Cell(claim["value"], unit), sense, (Citation(claim["source"], claim["locator"]),))
 
 
+@functools.lru_cache(maxsize=256)
 def limits(table_name: str, items: tuple[str, ...], quantity: str, dimension: str) -> tuple[Limit, ...]:
     """Every limit for the given items and quantity, strictest first."""
     claims = [claim for claim in table(table_name).where(quantity=quantity) if claim["item"] in items]
@@ -117,6 +119,7 @@ def _hashable(printed: Fact) -> Fact:
     return printed
 
 
+@functools.lru_cache(maxsize=256)
 def rule(item: str, name: str, table_name: str = "removal-criteria") -> Citation:
     """Where a rule of a table of rules stands."""
     claim = table(table_name).one(item=item, rule=name)

@@ -32,20 +32,12 @@ class Catalogue:
     plural: str
     scopes: Mapping[str, Mapping[str, Pattern]]
 
-    def find(self, scopes: tuple[str, ...], key: str) -> Pattern | None:
-        """The pattern of a message in the first of the scopes that has it, else in the common one; None where none has."""
-        for scope in (*scopes, COMMON):
-            found = self.scopes.get(scope, {}).get(key)
-            if found is not None:
-                return found
-        return None
-
-    def pattern(self, scopes: tuple[str, ...], key: str) -> Pattern:
-        """The pattern of a message; raises NoWords."""
-        found = self.find(scopes, key)
-        if found is None:
-            raise NoWords(f"{self.language}: {' and '.join(scopes)} has no words for {key}")
-        return found
+    def messages(self, scopes: tuple[str, ...]) -> Mapping[str, Pattern]:
+        """The messages that some scopes see: their own, the first before the next, and the common ones."""
+        seen: dict[str, Pattern] = {}
+        for scope in (COMMON, *reversed(scopes)):
+            seen.update(self.scopes.get(scope, {}))
+        return seen
 
     def plural_of(self, count: float) -> str:
         """The plural class of a count in this language."""
@@ -57,6 +49,12 @@ def catalogue(language: str = "en") -> Catalogue:
     """The catalogue of a language; raises NoWords."""
     compiled = _packed(language) or _compiled(language)
     return Catalogue(compiled["language"], compiled["plural"], compiled["scopes"])
+
+
+@functools.lru_cache(maxsize=512)
+def messages(language: str, scopes: tuple[str, ...]) -> Mapping[str, Pattern]:
+    """The messages that some scopes see in a language."""
+    return catalogue(language).messages(scopes)
 
 
 def _packed(language: str) -> dict[str, Any] | None:
@@ -94,4 +92,4 @@ def _youngest() -> float:
                for folder, _folders, files in os.walk(_WORDS) for name in (None, *files))  # fmt: skip
 
 
-__all__ = ["COMMON", "Catalogue", "NoWords", "catalogue"]
+__all__ = ["COMMON", "Catalogue", "NoWords", "catalogue", "messages"]

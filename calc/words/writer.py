@@ -27,7 +27,7 @@ from calc.quantities import (
     round_to,
 )
 from calc.tables import short_citation, source_title
-from calc.words.catalogue import Catalogue, NoWords, catalogue
+from calc.words.catalogue import Catalogue, NoWords, catalogue, messages
 from calc.words.facts import (
     ROUNDING,
     Absent,
@@ -104,11 +104,18 @@ class Writer:
 
     def has(self, key: str) -> bool:
         """Whether there are words for a message."""
-        return self.words.find(self.scopes, key) is not None
+        return key in messages(self.language, self.scopes)
+
+    def pattern(self, key: str) -> str | list[Any]:
+        """The pattern of a message; raises NoWords."""
+        found = messages(self.language, self.scopes).get(key)
+        if found is None:
+            raise NoWords(f"{self.language}: {' and '.join(self.scopes)} has no words for {key}")
+        return found
 
     def say(self, code: str, facts: Facts | None = None) -> Spans:
         """A message in spans; raises NoWords or NoFact."""
-        return self._run(self.words.pattern(self.scopes, code), facts or {}, code)
+        return self._run(self.pattern(code), facts or {}, code)
 
     def text(self, code: str, **facts: Fact) -> str:
         """A message as one text."""
@@ -136,7 +143,7 @@ class Writer:
             elif piece[0] == "v":
                 spans.extend(self.write(self._fact(facts, piece[1], code), piece[2], piece[3]))
             elif piece[0] == "m":
-                spans.extend(self._run(self.words.pattern(self.scopes, piece[1]), facts, piece[1]))
+                spans.extend(self._run(self.pattern(piece[1]), facts, piece[1]))
             else:
                 chosen = self._variant(self._fact(facts, piece[1], code), piece[2], piece[3])
                 spans.extend(self._run(chosen, facts, code))
@@ -182,9 +189,9 @@ class Writer:
         if isinstance(fact, str):
             return [fact]
         if isinstance(fact, Quantity):
-            if function == "PLACES":
-                return self._with_places(fact, given["places"])
-            return self._quantity(fact, function == "OWN", given.get("digits"))
+            return list(
+                _quantity(self.units, self.language, fact, function, given.get("digits"), given.get("places"))
+            )
         if isinstance(fact, (int, Number)):
             return [self._number(fact if isinstance(fact, Number) else Number(fact, 15), given)]
         if isinstance(fact, Listing):
@@ -196,7 +203,7 @@ class Writer:
         if isinstance(fact, Option):
             return self.say(f"option-{fact.input}-{spaced(fact.value)}")
         if isinstance(fact, Cell):
-            return self._with_unit(self._cell(fact.value), fact.unit, fact)
+            return self._with_unit(self._cell(fact.value), fact.unit, lambda: fact)
         if isinstance(fact, Unit):
             return [self.unit(fact.symbol)]
         return [self.cite(fact)]
@@ -208,7 +215,8 @@ class Writer:
         digits = given.get("digits", fact.digits)
         return self._separated(number_text(fact.value, digits, ROUNDING[fact.sense]))
 
-    def _quantity(self, fact: Quantity, own: bool, digits: int | None) -> Spans:
+    def quantity(self, fact: Quantity, own: bool, digits: int | None) -> Spans:
+        """A quantity in the reader's own unit, and in the other behind it unless `own`."""
         us, si = fact.units or READING_UNITS[fact.dimension]
         first, second = (us, si) if self.units == "us" else (si, us)
         many = _OWN_DIGITS if digits is None and own and fact.places is None else digits
@@ -217,11 +225,11 @@ class Writer:
             return spans
         return [*spans, " (", *self.in_unit(fact, second, many), ")"]
 
-    def _with_places(self, fact: Quantity, places: int) -> Spans:
+    def with_places(self, fact: Quantity, places: int) -> Spans:
         """A quantity in the reader's own unit, with fixed decimal places."""
         unit = (fact.units or READING_UNITS[fact.dimension])[0 if self.units == "us" else 1]
         number = Number(from_si(fact.value_si, unit, fact.dimension), places=places)
-        return self._with_unit([self._number(number, {})], unit, number)
+        return self._with_unit([self._number(number, {})], unit, lambda: number)
 
     def in_unit(self, fact: Quantity, unit: str, digits: int | None = None) -> Spans:
         """A quantity in one unit. Inches over 1/4 in read in sixteenths, like a tape, unless they have a safe side."""
@@ -230,13 +238,13 @@ class Writer:
         value = from_si(fact.value_si, unit, fact.dimension)
         if digits is None and fact.places is not None:
             fixed = self._separated(fixed_text(value, fact.places, direction))
-            return self._with_unit([fixed], unit, Number(value))
+            return self._with_unit([fixed], unit, lambda: Number(value))
         if unit == "in" and direction == "nearest" and abs(value) >= 0.25 and many <= 3:
             whole, part = fraction_steps(value)
             text = self._mixed(whole, part)
         else:
             text = [self._separated(number_text(value, many, direction))]
-        return self._with_unit(text, unit, Number(round_to(value, many, direction)))
+        return self._with_unit(text, unit, lambda: Number(round_to(value, many, direction)))
 
     def _mixed(self, whole: str, part: str) -> Spans:
         """A whole number and a fraction as a shop writes them."""
@@ -250,11 +258,11 @@ class Writer:
             return [["f", self._separated(value)]]
         return [self._separated(value)]
 
-    def _with_unit(self, number: Spans, unit: str, counted: Fact) -> Spans:
+    def _with_unit(self, number: Spans, unit: str, counted: Callable[[], Fact]) -> Spans:
         """A written number with its unit, kept together."""
         if unit in ("", "ratio", "count"):
             return number
-        pattern = self.words.find(UNITS, spaced(unit))
+        pattern = messages(self.language, UNITS).get(spaced(unit))
         if pattern is None:
             return [["n", [*number, f" {unit}"]]]
         spans: Spans = []
@@ -264,12 +272,12 @@ class Writer:
             elif piece[0] == "v":
                 spans.extend(number)
             else:
-                spans.append(self._variant(counted, piece[2], piece[3]))
+                spans.append(self._variant(counted(), piece[2], piece[3]))
         return [["n", spans]]
 
     def unit(self, symbol: str) -> str:
         """The name of a unit without a number."""
-        named = self.words.find(UNITS, f"{spaced(symbol)}.name")
+        named = messages(self.language, UNITS).get(f"{spaced(symbol)}.name")
         return symbol if named is None else str(named)
 
     def _separated(self, text: str) -> str:
@@ -287,13 +295,28 @@ class Writer:
         return spans
 
     def _joint(self, style: str) -> tuple[str, str]:
-        return str(self.words.pattern(WRITING, f"{style}.between")), str(
-            self.words.pattern(WRITING, f"{style}.last")
-        )
+        writing = messages(self.language, WRITING)
+        return str(writing[f"{style}.between"]), str(writing[f"{style}.last"])
 
     def cite(self, place: Place) -> str:
         """A source and a place in it, as a shop says it."""
-        return short_citation(source_title(place.source), place.locator)
+        return _cited(place)
+
+
+@functools.lru_cache(maxsize=1024)
+def _cited(place: Place) -> str:
+    return short_citation(source_title(place.source), place.locator)
+
+
+@functools.lru_cache(maxsize=4096)
+def _quantity(
+    units: UnitSystem, language: str, fact: Quantity, function: str, digits: int | None, places: int | None
+) -> tuple[Span, ...]:
+    """A quantity in spans, kept: one answer writes the same pull in its headline, its numbers, its working and its drawing."""
+    writer = Writer(units, language)
+    if function == "PLACES":
+        return tuple(writer.with_places(fact, places or 0))
+    return tuple(writer.quantity(fact, function == "OWN", digits))
 
 
 def in_english(why: Message) -> str:
@@ -307,8 +330,8 @@ def in_english(why: Message) -> str:
 @functools.cache
 def _marks(language: str) -> dict[int, str] | None:
     """What to put for the comma of thousands and the decimal point; None where they stay."""
-    words = catalogue(language)
-    group, decimal = str(words.pattern(WRITING, "group")), str(words.pattern(WRITING, "decimal"))
+    writing = messages(language, WRITING)
+    group, decimal = str(writing["group"]), str(writing["decimal"])
     return None if (group, decimal) == (",", ".") else {ord(","): group, ord("."): decimal}
 
 
