@@ -10,7 +10,7 @@ the best (profile of the likelihood). Readings that stand out alone between thei
 from __future__ import annotations
 
 import math
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from statistics import fmean, median
 
@@ -25,6 +25,8 @@ GRID = 50
 """Steps of the grid on which the break is narrowed down."""
 STANDS_OUT = 6.0
 """A reading that lies so many robust standard deviations off its neighbours, alone, is set aside [-]."""
+LEAN_SHARE = 0.2
+"""Its neighbours lean the other way by at least this share of what it is off [-]."""
 MAD_TO_DEVIATION = 1.4826
 """Standard deviation over the median distance from the middle, for normal scatter [-]."""
 
@@ -60,26 +62,28 @@ class Departure:
 def standing_out(force_n: Sequence[float], gap_m: Sequence[float]) -> tuple[int, ...]:
     """Positions of readings that stand out alone: far off the chord of both neighbours, which lean the other way.
 
+    force_n, gap_m -- readings on the way up [N], [m], in the order taken; under ten, none is set aside
+
     At most one in ten is set aside, the worst first; a true bend leans one way only and is kept.
     """
     kept = list(range(len(force_n)))
     gone: list[int] = []
+    floor = 1e-3 * (max(gap_m) - min(gap_m))
     while len(gone) < len(force_n) // 10:
         off = {i: _off_chord(force_n, gap_m, kept, i) for i in range(1, len(kept) - 1)}
-        spread = MAD_TO_DEVIATION * median(abs(value) for value in off.values())
-        floor = 1e-3 * (max(gap_m) - min(gap_m))
-        alone = [
-            i
-            for i in range(2, len(kept) - 2)
-            if abs(off[i]) > max(STANDS_OUT * spread, floor)
-            and off[i - 1] * off[i] < 0 > off[i + 1] * off[i]
-            and min(abs(off[i - 1]), abs(off[i + 1])) > 0.2 * abs(off[i])
-        ]
+        least = max(STANDS_OUT * MAD_TO_DEVIATION * median(abs(value) for value in off.values()), floor)
+        alone = [i for i in range(2, len(kept) - 2) if _stands_alone(off, i, least)]
         if not alone:
             break
-        worst = max(alone, key=lambda i: abs(off[i]))
-        gone.append(kept.pop(worst))
+        gone.append(kept.pop(max(alone, key=lambda i: abs(off[i]))))
     return tuple(sorted(gone))
+
+
+def _stands_alone(off: Mapping[int, float], i: int, least: float) -> bool:
+    """Whether a reading is further off than `least` [m], and both neighbours lean the other way because of it."""
+    before, here, after = off[i - 1], off[i], off[i + 1]
+    against = before * here < 0 > after * here
+    return abs(here) > least and against and min(abs(before), abs(after)) > LEAN_SHARE * abs(here)
 
 
 def _off_chord(force_n: Sequence[float], gap_m: Sequence[float], kept: Sequence[int], i: int) -> float:

@@ -156,18 +156,23 @@ def carry(value: str, to: str) -> Conversion:
         raise _unreadable(value)
     if not to:
         return _carried(readings[0], _usual_unit_of_the_other_system(readings[0]))
-    for reading in readings:
-        unit = find_unit(to, reading.dimension)
+    found = _in_unit_wanted(readings, to)
+    if found is None:
+        dimension = readings[0].dimension
+        units = Listing(tuple(UNIT_FACTORS[dimension]))
+        raise NotCarried("to", "not-a-unit-of", kind=message(f"dimension-{dimension}"), units=units)
+    return found
+
+
+def _in_unit_wanted(readings: list[Reading], to: str) -> Conversion | None:
+    """The first reading that the unit written `to` fits: one of its own kind before one that crosses over."""
+    own = [(reading, reading.dimension) for reading in readings]
+    crossing = [(reading, _CROSSING[kind]) for reading, kind in own if kind in _CROSSING]
+    for reading, dimension in (*own, *crossing):
+        unit = find_unit(to, dimension)
         if unit:
             return _carried(reading, unit)
-    for reading in readings:
-        other = _CROSSING.get(reading.dimension)
-        crossed = find_unit(to, other) if other else None
-        if crossed:
-            return _carried(reading, crossed)
-    dimension = readings[0].dimension
-    units = Listing(tuple(UNIT_FACTORS[dimension]))
-    raise NotCarried("to", "not-a-unit-of", kind=message(f"dimension-{dimension}"), units=units)
+    return None
 
 
 def _carried(reading: Reading, unit: str) -> Conversion:
