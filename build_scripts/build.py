@@ -17,6 +17,7 @@ import time
 from collections.abc import Callable, Iterator
 from contextlib import contextmanager
 from pathlib import Path
+from typing import Any
 
 ROOT = Path(__file__).resolve().parent.parent
 WORK = ROOT / ".build"
@@ -109,12 +110,43 @@ def lay_out(pages: Path, target: Path) -> None:
         strict=True,
         use_directory_urls=False,
     )
+    config["extra"].update(frame_words())
+    config["mdx_configs"]["toc"]["permalink_title"] = config["extra"]["say"]("link-to-part")
     try:
         mkdocs_build(config)
     except Abort as refused:
         raise BuildRefused("the pages do not hold together:\n  " + "\n  ".join(warnings)) from refused
     finally:
         engine_log.removeHandler(listener)
+
+
+SEARCH_WORDS = {
+    "clipboard.copy": "copy",
+    "clipboard.copied": "copied",
+    "search.result.placeholder": "search-prompt",
+    "search.result.none": "search-none",
+    "search.result.one": "search-one",
+    "search.result.other": "search-other",
+    "search.result.more.one": "search-more-one",
+    "search.result.more.other": "search-more-other",
+    "search.result.term.missing": "search-without",
+    "select.version": "search-edition",
+}
+"""What the engine's search says, and the messages of the frame that stand for it."""
+
+
+def frame_words() -> dict[str, Any]:
+    """What the theme's template says and puts into each page for its scripts."""
+    from build_scripts.markup import attribute, said
+    from build_scripts.wording import language, say, script_words
+
+    return {
+        "language": language(),
+        "say": said,
+        "attr": attribute,
+        "search_words": {theirs: say(ours) for theirs, ours in SEARCH_WORDS.items()},
+        "script_words": script_words(),
+    }
 
 
 def put_in_place(working: Path) -> None:
@@ -133,6 +165,7 @@ def build_words() -> None:
 
     from build_scripts.offline import OfflineBuildFailed, build_offline
     from build_scripts.pages import PageError, finish_site, write_pages
+    from calc.words.catalogue import NoWords
 
     pages, working = WORK / "pages", WORK / "site.next"
     try:
@@ -147,7 +180,7 @@ def build_words() -> None:
             put_in_place(working)
             # The page is there to be seen; the list of files for offline use follows.
             build_offline(ROOT, SITE)
-    except (BuildRefused, PageError, MkDocsException, OfflineBuildFailed) as refused:
+    except (BuildRefused, PageError, NoWords, MkDocsException, OfflineBuildFailed) as refused:
         sys.stderr.write(f"not built: {refused}\n")
 
 
@@ -158,12 +191,24 @@ def main() -> int:
     from build_scripts.offline import OfflineBuildFailed
     from build_scripts.pages import PageError
     from build_scripts.runtime import RuntimeBuildFailed
+    from calc.words.catalogue import NoWords
+    from calc.words.writer import NoFact
+
+    refusals = (
+        BuildRefused,
+        PageError,
+        NoWords,
+        NoFact,
+        MkDocsException,
+        RuntimeBuildFailed,
+        OfflineBuildFailed,
+    )
 
     start = time.monotonic()
     try:
         with alone():
             build()
-    except (BuildRefused, PageError, MkDocsException, RuntimeBuildFailed, OfflineBuildFailed) as refused:
+    except refusals as refused:
         sys.stderr.write(f"not built: {refused}\nsite/ is as it was.\n")
         return 1
     except KeyboardInterrupt:

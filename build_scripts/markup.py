@@ -7,29 +7,19 @@ from collections.abc import Sequence
 from html import escape
 from typing import Any
 
+from build_scripts.wording import has, say, spans
 from calc.quantities import unit_text
+from calc.words.facts import Cell, Fact
 
 _FRACTION = re.compile(r"(?<![\w/.])(?:(\d{1,2})-)?(\d{1,2})/(2|3|4|8|16|32|64)(?![\w/])")
 
-CAUTION_WORDS = {
-    "warning": "Careful",
-    "prohibition": "Stop",
-    "mandatory": "You must",
-    "note": "Note",
-}
-"""The word that opens a caution, by kind."""
+CAUTIONS = ("warning", "prohibition", "mandatory", "note")
+"""The kinds of caution; the word that opens each is `caution-word-KIND`."""
 
-SEEN_WORDS = {
-    "text": "read in the source's own text",
-    "copy": "read in a reprint, not in the source itself",
-    "memory": "not seen in text",
-}
-"""How a row was read, by its `checked` value."""
-
-UNIT_NAMES = {
-    "text": "", "percent": "%", "count": "", "factor": "", "degree": "°", "ft_lb": "ft·lb", "rope_diameter": "rope diameters",
-    "t": "t (metric)", "short_ton": "short tons",
-}  # fmt: skip
+_UNNAMED = {"text": "", "percent": "%", "count": "", "factor": "", "degree": "°", "ft_lb": "ft·lb"}
+"""Units of the tables that a reader sees as a sign or not at all."""
+_FIRST_SLOT = 0xE000
+"""Private letters that hold the place of HTML in a message."""
 
 
 def rich(text: str) -> str:
@@ -37,11 +27,11 @@ def rich(text: str) -> str:
     return _FRACTION.sub(_fraction, escape(text, quote=False))
 
 
-def set_spans(spans: str | Sequence[Any]) -> str:
+def set_spans(written: str | Sequence[Any]) -> str:
     """Spans of calc.words as HTML: fractions set as fractions, a value kept with its unit."""
-    if isinstance(spans, str):
-        return rich(spans)
-    return "".join(_set_span(one) for one in spans)
+    if isinstance(written, str):
+        return rich(written)
+    return "".join(_set_span(one) for one in written)
 
 
 def _set_span(span: Any) -> str:
@@ -62,16 +52,34 @@ def _fraction(match: re.Match[str]) -> str:
     return f'{lead}<span class="frac">{top}/{bottom}</span>'
 
 
+def said(code: str, **facts: Fact) -> str:
+    """A message of the frame as HTML; a text among the facts is HTML already and is put in as it is."""
+    slots = {name: chr(_FIRST_SLOT + place) for place, name in enumerate(facts)}
+    held = {name: slots[name] if isinstance(fact, str) else fact for name, fact in facts.items()}
+    html = set_spans(spans(code, **held))
+    for name, fact in facts.items():
+        if isinstance(fact, str):
+            html = html.replace(slots[name], fact)
+    return html
+
+
+def attribute(code: str, **facts: Fact) -> str:
+    """A message of the frame as the value of an HTML attribute, or as text without fractions set."""
+    return escape(say(code, **facts))
+
+
 def unit_name(unit: str) -> str:
     """A table's unit as a reader sees it; nothing for words and plain numbers."""
-    return UNIT_NAMES.get(unit, unit_text(unit))
+    if has(f"unit-{unit}"):
+        return say(f"unit-{unit}")
+    return _UNNAMED.get(unit, unit_text(unit))
 
 
 def measured(value: str, unit: str) -> str:
     """A printed value with its unit: `6,600 lb`, `5%`, `3-1/3 short tons`, `1/2 short ton`."""
+    if has(f"measured-{unit}"):
+        return say(f"measured-{unit}", value=Cell(value))
     name = unit_name(unit)
-    if unit == "short_ton" and re.fullmatch(r"1|\d+/\d+", value):
-        name = "short ton"
     return value + ("" if name in ("", "%", "°") else " ") + name
 
 
@@ -83,18 +91,20 @@ def words(key: str) -> str:
 
 def caution(kind: str, text: str) -> str:
     """A caution: shape (by style sheet), word and sentence."""
-    if kind not in CAUTION_WORDS:
-        raise ValueError(f"there is no kind of caution {kind}; there are {', '.join(CAUTION_WORDS)}")
-    return (
-        f'<div class="caution" data-kind="{kind}"><p><b class="caution-word">{CAUTION_WORDS[kind]}.</b> '
-        f"{rich(text)}</p></div>"
-    )
+    if kind not in CAUTIONS:
+        raise ValueError(f"there is no kind of caution {kind}; there are {', '.join(CAUTIONS)}")
+    word = said(f"caution-word-{kind}")
+    return f'<div class="caution" data-kind="{kind}"><p><b class="caution-word">{word}.</b> {rich(text)}</p></div>'
 
 
 def seen_ring(checked: str) -> str:
     """The mark on a value that was not read in the source's own text; nothing for one that was."""
-    if checked == "memory":
-        return '<span class="ring" role="img" aria-label="not seen in text"></span>'
-    if checked == "copy":
-        return '<span class="ring ring-copy" role="img" aria-label="read in a reprint"></span>'
-    return ""
+    if checked == "text":
+        return ""
+    kind = "ring ring-copy" if checked == "copy" else "ring"
+    return f'<span class="{kind}" role="img" aria-label="{attribute(f"seen-{checked}.ring")}"></span>'
+
+
+def ours() -> str:
+    """The mark of the value that this book takes where sources differ."""
+    return f'<b class="choice" data-choice="ours">{said("our-default.mark")}</b>'

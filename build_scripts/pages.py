@@ -44,7 +44,7 @@ import sys
 from collections import Counter, defaultdict
 from collections.abc import Callable, Mapping
 from functools import partial
-from html import escape
+from html import escape, unescape
 from pathlib import Path
 from typing import Any
 
@@ -52,13 +52,27 @@ import jinja2
 
 from build_scripts import charts, ratings_index
 from build_scripts.lessons import LESSONS, lesson
-from build_scripts.markup import SEEN_WORDS, caution, measured, rich, seen_ring, set_spans, unit_name, words
+from build_scripts.markup import (
+    attribute,
+    caution,
+    measured,
+    ours,
+    rich,
+    said,
+    seen_ring,
+    set_spans,
+    unit_name,
+    words,
+)
 from build_scripts.sheet_form import form_inputs
 from build_scripts.table_view import USE_WORDS, View, source_row, view
+from build_scripts.wording import language, say, writer
 from calc import answering
 from calc.quantities import show
 from calc.tables import NoSuchRow, NoSuchTable, package, short_citation, table, table_names
-from calc.words.writer import Writer, plain
+from calc.words.catalogue import NoWords
+from calc.words.facts import Listing, message
+from calc.words.writer import NoFact, Writer, plain
 from calc.worksheet import VERDICT_WORDS, BadInput, UnitSystem
 
 ROOT = Path(__file__).resolve().parent.parent
@@ -66,25 +80,15 @@ MOST_UPRIGHT_COLUMNS = 7
 """A table with more columns prints across the wide side of the paper."""
 
 GROUPS = {
-    "chain": "Chain", "hooks-shackles": "Hooks, shackles and fittings", "slings": "Slings and rope", "rope": "Slings and rope",
-    "rules": "Rules", "inspection": "Judging a part", "heat": "Heat", "weights": "Weights and materials",
-    "materials": "Weights and materials", "tie-down": "Tie-down", "sources": "Sources", "proof": "Proof and design factors",
+    "chain": "chain", "hooks-shackles": "hooks-shackles", "slings": "slings", "rope": "slings", "rules": "rules",
+    "inspection": "inspection", "heat": "heat", "weights": "weights", "materials": "weights", "tie-down": "tie-down",
+    "sources": "sources", "proof": "proof", "steel": "steel",
 }  # fmt: skip
-PARTS: dict[str, tuple[str, str]] = {
-    "look-up": ("Look something up", "Ratings, limits and sizes, each with its source."),
-    "work-out": (
-        "Work something out", "Put in what you measured. See the answer, the drawing and the working.",
-    ),
-    "judge": ("Judge a part", "Is it still fit for use? What to look for, what to measure, when to stop."),
-    "understand": ("Understand", "Why it is so, with drawings and numbers you can check."),
-    "about": (
-        "How far to trust this book", "What it rests on, what it cannot know, and what governs over it.",
-    ),
-}  # fmt: skip
-ROOM_NAMES = {
-    "lifting": "Lifting", "pulling": "Pulling and proving", "inspecting": "Judging a part", "heating": "Heat",
-    "hauling": "Hauling", "records": "Records and units",
-}  # fmt: skip
+"""The groups of tables, and the heading under which each stands: the message `group-HEADING`."""
+PARTS = ("look-up", "work-out", "judge", "understand", "about")
+"""The parts of the book, each the message `part-PART`."""
+ROOMS = ("lifting", "pulling", "inspecting", "heating", "hauling", "records")
+"""The rooms of calc, in the order of the shelves, each the message `room-ROOM`."""
 
 # Type faces: npm package, file, and the name it has on the site. Latin letters only; open font licence.
 FACES = (
@@ -93,9 +97,12 @@ FACES = (
     ("@fontsource/barlow-condensed", "barlow-condensed-latin-600-normal.woff2", "head.woff2"),
     ("@fontsource/barlow-condensed", "barlow-condensed-latin-700-normal.woff2", "head-bold.woff2"),
 )  # fmt: skip
-OURS = '<b class="choice" data-choice="ours">our default:</b>'
-"""The mark of the value that this book takes where sources differ."""
 PAGE_SCRIPTS = ("early.js", "site.js", "lookup.js")
+
+
+def group_title(group: str) -> str:
+    """The heading under which a group of tables stands."""
+    return say(f"group-{GROUPS[group]}")
 
 
 class PageError(ValueError):
@@ -103,18 +110,19 @@ class PageError(ValueError):
 
 
 def edition(root: Path = ROOT) -> str:
-    """Date and commit of the sources, as the foot of each page prints it; "working copy" outside a checkout."""
+    """Date and commit of the sources, as the foot of each page prints it, or that this is a working copy."""
     try:
         done = subprocess.run(
-            ["git", "log", "-1", "--format=%cs, commit %h"],
+            ["git", "log", "-1", "--format=%cs %h"],
             cwd=root,
             capture_output=True,
             text=True,
             check=True,
         )
     except (OSError, subprocess.CalledProcessError):
-        return "working copy"
-    return done.stdout.strip() or "working copy"
+        return say("working-copy")
+    date, _, commit = done.stdout.strip().partition(" ")
+    return say("edition", date=date, commit=commit) if commit else say("working-copy")
 
 
 # ---------------------------------------------------------------------------------------- what a page may call
@@ -138,7 +146,7 @@ class Book:
         root = "../" * page.count("/")
         return {
             "sheet": partial(self.sheet, root), "answer": self.answer, "said": self.said, "figure": partial(self.figure, page=page),
-            "cell": self.cell, "cited": partial(self.cited, root), "stated": partial(self.stated, root), "ours": OURS, "rows": self.rows, "drawing": partial(self.drawing, page=page), "there": self.there,
+            "cell": self.cell, "cited": partial(self.cited, root), "stated": partial(self.stated, root), "ours": ours(), "rows": self.rows, "drawing": partial(self.drawing, page=page), "there": self.there,
             "table_view": partial(self.table_html, root, page), "chart": charts.chart,
             "source": partial(self.source, root), "caution": caution, "show": show, "fraction": rich, "root": root,
             "root_slash": root or "./",
@@ -198,7 +206,7 @@ class Book:
             row = table(name).one(**conditions)
         except (NoSuchRow, NoSuchTable) as missing:
             raise PageError(str(missing)) from missing
-        seen = "" if row["checked"] == "text" else f" ({SEEN_WORDS[row['checked']]})"
+        seen = "" if row["checked"] == "text" else f" ({said('seen-' + row['checked'])})"
         title = source_row(row["source"])["title"]
         place = rich(short_citation(title, row["locator"]))
         return f'<a href="{root}about/sources.html#{row["source"]}" title="{escape(title)}">{place}</a>{seen}'
@@ -218,7 +226,7 @@ class Book:
         """A drawing made for an explanation, with its caption."""
         if name not in LESSONS:
             raise PageError(f"there is no drawing {name}; there are {', '.join(LESSONS)}")
-        drawn = lesson(name, Writer(units))
+        drawn = lesson(name, Writer(units, language()))
         return self._figure(page, drawn.svg, drawn.caption)
 
     def source(self, root: str, key: str, locator: str = "") -> str:
@@ -249,7 +257,7 @@ class Book:
 
     def _claims(self, root: str, seen: View, mark: str = "") -> str:
         return self.templates.get_template("claims.html").render(
-            view=seen, mark=mark, ring=seen_ring, rich=rich, seen=SEEN_WORDS, root=root,
+            view=seen, mark=mark, ring=seen_ring, rich=rich, root=root,
             source_count=len({claim.source for claim in seen.claims}),
         )  # fmt: skip
 
@@ -338,6 +346,7 @@ class _Writer:
         self.jinja = jinja2.Environment(  # noqa: S701 - the templates are ours and write HTML and Markdown themselves
             loader=loader, undefined=jinja2.StrictUndefined, trim_blocks=False, keep_trailing_newline=True
         )
+        self.jinja.globals.update(say=said, attr=attribute)
         self.book = Book(self.jinja)
         self.edition = edition(root)
         self.written: dict[str, dict[str, str]] = {}
@@ -397,7 +406,7 @@ class _Writer:
     def _table_meta(self, name: str) -> dict[str, str]:
         seen = view(name)
         return {
-            "title": seen.title, "kind": "table", "group": GROUPS.get(seen.group, words(seen.group)),
+            "title": seen.title, "kind": "table", "group": group_title(seen.group),
             "description": seen.description or seen.title,
             "wide": "yes" if any(len(w.columns) + len(w.head_names) > MOST_UPRIGHT_COLUMNS for w in seen.wides) else "",
         }  # fmt: skip
@@ -424,7 +433,7 @@ class _Writer:
             html = self.book.sheet("../", name)
             body = self.render(text or default, page, set_spans=set_spans, worksheet=sheet, sheet_html=html)
             meta = {
-                "title": sheet.title, "kind": "sheet", "group": ROOM_NAMES.get(sheet.room, words(sheet.room)),
+                "title": sheet.title, "kind": "sheet", "group": say(f"room-{sheet.room}"),
                 "description": plain(sheet.summary),
             }  # fmt: skip
             self.write(page, body, **meta)
@@ -442,14 +451,14 @@ class _Writer:
                 total[row["checked"]] += 1
         _, intro = split_front_matter(self.render(self.own_words(page), page))
         text = self.jinja.get_template("sources_page.md").render(
-            groups=_sources_by_subject(used), total=total.total(), source_count=len(used), rich=rich, intro=intro,
+            groups=_sources_by_subject(used), total=total.total(), source_count=len(used), rich=rich, intro=intro, number=writer().plain,
             counts={k: total[k] for k in ("text", "copy", "memory")}, ring=seen_ring, root="../",
         )  # fmt: skip
         self.write(
             page,
             tight_blocks(text),
             kind="list",
-            description="Every source, what was taken from it and how it was read.",
+            description=say("sources.description"),
         )
 
     def ratings(self) -> None:
@@ -461,15 +470,14 @@ class _Writer:
         grouped: dict[str, list[ratings_index.Entry]] = defaultdict(list)
         for entry in made:
             grouped[entry.table].append(entry)
-        parts = ["# Every rating in one list", ""]
-        parts.append(
-            '<p class="lede">Each line leads to its cell, with its source. The mark or tag on your part governs.</p>\n'
-        )
+        parts = [f"# {said('every-rating')}", "", f'<p class="lede">{said("every-rating.lede")}</p>\n']
         jumps = "".join(
-            f'<li><a href="#of-{name}"><b>{view(name).title}</b> {len(lines)} ratings</a></li>'
+            f'<li><a href="#of-{name}"><b>{view(name).title}</b> {said("every-rating.count", count=len(lines))}</a></li>'
             for name, lines in grouped.items()
         )
-        parts.append(f'<nav class="jump" aria-label="Ratings by table"><ul>{jumps}</ul></nav>\n')
+        parts.append(
+            f'<nav class="jump" aria-label="{attribute("every-rating.jump")}"><ul>{jumps}</ul></nav>\n'
+        )
         for name, lines in grouped.items():
             parts.append(f"## {view(name).title} {{ #of-{name} }}\n")
             parts.append(f'<p class="use">{USE_WORDS.get(view(name).use, "")}</p>\n')
@@ -480,8 +488,8 @@ class _Writer:
             )
             parts.append("</ul>\n")
         self.write(
-            "look-up/every-rating.md", "\n".join(parts), title="Every rating in one list", kind="list", group="",
-            description="All ratings of this book as a plain list.",
+            "look-up/every-rating.md", "\n".join(parts), title=say("every-rating"), kind="list", group="",
+            description=say("every-rating.description"),
         )  # fmt: skip
 
     def docs(self) -> None:
@@ -489,7 +497,12 @@ class _Writer:
         docs = self.root / "docs"
         for path in sorted(docs.rglob("*")) if docs.is_dir() else []:
             page = path.relative_to(docs).as_posix()
-            if path.is_dir() or page in self.written or path.name.startswith("_"):
+            if (
+                path.is_dir()
+                or page in self.written
+                or path.name.startswith("_")
+                or page.startswith("words/")
+            ):
                 continue
             if path.suffix != ".md":
                 (self.out / page).parent.mkdir(parents=True, exist_ok=True)
@@ -499,8 +512,8 @@ class _Writer:
 
     def indexes(self) -> None:
         """The index of each part: what docs/ says of it, else title and one sentence, then its pages by group."""
-        for part, (title, lede) in PARTS.items():
-            page = f"{part}/index.md"
+        for part in PARTS:
+            page, title, lede = f"{part}/index.md", say(f"part-{part}"), say(f"part-{part}.lede")
             own = self.written.pop(page, None)
             grouped = self._grouped(part)
             if not grouped and own is None:
@@ -511,7 +524,7 @@ class _Writer:
                     body += [self.jinja.get_template("ask.html").render(root="../", box="ask-box"), ""]
             else:
                 body = [split_front_matter((self.out / page).read_text(encoding="utf-8"))[1]]
-            order = list(dict.fromkeys([*GROUPS.values(), *ROOM_NAMES.values()]))
+            order = list(dict.fromkeys([*map(group_title, GROUPS), *(say(f"room-{room}") for room in ROOMS)]))
             for group in sorted(grouped, key=lambda g: (g == "", order.index(g) if g in order else 99, g)):
                 body += _index_group(part, group, grouped[group])
             meta = own or {"title": title, "description": lede}
@@ -526,9 +539,9 @@ class _Writer:
             elif (
                 part == "judge"
                 and name.startswith("work-out/")
-                and meta.get("group") == ROOM_NAMES["inspecting"]
+                and meta.get("group") == say("room-inspecting")
             ):
-                grouped["Worksheets that judge"].append((f"../{name}", meta))
+                grouped[say("worksheets-that-judge")].append((f"../{name}", meta))
         return grouped
 
 
@@ -551,11 +564,13 @@ def _forbids(text: str) -> bool:
 
 
 def _said_counts(seen: Counter[str]) -> str:
-    names = {"text": "read in text", "copy": "in a reprint", "memory": "not seen in text"}
-    return ", ".join(f"{seen[key]} {names[key]}" for key in names if seen[key])
+    counted = [message(f"counted-{how}", count=seen[how]) for how in SEEN if seen[how]]
+    return writer().plain(Listing(tuple(counted)))
 
 
-_WITHOUT_VALUES = ("Worksheets only", "For reading on")
+SEEN = ("text", "copy", "memory")
+"""How a row was read, the surest first."""
+_WITHOUT_VALUES = ("worksheets-only", "reading-on")
 
 
 def _sources_by_subject(used: Mapping[str, Mapping[str, Counter[str]]]) -> list[dict[str, Any]]:
@@ -564,12 +579,12 @@ def _sources_by_subject(used: Mapping[str, Mapping[str, Counter[str]]]) -> list[
     """
     seen = {name: view(name) for name in table_names() if name != "sources"}
     cited = _cited_by_worksheets()
-    groups: dict[str, list[dict[str, Any]]] = {title: [] for title in GROUPS.values()}
+    groups: dict[str, list[dict[str, Any]]] = {subject: [] for subject in GROUPS.values()}
     for row in table("sources").rows:
         taken = used.get(row["key"], {})
         subjects: Counter[str] = Counter()
         for name, how in taken.items():
-            subjects[GROUPS.get(seen[name].group, words(seen[name].group))] += how.total()
+            subjects[GROUPS[seen[name].group]] += how.total()
         sheets = [{"name": n, "title": answering.described(n).title} for n in cited.get(row["key"], [])]
         subject = subjects.most_common(1)[0][0] if subjects else _WITHOUT_VALUES[0 if sheets else 1]
         together: Counter[str] = sum(taken.values(), Counter())
@@ -580,11 +595,11 @@ def _sources_by_subject(used: Mapping[str, Mapping[str, Counter[str]]]) -> list[
         })  # fmt: skip
     return [
         {
-            "title": title, "key": "from-" + title.lower().replace(",", "").replace(" ", "-"),
+            "title": say(f"group-{subject}"), "key": f"from-{subject}",
             "amount": sum(card["amount"] for card in cards),
             "sources": sorted(cards, key=lambda card: (-card["amount"], card["title"].lower())),
         }
-        for title, cards in sorted(groups.items(), key=lambda item: item[0] in _WITHOUT_VALUES) if cards
+        for subject, cards in sorted(groups.items(), key=lambda item: item[0] in _WITHOUT_VALUES) if cards
     ]  # fmt: skip
 
 
@@ -666,8 +681,9 @@ def _frame_table(found: re.Match[str]) -> str:
         re.sub(r"<[^>]+>", "", head).strip() for head in re.findall(r"<th[^>]*>(.*?)</th>", text, re.DOTALL)
     ]
     label = ", ".join(head for head in heads if head).replace('"', "")
-    hint = '<p class="slide-hint">More columns to the right: slide the table.</p>'
-    return f'{hint}<div class="table-frame" role="region" aria-label="Table: {label}">{text}</div>'
+    hint = f'<p class="slide-hint">{said("more-columns")}</p>'
+    name = attribute("plain-table", heads=unescape(label))
+    return f'{hint}<div class="table-frame" role="region" aria-label="{name}">{text}</div>'
 
 
 def _make_lighter(site: Path, root: Path) -> None:
@@ -690,7 +706,7 @@ def main(arguments: list[str]) -> int:
         return 2
     try:
         commands[arguments[0]](Path(arguments[1]))
-    except PageError as wrong:
+    except (PageError, NoWords, NoFact) as wrong:
         print(f"page not made: {wrong}", file=sys.stderr)
         return 1
     return 0

@@ -9,7 +9,8 @@ import json
 import subprocess
 from pathlib import Path
 
-NAME = "Linkwright"
+from build_scripts.wording import language, say
+
 PAPER = "#f7f3ea"
 INK = "#15191d"
 
@@ -36,10 +37,10 @@ def manifest() -> dict[str, object]:
     """The web app manifest; every address is relative, so that any folder of a host will do."""
     return {
         "id": "./",
-        "name": f"{NAME}: rated lifting and tie-down hardware",
-        "short_name": NAME,
-        "description": "Ratings of lifting and tie-down hardware, and worksheets that work them out.",
-        "lang": "en",
+        "name": say("book-long"),
+        "short_name": say("book"),
+        "description": say("book-description"),
+        "lang": language(),
         "dir": "ltr",
         "start_url": "./index.html",
         "scope": "./",

@@ -6,6 +6,8 @@
  * reader typed is in the address, so a reload keeps it.
  */
 
+const sayOfPage = /** @type {(key: string) => string} */ (/** @type {any} */ (window).linkwrightSay);
+
 const UPDATE_EVERY_MS = 60 * 60 * 1000;
 
 /** @param {ServiceWorker} waiting */
@@ -15,17 +17,17 @@ function tellNewEdition(waiting) {
   notice.className = "edition-notice";
   notice.setAttribute("role", "status");
   const words = document.createElement("p");
-  words.textContent = "A new edition of this handbook is ready. Your numbers stay as you typed them.";
+  words.textContent = sayOfPage("new-edition");
   const take = document.createElement("button");
   take.type = "button";
-  take.textContent = "Reload with the new edition";
+  take.textContent = sayOfPage("new-edition-take");
   take.addEventListener("click", () => {
     take.disabled = true;
     waiting.postMessage({ type: "SKIP_WAITING" });
   });
   const later = document.createElement("button");
   later.type = "button";
-  later.textContent = "Later";
+  later.textContent = sayOfPage("new-edition-later");
   later.addEventListener("click", () => notice.remove());
   notice.append(words, take, later);
   document.body.append(notice);
@@ -37,7 +39,7 @@ async function tellKept() {
   if (!isKept) return;
   document.documentElement.dataset["offline"] = "kept";
   for (const place of document.querySelectorAll("[data-offline-note]")) {
-    place.textContent = "This edition is kept on this device and works without a signal.";
+    place.textContent = sayOfPage("kept");
   }
 }
 
@@ -77,7 +79,7 @@ async function keepEdition() {
     if (begun) return;
     begun = true;
     // Forbidden storage, a full disk or a plain http host: the handbook works, only not offline.
-    keepEdition().catch((error) => console.info(`The handbook is not kept for offline use: ${error}`));
+    keepEdition().catch((error) => console.info("offline", error));
   };
   if (navigator.serviceWorker.controller) {
     addEventListener("load", () => setTimeout(begin, 1000));

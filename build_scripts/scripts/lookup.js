@@ -7,6 +7,7 @@
    * @typedef {{rules: [string, string][], dropped: string[], words: string[], tables: string[], lines: RatingLine[], pages: [title: string, address: string, words: string[]][]}} Ratings
    */
   const scope = /** @type {URL} */ (/** @type {any} */ (window).__md_scope);
+  const say = /** @type {(key: string, facts?: Record<string, string | number>) => string} */ (/** @type {any} */ (window).linkwrightSay);
   const MOST_HITS = 7;
 
   // ---- tables
@@ -96,8 +97,8 @@
     const said = look.querySelector("[data-sift-said]");
     if (!said) return;
     if (!chosen.length) said.textContent = "";
-    else if (rowsShown) said.textContent = `${rowsShown} of ${rowsAll} rows.`;
-    else said.textContent = "Nothing is printed for this. Set one of the lists back to “all” to see what there is.";
+    else if (rowsShown) said.textContent = say("rows-shown", { shown: rowsShown, all: rowsAll });
+    else said.textContent = say("nothing-to-sift");
     dispatchEvent(new Event("resize"));
   }
 
@@ -136,7 +137,7 @@
       seen.add(claim.id);
       const [source, place, how, note] = [.../** @type {HTMLTableRowElement} */ (claim).cells];
       const line = document.createElement("span");
-      line.append("Source: ", ...(source ? [...source.childNodes].map((n) => n.cloneNode(true)) : []));
+      line.append(say("pin-source"), " ", ...(source ? [...source.childNodes].map((n) => n.cloneNode(true)) : []));
       const where = place?.textContent?.trim();
       if (where) line.append(`, ${where}`);
       for (const rest of [how, note]) {
@@ -202,7 +203,7 @@
     const script = document.createElement("script");
     script.src = String(new URL("scripts/ratings.js", scope));
     script.onload = () => resolve(/** @type {any} */ (globalThis).linkwrightRatings);
-    script.onerror = () => reject(new Error("the list of ratings did not come"));
+    script.onerror = () => reject(new Error(script.src));
     document.head.append(script);
   }));
 
@@ -220,7 +221,7 @@
       const begun = new Set();
       ratings.words.forEach((known, place) => {
         if (known === word) exact.add(place);
-        else if ((i === asked.length - 1 || /^[a-z]{3,}$/.test(word)) && known.startsWith(word)) begun.add(place);
+        else if ((i === asked.length - 1 || /^\p{Ll}{3,}$/u.test(word)) && known.startsWith(word)) begun.add(place);
       });
       return { exact, begun };
     });
@@ -254,7 +255,7 @@
 
   /** Pages that have every plain word of what was asked; sizes and grades do not count. @param {Ratings} ratings @param {string[]} asked */
   function pagesOf(ratings, asked) {
-    const plain = asked.filter((word) => /^[a-z]{3,}$/.test(word));
+    const plain = asked.filter((word) => /^\p{Ll}{3,}$/u.test(word));
     if (!plain.length) return [];
     return ratings.pages.filter(([, , words]) => plain.every((word) => words.some((known) => known.startsWith(word))));
   }
@@ -310,7 +311,7 @@
     }
     const whole = hits.length > 0 && !missing;
     const pages = whole ? [] : pagesOf(ratings, asked).slice(0, 3);
-    if (pages.length && /^[a-z]{3,}$/.test(missing)) hits = []; // ratings of another kind of thing are not near
+    if (pages.length && /^\p{Ll}{3,}$/u.test(missing)) hits = []; // ratings of another kind of thing are not near
     const own = panel.dataset.ratingsFor === "ask-box"; // the search box of the head has its own words for nothing
     panel.textContent = "";
     panel.hidden = !hits.length && !pages.length && !(own && asked.join("").length > 2);
@@ -323,17 +324,17 @@
       panel.append(list);
     };
     if (pages.length) {
-      panel.append(hitNote("No rating goes by all of these words. A page that does:"));
+      panel.append(hitNote(say("no-rating-but-a-page")));
       show(pages.map(([title, address]) => hitLine(address, title, "", "")));
     }
-    if (missing && hits.length) panel.append(hitNote(`No rating is printed with “${missing}” in it. Nearest:`));
+    if (missing && hits.length) panel.append(hitNote(say("no-rating-with", { word: missing })));
     else if (!hits.length && !pages.length) {
-      panel.append(hitNote("No rating is printed for this. Try the size and the grade alone, such as 3/8 g70, or Find to search every page."));
+      panel.append(hitNote(say("no-rating")));
     }
     if (hits.length) {
       show(hits.slice(0, MOST_HITS).map(({ line }) => hitLine(line[3], line[0], line[1], `${ratings.tables[line[4]]} ${line[2]}`)));
     }
-    if (hits.length > MOST_HITS) panel.append(hitNote(`${hits.length - MOST_HITS} more. Add a grade, a size or a number of legs.`));
+    if (hits.length > MOST_HITS) panel.append(hitNote(say("more-ratings", { count: hits.length - MOST_HITS })));
   }
 
   /** No rating has these words: look for them in the pages. @param {string} text */

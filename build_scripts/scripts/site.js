@@ -89,10 +89,10 @@
    * @param {number | null} scroll */
   async function turnTo(url, scroll) {
     const answer = await fetch(url.href.replace(/#.*$/, ""));
-    if (!answer.ok || !(answer.headers.get("content-type") || "").includes("text/html")) throw new Error("not a page");
+    if (!answer.ok || !(answer.headers.get("content-type") || "").includes("text/html")) throw new Error(url.href);
     const next = new DOMParser().parseFromString(await answer.text(), "text/html");
     const fresh = next.querySelector("[data-md-component=container]");
-    if (!fresh) throw new Error("not a page of this book");
+    if (!fresh) throw new Error(url.href);
     // The address bar already shows the new page, so its relative addresses count from the right place.
     container().replaceWith(document.adoptNode(fresh));
     document.title = next.title;

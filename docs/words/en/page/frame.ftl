@@ -1,0 +1,60 @@
+# What stands round every page: head, foot, search, and what a phone that keeps the book calls it.
+
+book = Linkwright
+book-long = Linkwright: rated lifting and tie-down hardware
+book-description = Ratings of lifting and tie-down hardware, and worksheets that work them out.
+site-description = A handbook of rated lifting and tie-down hardware for the small shop, with worksheets that show their working.
+page-title = { $title } | Linkwright
+page-not-found = Page not found
+skip = Skip to the page
+link-to-part = Link to this part
+
+## Search
+
+search-region = The whole book
+search-label = Search the book
+search-placeholder = Search: 3/8 g70, hook wear
+search-clear = Clear the search
+search-help = Answers appear as you type. Arrow keys move through them.
+search-results = Search results
+search-waiting = Getting the index…
+search-prompt = Type a size, a grade or a word
+search-none = No page has these words
+search-one = 1 page
+search-other = # pages
+search-more-one = 1 more on this page
+search-more-other = # more on this page
+search-without = Without
+search-edition = Edition
+copy = Copy
+copied = Copied
+
+## The box for ratings
+
+ask-region = Ratings
+ask-label = What is it rated for?
+ask-placeholder = 3/8 g70
+ask-go = Find
+ask-help = Size, grade, kind: { $first }, { $second }, { $third }. Or see { $list }.
+ask-first = 3/8 g70
+ask-second = 10 mm grade 8 two leg
+ask-third = shackle 1/2
+ask-list = every rating in one list
+
+## Head and foot
+
+light-or-dark = Switch between light and dark page
+doors = The four doors
+on-this-page = On this page
+more = More in this part
+more-in = More in “{ $part }”
+everything-here = Everything in this part
+not-a-permission = { $what } It is not permission to lift. It cannot see your part, your rigging or your load. The mark and tag on the part govern, then its maker, then the law where you stand; if they and this book differ, they are right. In doubt, ask a qualified person and leave the load on the floor.
+    .what = What this book is not.
+foot-sheet = Sheet
+foot-edition = Edition
+foot-printed = Printed
+foot-trust = How far to trust it
+foot-sources = Sources
+edition = { $date }, commit { $commit }
+working-copy = working copy
