@@ -72,8 +72,7 @@ from calc.quantities import show
 from calc.tables import NoSuchRow, NoSuchTable, package, short_citation, table, table_names
 from calc.words.catalogue import NoWords
 from calc.words.facts import Listing, message
-from calc.words.writer import NoFact, Writer, plain
-from calc.worksheet import VERDICT_WORDS, BadInput, UnitSystem
+from calc.words.writer import NoFact, UnitSystem, Writer, plain
 
 ROOT = Path(__file__).resolve().parent.parent
 MOST_UPRIGHT_COLUMNS = 7
@@ -98,6 +97,9 @@ FACES = (
     ("@fontsource/barlow-condensed", "barlow-condensed-latin-700-normal.woff2", "head-bold.woff2"),
 )  # fmt: skip
 PAGE_SCRIPTS = ("early.js", "site.js", "lookup.js")
+
+
+VERDICTS = ("ok", "caution", "stop", "unknown")
 
 
 def group_title(group: str) -> str:
@@ -180,7 +182,7 @@ class Book:
     def _record(self, name: str, units: UnitSystem, inputs: Mapping[str, Any]) -> dict[str, Any]:
         try:
             return _answered(name, units, json.dumps(dict(inputs)))
-        except BadInput as refused:
+        except answering.Refused as refused:
             raise PageError(f"worksheet {name}: {refused}") from refused
         except answering.NoSuchWorksheet as missing:
             raise PageError(str(missing)) from missing
@@ -268,7 +270,7 @@ class Book:
             record = answering.answer(name, declared.example, "us")
         except answering.NoSuchWorksheet as missing:
             raise PageError(str(missing)) from missing
-        except BadInput as refused:
+        except answering.Refused as refused:
             raise PageError(f"the example of worksheet {name} is refused: {refused}") from refused
         for result in record["results"].values():
             value = result["value"]
@@ -285,7 +287,7 @@ class Book:
                 rich=rich,
                 set_spans=set_spans,
                 unit=unit_name,
-                verdict_words=json.dumps(VERDICT_WORDS),
+                verdict_words=json.dumps({one: Writer().text(f"verdict-{one}") for one in VERDICTS}),
             )
         )
 

@@ -18,10 +18,17 @@ import textwrap
 from collections.abc import Sequence
 from typing import Any, NoReturn, TextIO
 
-from calc.answering import NoSuchWorksheet, answer, declared_names, described, worksheet_record
+from calc.answering import (
+    NoSuchWorksheet,
+    Refusal,
+    Refused,
+    answer,
+    declared_names,
+    described,
+    worksheet_record,
+)
 from calc.describing import Described
 from calc.tables import NoSuchRow, NoSuchTable, table
-from calc.worksheet import BadInput, InputError
 
 
 class _Parser(argparse.ArgumentParser):
@@ -73,7 +80,7 @@ def main(arguments: Sequence[str] | None = None, out: TextIO | None = None) -> i
             text = _ran(asked)
         else:
             text = _read(asked)
-    except BadInput as refused:
+    except Refused as refused:
         return _refused(_error_line(refused.errors[0], len(refused.errors) - 1))
     except (NoSuchWorksheet, NoSuchTable, NoSuchRow, OSError) as refused:
         return _refused(str(refused))
@@ -86,7 +93,7 @@ def _refused(line: str) -> int:
     return 2
 
 
-def _error_line(error: InputError, others: int) -> str:
+def _error_line(error: Refusal, others: int) -> str:
     given = f" “{error.given}”" if error.given else ""
     more = f" (and {others} more)" if others else ""
     return f"{error.input}:{given} {error.message}{more}"
@@ -116,7 +123,7 @@ def _given(sheet: Described, pairs: Sequence[str]) -> dict[str, Any]:
     for pair in pairs:
         name, equals, text = pair.partition("=")
         if not equals:
-            raise BadInput(InputError(name, "", "is written without a value. Give it as key=value."))
+            raise Refused(Refusal(name, "", "is written without a value. Give it as key=value."))
         if text.startswith("@"):
             with open(text[1:], "rb") as file:
                 content = file.read()

@@ -6,7 +6,6 @@ from dataclasses import dataclass
 from types import SimpleNamespace
 from typing import Any
 
-from calc import declaration
 from calc.answering import answer, worksheet
 from calc.declaration import Citation
 from calc.inputs import read_inputs
@@ -14,8 +13,6 @@ from calc.reasons import Reason
 from calc.telling import reading
 from calc.words.facts import Absent, Message
 from calc.words.writer import UnitSystem, Writer
-from calc.worksheet import Say
-from calc.worksheet import read_inputs as read_old
 
 
 @dataclass(frozen=True)
@@ -39,8 +36,6 @@ class Asked:
 def asked(name: str, given: dict[str, Any], units: UnitSystem = "si") -> Any:
     """What a worksheet finds and says."""
     sheet = worksheet(name)
-    if not isinstance(sheet, declaration.Worksheet):
-        return sheet.compute(read_old(sheet.inputs, given, units), Say(units))
     record = answer(name, given, units)
     found = sheet.find(read_inputs(sheet.inputs, given, reading(sheet, Writer(units, scopes=sheet.scopes))))
     values = {result.name: result.value_of(found) for result in sheet.results}

@@ -45,11 +45,6 @@ class ChainSize:
     thickest_m: float
 
     @property
-    def words(self) -> str:
-        """The size in English, for sheets of the old shape."""
-        return f"{' or '.join(f'{name} in' for name in self.inch_names)} ({self.metric_name} mm)"
-
-    @property
     def said(self) -> Message:
         """The size as a shop says it: `3/8 in (10 mm)`."""
         inches = tuple(Cell(name, "in") for name in self.inch_names)

@@ -19,7 +19,7 @@ from hypothesis import strategies as st
 from playwright.sync_api import Browser, Page
 
 from calc.answering import answer_json, declared_names, worksheet
-from calc.worksheet import Input
+from calc.inputs import Input
 from tests.browser.conftest import LIVE
 
 CASES = 200

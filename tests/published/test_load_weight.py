@@ -7,7 +7,7 @@ from typing import Any
 import pytest
 
 from calc.answering import answer
-from calc.worksheet import UnitSystem
+from calc.words.writer import UnitSystem
 
 
 def run(*parts: dict[str, Any], units: UnitSystem = "si") -> dict[str, Any]:

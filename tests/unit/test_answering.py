@@ -3,12 +3,14 @@
 import json
 import math
 import re
+from types import SimpleNamespace
 
 import pytest
 
 from calc import answering
 from calc.answering import (
     NoSuchWorksheet,
+    Refused,
     answer,
     answer_json,
     declared,
@@ -16,9 +18,10 @@ from calc.answering import (
     worksheet,
     worksheet_record,
 )
+from calc.declaration import Result, Worksheet
+from calc.inputs import Given, NumberInput
 from calc.tables import table
 from calc.words.writer import plain
-from calc.worksheet import Answer, BadInput, Given, Input, Result, Say, Worksheet
 
 SHEETS = declared()
 
@@ -119,28 +122,27 @@ def test_a_request_in_json():
 
 
 def _sheet(value):
-    def compute(given: Given, say: Say) -> Answer:
-        if value == "overflow":
-            return Answer("ok", "w.", "x", {"x": math.exp(given.si("y"))})
-        return Answer("ok", "w.", "x", {"x": value})
+    """A worksheet that finds this value, whatever it is given."""
+
+    def find(given: Given) -> SimpleNamespace:
+        return SimpleNamespace(x=math.exp(given.si("y")) if value == "overflow" else value)
 
     return Worksheet(
-        "odd",
-        "Odd",
-        "Odd.",
-        (Input("y", "Y", "number"),),
-        (Result("x", "X"),),
-        compute,
-        {"y": "1"},
-        "Odd.",
-        (),
+        name="odd",
+        inputs=(NumberInput("y"),),
+        results=(Result("x"),),
+        find=find,
+        judge=lambda _found: (),
+        large="x",
+        example={"y": "1"},
+        citations=(),
     )
 
 
-@pytest.mark.parametrize("value", [math.inf, math.nan, [1.0, math.nan]])
+@pytest.mark.parametrize("value", [math.inf, math.nan, (1.0, math.nan)])
 def test_a_number_without_bound_is_refused(monkeypatch, value):
     monkeypatch.setattr(answering, "worksheet", lambda name: _sheet(value))
-    with pytest.raises(BadInput, match="without bound"):
+    with pytest.raises(Refused, match="without bound"):
         answer("odd", {"y": "1"})
 
 

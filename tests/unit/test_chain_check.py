@@ -6,10 +6,9 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from calc.answering import answer, worksheet
+from calc.answering import Refused, answer, worksheet
 from calc.inspecting.chain_check import DAMAGE, thickness_limits
 from calc.inspecting.chain_marks import chain_sizes, size_named
-from calc.worksheet import BadInput
 
 SOUND: dict[str, Any] = {
     "grade": "80", "size": "13 mm", "use": "lift", "thickness_now": "12.7 mm", "reach_new": "781 mm",
@@ -22,7 +21,7 @@ def ask(**changes: Any) -> dict[str, Any]:
 
 
 def refused(**changes: Any) -> str:
-    with pytest.raises(BadInput) as caught:
+    with pytest.raises(Refused) as caught:
         ask(**changes)
     return " | ".join(f"{error.input}: {error.message}" for error in caught.value.errors)
 

@@ -9,11 +9,10 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from calc.answering import answer
+from calc.answering import Refused, answer
 from calc.records.convert import WORKSHEET, nearest_fraction
 from calc.unit_factors import UNIT_FACTORS
 from calc.words.writer import Writer
-from calc.worksheet import BadInput
 
 
 def run(value: str, to: str = "") -> dict[str, Any]:
@@ -102,13 +101,13 @@ def test_tiny_and_huge_values_keep_their_digits() -> None:
     ],
 )
 def test_refusals_name_the_box(value: str, to: str, where: str, words: str) -> None:
-    with pytest.raises(BadInput, match=words) as caught:
+    with pytest.raises(Refused, match=words) as caught:
         run(value, to)
     assert {error.input for error in caught.value.errors} == {where}
 
 
 def test_result_beyond_floats_is_refused() -> None:
-    with pytest.raises(BadInput, match="larger than anything"):
+    with pytest.raises(Refused, match="larger than anything"):
         run("1e304 km", "um")
 
 

@@ -7,8 +7,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from calc.answering import answer, worksheet
-from calc.worksheet import BadInput
+from calc.answering import Refused, answer, worksheet
 
 
 def ask(**raw: Any) -> dict[str, Any]:
@@ -66,7 +65,7 @@ def test_no_rating() -> None:
     ],
 )  # fmt: skip
 def test_bad_input(message: str, raw: dict[str, str]) -> None:
-    with pytest.raises(BadInput) as caught:
+    with pytest.raises(Refused) as caught:
         ask(**{"weight": "431 kg", "drop_height": "7 mm", **raw})
     assert message in " | ".join(f"{error.input}: {error.message}" for error in caught.value.errors)
 

@@ -7,9 +7,8 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from calc.answering import answer, worksheet
+from calc.answering import Refused, answer, worksheet
 from calc.figures.graph import round_ticks
-from calc.worksheet import BadInput
 
 
 def rows(*known: tuple[float, float, float | None]) -> list[dict[str, str]]:
@@ -36,7 +35,7 @@ def ask(known: Any = GOOD, **changes: Any) -> dict[str, Any]:
 
 
 def refused(**changes: Any) -> str:
-    with pytest.raises(BadInput) as caught:
+    with pytest.raises(Refused) as caught:
         ask(**changes)
     return " | ".join(f"{error.input}: {error.message}" for error in caught.value.errors)
 

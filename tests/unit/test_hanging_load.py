@@ -9,12 +9,11 @@ import pytest
 from hypothesis import assume, given, settings
 from hypothesis import strategies as st
 
-from calc.answering import answer
+from calc.answering import Refused, answer
 from calc.figures.hanging import world_axes
 from calc.lifting.chain_spring import chain_stiffness_n
 from calc.lifting.hanging import level_lengths, resting_places, springy_rest
 from calc.lifting.hanging_load import WORKSHEET
-from calc.worksheet import BadInput
 
 Point = tuple[float, float, float]
 SQUARE: list[Point] = [(1.1, 0.9, 0.0), (-1.1, 0.9, 0.0), (-1.1, -0.9, 0.0), (1.1, -0.9, 0.0)]
@@ -138,7 +137,7 @@ def test_legs_too_short_to_meet_are_refused(lengths: list[float], where: str, wo
     picks = [(1.0, 0.0, 0.0), (-1.0, 0.0, 0.0)]
     if where == "picks":
         picks, lengths = [(0.0, 1.0, 0.0), (0.9, -0.5, 0.0), (-0.9, -0.5, 0.0)], [0.95, 0.95, 0.95]
-    with pytest.raises(BadInput, match=words) as caught:
+    with pytest.raises(Refused, match=words) as caught:
         run(picks, lengths, (0.0, 0.0, -0.3))
     assert caught.value.errors[0].input == where
 
@@ -228,7 +227,7 @@ def test_stiffness_of_chain_falls_with_size_of_bar() -> None:
 
 @pytest.mark.parametrize("count", [0, 1, 9, 100])
 def test_two_to_eight_legs(count: int) -> None:
-    with pytest.raises(BadInput, match="rows") as caught:
+    with pytest.raises(Refused, match="rows") as caught:
         run([(1.0 + i, 0.0, 0.0) for i in range(count)], [200.0] * count, (0.0, 0.0, 0.0))
     assert caught.value.errors[0].input == "picks"
 
@@ -240,7 +239,7 @@ def test_two_to_eight_legs(count: int) -> None:
      ({"chain_size": "5 in"}, "chain_size"), ({"picks": "none"}, "picks")],
 )  # fmt: skip
 def test_bad_inputs_name_their_box(change: dict[str, Any], where: str) -> None:
-    with pytest.raises(BadInput) as caught:
+    with pytest.raises(Refused) as caught:
         answer("hanging-load", {**WORKSHEET.example, **change}, "us")
     assert [error.input for error in caught.value.errors] == [where]
 

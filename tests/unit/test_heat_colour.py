@@ -8,11 +8,10 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from calc.answering import answer
+from calc.answering import Refused, answer
 from calc.heating.harms import harms
 from calc.heating.temper_colours import colour_at, colours, heat_of
 from calc.words.writer import Writer
-from calc.worksheet import BadInput
 
 
 def ask(**raw: str) -> dict[str, Any]:
@@ -27,13 +26,13 @@ def ask(**raw: str) -> dict[str, Any]:
     ],
 )  # fmt: skip
 def test_bad_inputs_are_refused_by_name(case: dict[str, str]) -> None:
-    with pytest.raises(BadInput) as refused:
+    with pytest.raises(Refused) as refused:
         ask(**case)
     assert refused.value.errors[0].input == next(iter(case))
 
 
 def test_nothing_given_asks_for_the_colour() -> None:
-    with pytest.raises(BadInput, match="missing"):
+    with pytest.raises(Refused, match="missing"):
         ask(colour="", temperature="")
 
 

@@ -9,10 +9,9 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from calc.answering import answer
+from calc.answering import Refused, answer
 from calc.lifting.hitch import WORKSHEET
 from calc.lifting.hitch_factors import bend_share, choke_angle_share, choker_share
-from calc.worksheet import BadInput
 
 
 def run(**more: str) -> dict[str, Any]:
@@ -94,7 +93,7 @@ def test_over_load_is_a_stop() -> None:
      ({"load": "text"}, "load")],
 )  # fmt: skip
 def test_refusals_name_their_box(more: dict[str, str], where: str) -> None:
-    with pytest.raises(BadInput) as caught:
+    with pytest.raises(Refused) as caught:
         run(**more)
     assert [error.input for error in caught.value.errors] == [where]
 

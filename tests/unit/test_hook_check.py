@@ -6,10 +6,9 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from calc.answering import answer, worksheet
+from calc.answering import Refused, answer, worksheet
 from calc.figures.inspection import hook_outline, tip_angle_deg
 from calc.inspecting.measuring import growth, loss
-from calc.worksheet import BadInput
 
 SOUND: dict[str, Any] = {
     "throat_new": "31.7 mm", "throat_now": "31.9 mm", "section_new": "23.1 mm", "section_now": "22.8 mm", "twist": "0",
@@ -22,7 +21,7 @@ def ask(**changes: Any) -> dict[str, Any]:
 
 
 def refused(**changes: Any) -> str:
-    with pytest.raises(BadInput) as caught:
+    with pytest.raises(Refused) as caught:
         ask(**changes)
     return " | ".join(f"{error.input}: {error.message}" for error in caught.value.errors)
 

@@ -8,10 +8,9 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from calc.answering import answer
+from calc.answering import Refused, answer
 from calc.heating.chain_heat import asme_bands, asme_rule, en_bands, en_rule
 from calc.quantities import to_si
-from calc.worksheet import BadInput
 
 
 def ask(**raw: str) -> dict[str, Any]:
@@ -29,7 +28,7 @@ def ask(**raw: str) -> dict[str, Any]:
     ],
 )  # fmt: skip
 def test_bad_inputs_are_refused_by_name(case: dict[str, str]) -> None:
-    with pytest.raises(BadInput) as refused:
+    with pytest.raises(Refused) as refused:
         ask(**case)
     assert refused.value.errors[0].input == next(iter(case))
 

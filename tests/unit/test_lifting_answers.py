@@ -16,7 +16,7 @@ from typing import Any
 
 import pytest
 
-from calc.answering import answer, described, worksheet
+from calc.answering import Refused, answer, described, worksheet
 from calc.describing import Asked
 from calc.inputs import Given, Input, read_inputs
 from calc.lifting.densities import density_ranges
@@ -37,9 +37,9 @@ from calc.lifting.weighing import weigh_part, weigh_solid
 from calc.quantities import number_text
 from calc.tables import table
 from calc.telling import reading
-from calc.words.writer import Writer, plain
-from calc.worksheet import BadInput, Say, UnitSystem
+from calc.words.writer import UnitSystem, Writer, plain
 from tests.asking import asked
+from tests.saying import Say
 
 G = 9.80665
 SAY = Say("si")
@@ -1271,7 +1271,7 @@ REFUSALS = [
 def test_refusals_name_the_box_and_say_what_would_do(
     sheet: str, given: dict[str, Any], box: str, words: str
 ) -> None:
-    with pytest.raises(BadInput) as caught:
+    with pytest.raises(Refused) as caught:
         raw(sheet, given)
     assert [error.input for error in caught.value.errors] == [box]
     assert words in caught.value.errors[0].message

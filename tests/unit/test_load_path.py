@@ -9,7 +9,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from calc.answering import answer, described
+from calc.answering import Refused, answer, described
 from calc.inputs import read_inputs
 from calc.lifting.load_path import WORKSHEET
 from calc.lifting.path_items import (
@@ -26,7 +26,6 @@ from calc.quantities import to_si
 from calc.telling import reading
 from calc.words.facts import Message
 from calc.words.writer import Writer, plain
-from calc.worksheet import BadInput
 
 LB = 0.45359237
 
@@ -54,7 +53,7 @@ def texts(record: dict[str, Any]) -> str:
 
 
 def refused(*items: dict[str, Any]) -> dict[str, str]:
-    with pytest.raises(BadInput) as caught:
+    with pytest.raises(Refused) as caught:
         run(*items)
     return {error.input: error.message for error in caught.value.errors}
 

@@ -10,13 +10,12 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from calc.answering import answer, described
+from calc.answering import Refused, answer, described
 from calc.lifting.densities import TIMBER, density_ranges
 from calc.lifting.load_weight import WORKSHEET
 from calc.lifting.shapes import SHAPES, ShapeError, turned, turned_box
 from calc.lifting.stl import LARGEST_BYTES
-from calc.words.writer import Writer, plain
-from calc.worksheet import BadInput, UnitSystem
+from calc.words.writer import UnitSystem, Writer, plain
 
 PLATE = {
     "shape": "plate",
@@ -42,7 +41,7 @@ def value(record: dict[str, Any], key: str) -> Any:
 
 
 def refused(*parts: dict[str, Any], **more: Any) -> dict[str, str]:
-    with pytest.raises(BadInput) as caught:
+    with pytest.raises(Refused) as caught:
         run(*parts, **more)
     return {error.input: error.message for error in caught.value.errors}
 
@@ -379,23 +378,23 @@ def test_drawn_solid_joins_the_parts() -> None:
     ],
 )  # fmt: skip
 def test_broken_solids_are_refused(data: str, words: str) -> None:
-    with pytest.raises(BadInput, match=words) as caught:
+    with pytest.raises(Refused, match=words) as caught:
         solid(data)
     assert caught.value.errors[0].input == "solid"
 
 
 def test_solid_too_large_or_empty_is_refused() -> None:
-    with pytest.raises(BadInput, match="too large"):
+    with pytest.raises(Refused, match="too large"):
         solid(base64.b64encode(b"\0" * (LARGEST_BYTES + 1)).decode())
-    with pytest.raises(BadInput, match="is empty"):
+    with pytest.raises(Refused, match="is empty"):
         answer("load-weight", {"solid": b"", "solid_unit": "mm", "solid_material": "lead"}, "si")
 
 
 def test_solid_asks_for_its_unit_and_material() -> None:
-    with pytest.raises(BadInput, match="bare numbers") as caught:
+    with pytest.raises(Refused, match="bare numbers") as caught:
         answer("load-weight", {"solid": binary_stl(TETRA), "solid_material": "lead"}, "si")
     assert caught.value.errors[0].input == "solid_unit"
-    with pytest.raises(BadInput, match="Pick what it is made of"):
+    with pytest.raises(Refused, match="Pick what it is made of"):
         answer("load-weight", {"solid": binary_stl(TETRA), "solid_unit": "mm"}, "si")
 
 

@@ -7,9 +7,8 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from calc.answering import answer, worksheet
+from calc.answering import Refused, answer, worksheet
 from calc.pulling.hydraulics import bore_from_area_m, ram_area_m2
-from calc.worksheet import BadInput
 
 PUMP = {"pump_bore": "11 mm", "lever_to_hand": "520 mm", "lever_to_piston": "31 mm"}
 
@@ -19,7 +18,7 @@ def ask(**raw: Any) -> dict[str, Any]:
 
 
 def refused(**raw: Any) -> str:
-    with pytest.raises(BadInput) as caught:
+    with pytest.raises(Refused) as caught:
         ask(**raw)
     return " | ".join(f"{error.input}: {error.message}" for error in caught.value.errors)
 

@@ -6,8 +6,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from calc.answering import answer, worksheet
-from calc.worksheet import BadInput
+from calc.answering import Refused, answer, worksheet
 
 SOUND: dict[str, Any] = {
     "body_new": "19.1 mm", "body_now": "18.7 mm", "pin_new": "22.3 mm", "pin_now": "22.1 mm", "jaw_new": "31.7 mm",
@@ -87,7 +86,7 @@ def test_without_rating_and_round_pin() -> None:
     ],
 )  # fmt: skip
 def test_bad_input(message: str, changes: dict[str, str]) -> None:
-    with pytest.raises(BadInput) as caught:
+    with pytest.raises(Refused) as caught:
         ask(**changes)
     assert message in " | ".join(f"{error.input}: {error.message}" for error in caught.value.errors)
 

@@ -6,9 +6,8 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from calc.answering import answer, worksheet
+from calc.answering import Refused, answer, worksheet
 from calc.lifting import leg_geometry
-from calc.worksheet import BadInput
 
 
 def ask(units="us", **raw):
@@ -20,7 +19,7 @@ def value(record, key):
 
 
 def refusal(**raw):
-    with pytest.raises(BadInput) as caught:
+    with pytest.raises(Refused) as caught:
         ask(**raw)
     return {error.input: error.message for error in caught.value.errors}
 

@@ -9,7 +9,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from calc.answering import answer
+from calc.answering import Refused, answer
 from calc.heating.temper_loss import rockwell
 from calc.heating.tempering import (
     condition_pa,
@@ -21,7 +21,6 @@ from calc.heating.tempering import (
 )
 from calc.words.facts import Absent
 from calc.words.writer import Writer
-from calc.worksheet import BadInput
 
 BASE = {"steel": "4140", "tempered_at": "431 C", "heated_to": "587 C", "minutes": "7.3 min"}
 
@@ -39,13 +38,13 @@ def ask(units: str = "si", **raw: str) -> dict[str, Any]:
     ],
 )  # fmt: skip
 def test_bad_inputs_are_refused_by_name(case: dict[str, str]) -> None:
-    with pytest.raises(BadInput) as refused:
+    with pytest.raises(Refused) as refused:
         ask(**case)
     assert refused.value.errors[0].input == next(iter(case))
 
 
 def test_a_short_heat_of_a_row_is_refused_by_its_path() -> None:
-    with pytest.raises(BadInput) as refused:
+    with pytest.raises(Refused) as refused:
         ask(more_heats=json.dumps([{"heated_to": "300 C", "minutes": "2 s"}]))
     assert refused.value.errors[0].input == "more_heats[0].minutes"
 

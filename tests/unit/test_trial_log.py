@@ -8,11 +8,10 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from calc.answering import answer, worksheet
+from calc.answering import Refused, answer, worksheet
 from calc.pulling.departure import find_departure, standing_out
 from calc.pulling.log_reading import COLUMNS, NotALog, decode, read_log
 from calc.words.writer import Writer
-from calc.worksheet import BadInput
 
 STRAIGHT: list[tuple[float, float]] = [
     (force, 50.0 + 0.0213 * force) for force in (0, 1.7, 3.1, 4.9, 6.4, 8.2, 9.7, 11.3, 12.9)
@@ -40,7 +39,7 @@ def value(record: dict[str, Any], name: str) -> Any:
 
 
 def refusal(**raw: Any) -> str:
-    with pytest.raises(BadInput) as caught:
+    with pytest.raises(Refused) as caught:
         answer("trial-log", raw, "si")
     return " | ".join(f"{error.input}: {error.message}" for error in caught.value.errors)
 
@@ -301,7 +300,7 @@ def test_a_refused_log_is_not_repeated_in_the_error() -> None:
         {"readings": rows([(3.0, 50.0)])},
         {"file": base64.b64encode(b"force\tgap\n1\t1").decode()},
     ):
-        with pytest.raises(BadInput) as caught:
+        with pytest.raises(Refused) as caught:
             answer("trial-log", raw, "si")
         assert [error.given for error in caught.value.errors] == [""]
 

@@ -10,7 +10,7 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from calc.answering import answer
+from calc.answering import Refused, answer
 from calc.heating.bead import efficiencies
 from calc.heating.hardening import between, hard_zone_hv, rockwell_c, steel, zone_yurioka_hv
 from calc.heating.moving_heat import (
@@ -24,7 +24,6 @@ from calc.heating.moving_heat import (
 from calc.heating.softening import softened_beyond_m
 from calc.heating.weld_cooling import bulk_rise_k, cooling_time_s
 from calc.heating.weld_heat import WORKSHEET
-from calc.worksheet import BadInput
 
 BASE = {
     "process": "smaw", "volts": "23.7 V", "amps": "117 A", "speed": "2.9 mm/s", "thickness": "14.3 mm", "steel": "4140",
@@ -47,21 +46,21 @@ def ask(**raw: str) -> dict[str, Any]:
     ],
 )  # fmt: skip
 def test_bad_inputs_are_refused_by_name(case: dict[str, str]) -> None:
-    with pytest.raises(BadInput) as refused:
+    with pytest.raises(Refused) as refused:
         ask(**case)
     assert refused.value.errors[0].input == next(iter(case))
 
 
 def test_preheat_over_its_range_is_refused() -> None:
-    with pytest.raises(BadInput, match="out of range"):
+    with pytest.raises(Refused, match="out of range"):
         ask(preheat="351 C", peak_temperature="600 C")
     assert ask(preheat="350 C", peak_temperature="600 C")["verdict"] == "unknown"
 
 
 def test_composition_over_100_percent_and_without_carbon_are_refused() -> None:
-    with pytest.raises(BadInput, match="add up to 104"):
+    with pytest.raises(Refused, match="add up to 104"):
         ask(steel="composition", carbon="4 %", manganese="60 %", nickel="40 %")
-    with pytest.raises(BadInput, match="carbon: is missing"):
+    with pytest.raises(Refused, match="carbon: is missing"):
         ask(steel="composition")
 
 

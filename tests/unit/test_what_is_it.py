@@ -6,7 +6,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from calc.answering import answer, worksheet
+from calc.answering import Refused, answer, worksheet
 from calc.inspecting.chain_marks import (
     chain_sizes,
     may_lift,
@@ -15,7 +15,6 @@ from calc.inspecting.chain_marks import (
     sizes_of_wire,
     wear_ratio,
 )
-from calc.worksheet import BadInput
 
 ALTERED = ("welded", "heated", "cracked", "bent", "home-made")
 
@@ -25,7 +24,7 @@ def ask(**raw: Any) -> dict[str, Any]:
 
 
 def refused(**raw: Any) -> str:
-    with pytest.raises(BadInput) as caught:
+    with pytest.raises(Refused) as caught:
         ask(**raw)
     return " | ".join(f"{error.input}: {error.message}" for error in caught.value.errors)
 
@@ -174,7 +173,7 @@ def test_what_is_not_lifting_chain_never_gets_a_lifting_rating(
 ) -> None:
     try:
         record = ask(measured_diameter=f"{measured_mm} mm", marks=marks, use=use, condition=condition)
-    except BadInput as refusal:
+    except Refused as refusal:
         assert refusal.errors[0].input == "measured_diameter"
         return
     assert value(record, "rating_lift") is None

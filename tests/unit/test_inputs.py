@@ -1,0 +1,219 @@
+"""Reading inputs against a declaration, and refusing them with words."""
+
+import base64
+
+import pytest
+
+from calc.inputs import (
+    BadInput,
+    Bounds,
+    ChoiceInput,
+    CountInput,
+    FileInput,
+    FlagInput,
+    Input,
+    NumberInput,
+    NumbersInput,
+    PointInput,
+    QuantityInput,
+    Reading,
+    RowsInput,
+    TextInput,
+    read_inputs,
+)
+from calc.telling import error_records
+from calc.words.writer import Writer, plain
+
+LENGTH = QuantityInput("width", dimension="length", bounds=Bounds(above=0, at_most=100))
+COUNT = CountInput("legs", bounds=Bounds(at_least=1, below=5), default="2")
+CHOICE = ChoiceInput("grade", choices=("80", "100"), required=False)
+FLAG = FlagInput("latch", required=False)
+TEXT = TextInput("label", required=False)
+POINT = PointInput("at", dimension="length", required=False, bounds=Bounds(at_least=-500, at_most=500))
+NUMBERS = NumbersInput("readings", dimension="force", required=False, bounds=Bounds(at_least=1, at_most=3))
+ROWS = RowsInput("parts", columns=(LENGTH, POINT), required=False, bounds=Bounds(at_most=2))
+FILE = FileInput("solid", required=False)
+NUMBER = NumberInput("factor", required=False, bounds=Bounds(at_least=0, at_most=10))
+ALL = (LENGTH, COUNT, CHOICE, FLAG, TEXT, POINT, NUMBERS, ROWS, FILE, NUMBER)
+
+
+def reading(units="us"):
+    return Reading(units, lambda path, value: f"Grade {value}")
+
+
+def read_as(inputs, raw, units="us"):
+    """What is read, or the refusals in words."""
+    return read_inputs(inputs, raw, reading(units))
+
+
+def said(caught):
+    """The refusals in words, by input."""
+    return {one["input"]: (one["given"], one["message"]) for one in error_records(caught.value.errors, ())}
+
+
+def read(units="us", **raw):
+    return read_as(ALL, raw, units)
+
+
+def refusal(units="us", **raw):
+    with pytest.raises(BadInput) as caught:
+        read(units, **raw)
+    return said(caught)
+
+
+def test_everything_is_read():
+    given = read(
+        width="10", grade="Grade 80", latch="yes", label=" hook ", at=["1", "2 ft", 3], readings="10; 20 kN",
+        parts=[{"width": 1}, {"width": "2 in", "at": "1;2;3"}], solid=base64.b64encode(b"solid").decode(), factor="2.5",
+    )  # fmt: skip
+    assert given.si("width") == pytest.approx(0.254)
+    assert given.count("legs") == 2
+    assert given.text("grade") == "80"
+    assert given.flag("latch") is True
+    assert given.text("label") == "hook"
+    assert given.point("at") == pytest.approx((0.0254, 0.6096, 0.0762))
+    assert given.numbers("readings") == pytest.approx((44.482216152605, 20000))
+    assert [row.si("width") for row in given.rows("parts")] == pytest.approx([0.0254, 0.0508])
+    assert given.rows("parts")[1].where("at") == "parts[1].at"
+    assert given.data("solid") == b"solid"
+    assert given.si("factor") == 2.5
+    assert given.typed["width"] == "10"
+
+
+def test_what_is_left_out_reads_as_nothing():
+    given = read(width="1", label="  ")
+    assert not given.has("grade")
+    assert given.text("grade") == ""
+    assert given.flag("latch") is False
+    assert given.rows("parts") == ()
+    assert given.numbers("readings") == ()
+    assert given.data("solid") == b""
+    for missing in (given.si, given.point):
+        with pytest.raises(BadInput) as caught:
+            missing("at")
+        assert said(caught)["at"] == ("", "is needed here")
+
+
+def test_a_bare_number_takes_the_page_unit():
+    assert read("si", width="10").si("width") == pytest.approx(0.010)
+
+
+@pytest.mark.parametrize(
+    ("raw", "path", "given", "message"),
+    [
+        ({}, "width", "", "is missing. Give a length such as 10 in, over 0 in and up to 100 in."),
+        ({"width": "0"}, "width", "0", "is too small. Give a length"),
+        ({"width": "100.001"}, "width", "100.001", "is too large"),
+        ({"width": "5 kg"}, "width", "5 kg", "where length is wanted"),
+        ({"width": True}, "width", "true", "not a single value"),
+        ({"width": [1]}, "width", "[1]", "not a single value"),
+        ({"width": "1", "legs": "0"}, "legs", "0", "is too small. Give a whole number, from 1 and below 5."),
+        ({"width": "1", "legs": "5"}, "legs", "5", "is too large"),
+        ({"width": "1", "legs": "2.5"}, "legs", "2.5", "not a whole number"),
+        ({"width": "1", "grade": "70"}, "grade", "70", "is not known here. Give one of: 80, 100."),
+        ({"width": "1", "latch": "maybe"}, "latch", "maybe", "neither yes nor no. Give yes or no."),
+        ({"width": "1", "at": "1;2"}, "at", "1;2", "three parts"),
+        ({"width": "1", "at": ["1", "x", "3"]}, "at[1]", "x", "no number"),
+        ({"width": "1", "at": ["1", None, "3"]}, "at[1]", "None", "not a single value"),
+        ({"width": "1", "at": [1, 2, 501]}, "at[2]", "501", "too large"),
+        ({"width": "1", "at": {"x": 1}}, "at", '{"x": 1}', "three lengths"),
+        ({"width": "1", "readings": "1;2;3;4"}, "readings", "1;2;3;4", "has 4 values. Give values such as"),
+        ({"width": "1", "readings": {"a": 1}}, "readings", '{"a": 1}', "is not a list"),
+        ({"width": "1", "readings": "1; x"}, "readings", "1; x", "no number"),
+        ({"width": "1", "parts": "width"}, "parts", "width", "not a list of rows. Give a list of rows"),
+        ({"width": "1", "parts": [1]}, "parts", "[1]", "not a list of rows"),
+        ({"width": "1", "parts": []}, "parts", "[]", "has 0 rows"),
+        ({"width": "1", "parts": [{"width": 1}] * 3}, "parts", "", "has 3 rows"),
+        ({"width": "1", "parts": [{"width": 1}, {"width": "-2"}]}, "parts[1].width", "-2", "too small"),
+        (
+            {"width": "1", "parts": [{"height": 1}]},
+            "parts[0].height",
+            "1",
+            "not an input here; there are width, at",
+        ),
+        ({"width": "1", "solid": "%%%"}, "solid", "", "could not be read as a file. Give a file."),
+        ({"width": "1", "factor": "11"}, "factor", "11", "Give a number, from 0 and up to 10"),
+        ({"width": "1", "weight": "3"}, "weight", "3", "not an input here"),
+    ],
+)
+def test_a_bad_input_is_named_with_what_would_do(raw, path, given, message):
+    errors = refusal(**raw)
+    assert path in errors
+    assert given in errors[path][0]
+    assert message in errors[path][1]
+
+
+def test_every_bad_input_is_named_at_once():
+    assert set(refusal(width="-1", legs="9", grade="7")) == {"width", "legs", "grade"}
+
+
+def test_a_bound_is_met_in_either_unit():
+    assert read(width="100 in").si("width") == pytest.approx(2.54)
+    assert read("si", width="2540 mm").si("width") == pytest.approx(2.54)
+    assert read(width="1", at=[-500, 0, 500]).point("at")[0] == pytest.approx(-12.7)
+
+
+def test_an_input_that_is_not_asked_may_be_missing():
+    asked = QuantityInput(
+        "angle", dimension="angle", shown_when={"how": ("angle",)}, bounds=Bounds(at_most=90)
+    )
+    how = ChoiceInput("how", choices=("angle", "tape"))
+    assert not read_as((how, asked), {"how": "tape"}).has("angle")
+    with pytest.raises(BadInput) as caught:
+        read_as((how, asked), {"how": "angle"})
+    assert said(caught)["angle"][1].startswith("is missing. Give an angle such as")
+
+
+def accepted(declared: Input) -> str:
+    return plain(Writer().message(declared.accepted(declared.name)))
+
+
+def test_words_for_what_is_accepted():
+    assert accepted(TEXT) == "a word or two"
+    assert accepted(FILE) == "a file"
+    assert accepted(POINT) == "three lengths, x, y and z, from -500 in and up to 500 in"
+    assert (
+        accepted(QuantityInput("a", dimension="angle", bounds=Bounds(above=0, at_most=90)))
+        == "an angle such as 10°, over 0° and up to 90°"
+    )
+    assert accepted(QuantityInput("t", dimension="temperature", bounds=Bounds(at_least=-3, below=0.1))) == (
+        "a temperature such as 0.1 °F, from -3 °F and below 0.1 °F"
+    )
+    assert "such as 10 lb" in accepted(QuantityInput("w", dimension="weight"))
+
+
+def test_numbers_from_files_and_bytes():
+    assert read(width="1", readings=5).numbers("readings") == pytest.approx((22.2411080763025,))
+    assert read(width="1", readings="[1, 2]").numbers("readings") == pytest.approx(
+        (4.4482216152605, 8.896443230521)
+    )
+    assert read(width="1", solid=b"raw").data("solid") == b"raw"
+    assert read(width="1", parts='[{"width": "1 in"}]').rows("parts")[0].si("width") == pytest.approx(0.0254)
+    assert read(width="1", latch=True).flag("latch") is True
+
+
+def test_long_text_is_kept_whole_or_refused():
+    long = TextInput("log", long=True, required=False)
+    text = "\t1\n" * 300
+    given = read_as((long,), {"log": text})
+    assert given.text("log") == text
+    assert given.refuse("log", "odd").errors[0].given == ""
+    assert read_as((TEXT,), {"label": "x" * 300}).text("label") == "x" * 200
+    assert not read_as((long,), {"log": " \n"}).has("log")
+    with pytest.raises(BadInput) as caught:
+        read_as((long,), {"log": "1" * 200_001})
+    assert said(caught)["log"][1] == "has 200,001 characters. Give text of up to 200,000 characters."
+
+
+def test_several_words_come_as_a_list_too():
+    several = TextInput("damage", several=True, required=False)
+    assert read_as((several,), {"damage": ["nick", "weld"]}).text("damage") == "nick, weld"
+    assert not read_as((several,), {"damage": []}).has("damage")
+    for wrong in ([1], [["nick"]]):
+        with pytest.raises(BadInput):
+            read_as((several,), {"damage": wrong})
+
+
+def test_rows_are_not_repeated_in_a_refusal():
+    assert read(width="1", parts=[{"width": 1}]).refuse("parts", "odd").errors[0].given == ""
+    assert read(width="1", readings="1; 2").refuse("readings", "odd").errors[0].given == "1; 2"
