@@ -3,18 +3,20 @@
 The site is made beside its place, in `.build/`, and moved in only when it is whole; a build that is stopped or fails
 leaves the last finished `site/` as it was.
 
-Run by build_scripts/handbook.py inside the project's virtual environment: python -m build_scripts.build
+Run by build_scripts/handbook.py inside the project's virtual environment: python -m build_scripts.build. With
+--language en-XA the pages come in the made-up language that shows what was not taken from the catalogue.
 """
 
 from __future__ import annotations
 
+import argparse
 import fcntl
 import logging
 import os
 import shutil
 import sys
 import time
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Iterator, Sequence
 from contextlib import contextmanager
 from pathlib import Path
 from typing import Any
@@ -184,8 +186,19 @@ def build_words() -> None:
         sys.stderr.write(f"not built: {refused}\n")
 
 
-def main() -> int:
+def main(arguments: Sequence[str] = ()) -> int:
     """Build, and turn what goes wrong into one readable message."""
+    from build_scripts.wording import VARIABLE
+
+    options = argparse.ArgumentParser(prog="python -m build_scripts.build", description="Builds site/.")
+    options.add_argument("--language", help=f"language of the pages, else of {VARIABLE}, else en")
+    chosen = options.parse_args(arguments).language
+    if chosen:
+        os.environ[VARIABLE] = chosen
+    return _main()
+
+
+def _main() -> int:
     from mkdocs.exceptions import MkDocsException
 
     from build_scripts.offline import OfflineBuildFailed
@@ -223,4 +236,4 @@ def main() -> int:
 
 
 if __name__ == "__main__":
-    sys.exit(main())
+    sys.exit(main(sys.argv[1:]))

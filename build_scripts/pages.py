@@ -64,6 +64,7 @@ from build_scripts.markup import (
     unit_name,
     words,
 )
+from build_scripts.pseudo_markdown import pseudo_page
 from build_scripts.sheet_form import form_inputs
 from build_scripts.table_view import USE_WORDS, View, source_row, view
 from build_scripts.wording import language, say, writer
@@ -71,6 +72,7 @@ from calc import answering
 from calc.quantities import show
 from calc.tables import NoSuchRow, NoSuchTable, package, short_citation, table, table_names
 from calc.words.catalogue import NoWords
+from calc.words.compiling import PSEUDO
 from calc.words.facts import Listing, message
 from calc.words.writer import NoFact, UnitSystem, Writer, plain
 
@@ -133,7 +135,7 @@ def edition(root: Path = ROOT) -> str:
 @functools.cache
 def _answered(name: str, units: UnitSystem, inputs: str) -> dict[str, Any]:
     """The answer to inputs written as JSON, kept while this process lives: a page's words change more often."""
-    return answering.answer(name, json.loads(inputs) or answering.worksheet(name).example, units)
+    return answering.answer(name, json.loads(inputs) or answering.worksheet(name).example, units, language())
 
 
 class Book:
@@ -266,8 +268,8 @@ class Book:
     def sheet(self, root: str, name: str) -> str:
         """A worksheet with its example's answer."""
         try:
-            declared = answering.described(name)
-            record = answering.answer(name, declared.example, "us")
+            declared = answering.described(name, language())
+            record = answering.answer(name, declared.example, "us", language())
         except answering.NoSuchWorksheet as missing:
             raise PageError(str(missing)) from missing
         except answering.Refused as refused:
@@ -290,6 +292,17 @@ class Book:
                 verdict_words=json.dumps({one: Writer().text(f"verdict-{one}") for one in VERDICTS}),
             )
         )
+
+
+def read_page(page: str, root: Path = ROOT) -> str:
+    """The text of a page of docs/ in the language of this build; raises PageError where nobody has written it."""
+    written = root / "docs" / page
+    if language() not in ("en", PSEUDO):
+        written = root / "docs" / "words" / language() / "pages" / page
+        if not written.is_file():
+            raise PageError(f"{page}: there is no {written.relative_to(root)}")
+    text = written.read_text(encoding="utf-8")
+    return pseudo_page(text) if language() == PSEUDO else text
 
 
 def _script_text(value: Any) -> str:
@@ -376,8 +389,7 @@ class _Writer:
 
     def own_words(self, page: str) -> str:
         """What docs/ says on a generated page, or nothing."""
-        path = self.root / "docs" / page
-        return path.read_text(encoding="utf-8") if path.is_file() else ""
+        return read_page(page, self.root) if (self.root / "docs" / page).is_file() else ""
 
     def tables(self) -> None:
         """A look-up page for each table, with its files."""
@@ -429,7 +441,7 @@ class _Writer:
         """A page for each worksheet."""
         default = (self.root / "build_scripts" / "templates" / "sheet_page.md").read_text(encoding="utf-8")
         for name in answering.declared_names():
-            sheet = answering.described(name)
+            sheet = answering.described(name, language())
             page = f"work-out/{name}.md"
             text = self.own_words(page)
             html = self.book.sheet("../", name)
@@ -510,7 +522,7 @@ class _Writer:
                 (self.out / page).parent.mkdir(parents=True, exist_ok=True)
                 shutil.copyfile(path, self.out / page)
                 continue
-            self.write(page, self.render(path.read_text(encoding="utf-8"), page))
+            self.write(page, self.render(read_page(page, self.root), page))
 
     def indexes(self) -> None:
         """The index of each part: what docs/ says of it, else title and one sentence, then its pages by group."""
@@ -587,7 +599,9 @@ def _sources_by_subject(used: Mapping[str, Mapping[str, Counter[str]]]) -> list[
         subjects: Counter[str] = Counter()
         for name, how in taken.items():
             subjects[GROUPS[seen[name].group]] += how.total()
-        sheets = [{"name": n, "title": answering.described(n).title} for n in cited.get(row["key"], [])]
+        sheets = [
+            {"name": n, "title": answering.described(n, language()).title} for n in cited.get(row["key"], [])
+        ]
         subject = subjects.most_common(1)[0][0] if subjects else _WITHOUT_VALUES[0 if sheets else 1]
         together: Counter[str] = sum(taken.values(), Counter())
         groups.setdefault(subject, []).append({

@@ -77,12 +77,14 @@ class Refused(ValueError):
         super().__init__("; ".join(f"{one.input}: {one.message}" for one in errors))
 
 
-def answer(name: str, raw: Mapping[str, Any], units: UnitSystem = "us") -> dict[str, Any]:
+def answer(
+    name: str, raw: Mapping[str, Any], units: UnitSystem = "us", language: str = "en"
+) -> dict[str, Any]:
     """The answer of worksheet `name` to what was typed, as plain data that JSON can carry.
 
     Raises NoSuchWorksheet, or Refused that names every input that cannot be used.
     """
-    return dict(telling.flattened(answer_in_spans(name, raw, units)))
+    return dict(telling.flattened(answer_in_spans(name, raw, units, language)))
 
 
 def answer_in_spans(

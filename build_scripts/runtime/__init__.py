@@ -27,6 +27,7 @@ from collections.abc import Iterable
 from pathlib import Path
 
 from build_scripts.runtime.ordinary import write_ordinary_road
+from build_scripts.wording import SCOPES, language
 from calc.words.compiling import write_compiled
 
 PAGE_SCRIPTS = ("python.js", "sheet.js", "edition.js")
@@ -61,8 +62,8 @@ def build_runtime(root: Path, out_dir: Path) -> str:
 
 NOT_IN_THE_PAGE = ("__main__.py", "compiling.py")
 """Modules of calc that only a checkout or a command line uses."""
-WORDS_OF_PAGES = ("lessons", "page")
-"""Folders of words that are on the pages when they are built: calc never says them."""
+WORDS_OF_PAGES = ("lessons/", *SCOPES)
+"""How the scopes begin that are on the pages when they are built: nothing that runs in the page says them."""
 
 
 def gather(root: Path, sources: Path) -> None:
@@ -72,13 +73,14 @@ def gather(root: Path, sources: Path) -> None:
         root / "calc", sources / "calc", ignore=shutil.ignore_patterns("__pycache__", *NOT_IN_THE_PAGE)
     )
     shutil.copytree(root / "tables", sources / "tables")
-    packed = sources / "calc" / "words" / "compiled" / "en.json"
-    write_compiled(root / "docs" / "words", "en", packed, tuple(f"{name}/" for name in WORDS_OF_PAGES))
+    for one in {"en", language()}:
+        packed = sources / "calc" / "words" / "compiled" / f"{one}.json"
+        write_compiled(root / "docs" / "words", one, packed, WORDS_OF_PAGES)
 
 
 def inputs_hash(root: Path) -> str:
     """A hash of everything the runtime is made from."""
-    digest = hashlib.sha256()
+    digest = hashlib.sha256(language().encode())
     scripts = root / "build_scripts" / "scripts"
     sources = [
         *_files(root / "calc", (".py",)),
@@ -86,7 +88,7 @@ def inputs_hash(root: Path) -> str:
         *(
             path
             for path in _files(root / "docs" / "words", (".ftl",))
-            if path.parent.name not in WORDS_OF_PAGES
+            if not path.relative_to(root / "docs" / "words" / "en").as_posix().startswith(WORDS_OF_PAGES)
         ),
         *_files(root / "build_scripts" / "runtime", (".py", ".mjs")),
         *(scripts / script for script in ENGINE_SCRIPTS),

@@ -162,16 +162,24 @@ def _choice(expression: ast.SelectExpression) -> Any:
 _PLAIN = "abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ"
 _CHANGED = "áƀçđéƒĝĥíĵķļɱñóþɋŕšŧúṽŵẋýžÁƁÇĐÉƑĜĤÍĴĶĻṀÑÓÞɊŔŠŦÚṼŴẊÝŽ"
 _LETTERS = str.maketrans(_PLAIN, _CHANGED)
+_WORD = re.compile(r"[A-Za-z]+")
 
 
 def pseudo_text(text: str) -> str:
-    """Every letter changed, and a third longer: `Load` is `[Ļóáđ ·]`; text without a letter stays."""
-    changed = text.translate(_LETTERS)
-    if changed == text:
-        return text
-    words = sum(letter in _PLAIN for letter in text)
-    lead, body, tail = text[: len(text) - len(text.lstrip())], changed.strip(), text[len(text.rstrip()) :]
-    return f"{lead}{body}{'·' * max(1, round(words / 3))}{tail}"
+    """Every letter changed, and each word a third longer: `of the load` is `óƒ· ŧĥé· ļóáđ·`; text without a letter stays.
+
+    The parts of a third that are left over count for the next word, so that the whole is a third longer.
+    """
+    owed = 0.0
+
+    def longer(word: re.Match[str]) -> str:
+        nonlocal owed
+        owed += len(word.group()) / 3
+        dots = round(owed)
+        owed -= dots
+        return word.group().translate(_LETTERS) + "·" * dots
+
+    return _WORD.sub(longer, text)
 
 
 def pseudo(pattern: Pattern) -> Pattern:
