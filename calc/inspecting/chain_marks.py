@@ -10,6 +10,7 @@ from __future__ import annotations
 import re
 from dataclasses import dataclass
 
+from calc.marks import may_lift, read_grade
 from calc.quantities import NotReadable, fraction_text, from_si, plain_number, read_quantity, to_si
 from calc.tables import table
 from calc.words.facts import Cell, Listing, Message, message
@@ -119,7 +120,6 @@ class Marks:
 _SIZE_MARK = re.compile(
     r'(?<![\w/])(?:(?P<mm>\d+(?:\.\d+)?)\s*MM|(?P<inch>(?:[12][ -])?\d+/\d+)\s*(?:IN|INCH|")?)(?![\w/])'
 )
-_GRADE_MARK = re.compile(r"^(?:G|GR|GRADE)?(?P<mark>\d+|[A-Z])$")
 
 
 def read_marks(marks: str) -> Marks:
@@ -137,8 +137,7 @@ def read_marks(marks: str) -> Marks:
     grades: list[str] = []
     not_read: list[str] = []
     for word in re.findall(r"[A-Z0-9]+", rest):
-        match_mark = _GRADE_MARK.match(word)
-        meant = _grades_of(match_mark["mark"]) if match_mark else ()
+        meant = read_grade(word).grades
         grades += [grade for grade in meant if grade not in grades]
         if not meant:
             not_read.append(word)
@@ -151,21 +150,6 @@ def _named(match: re.Match[str]) -> tuple[ChainSize, ...]:
         return tuple(size for size in chain_sizes() if float(size.metric_name) == wanted)
     wanted_inch = match["inch"].replace(" ", "-")
     return tuple(size for size in chain_sizes() if wanted_inch in size.inch_names)
-
-
-def _grades_of(mark: str) -> tuple[str, ...]:
-    rows = table("chain-marks").where(quantity="mark")
-    found = [row["grade"] for row in rows if row["value"] == mark]
-    european = {row["grade"] for row in rows if row["example"] == "letter"}
-    if mark in european and mark not in found and may_lift(mark) is not None:
-        found.append(mark)
-    return tuple(found)
-
-
-def may_lift(grade: str) -> bool | None:
-    """Whether chain of this grade is made to lift; None where the tables do not say."""
-    rows = table("chain-which-may-lift").where(grade=grade, use="lift")
-    return None if not rows else all(row["value"] == "yes" for row in rows)
 
 
 __all__ = [
