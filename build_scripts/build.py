@@ -17,7 +17,7 @@ import shutil
 import sys
 import time
 from collections.abc import Callable, Iterator, Sequence
-from contextlib import contextmanager
+from contextlib import contextmanager, suppress
 from pathlib import Path
 from typing import Any
 
@@ -44,9 +44,14 @@ def step(title: str, say: Callable[[str], None] = _say) -> Iterator[None]:
 
 def build(say: Callable[[str], None] = _say) -> None:
     """Build the whole site and put it in place."""
+    from build_scripts import describe_tables
     from build_scripts.check_tables import problems
+    from build_scripts.table_declaration import TableRefused
+    from build_scripts.table_words import MissingWords
 
     with step("tables checked", say):
+        with suppress(TableRefused, MissingWords):  # the check says which
+            describe_tables.write(ROOT / "tables")
         found = problems(ROOT / "tables")
         if found:
             raise BuildRefused("the tables cannot be used:\n  " + "\n  ".join(found))

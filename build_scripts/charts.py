@@ -19,12 +19,15 @@ from calc.tables import NoSuchRow, number, table, table_names
 
 @dataclass(frozen=True)
 class Point:
-    """One value: how far across, how far up, what stands across in words, and the value as it is printed."""
+    """One value: how far across, how far up, what stands across in words, the value as it is printed, and what stands
+    across without its name and unit, for the axis.
+    """
 
     across: float
     up: float
     said: str
     printed: str = ""
+    bare: str = ""
 
 
 Lines = dict[str, list[Point]]
@@ -65,7 +68,7 @@ def _of_rows(
                 continue
             if x is not None:
                 words = label or key_text(name, series, row[series])
-                point = Point(x, y, key_text(name, across, row[across]), row["value"])
+                point = Point(x, y, key_text(name, across, row[across]), row["value"], row[across])
                 found.setdefault(words, []).append(point)
         return found
 
@@ -84,7 +87,9 @@ def _sling_by_angle(size_in: str) -> Callable[[], Lines]:
                 f"{key_text('chain-lifting', 'grade', row['grade'])}, {row['legs'].replace('-', ' or ')} legs"
             )
             angle = row["angle_from_horizontal"]
-            found.setdefault(words, []).append(Point(float(angle), number(row), f"{angle}°", row["value"]))
+            found.setdefault(words, []).append(
+                Point(float(angle), number(row), f"{angle}°", row["value"], f"{angle}°")
+            )
         return found
 
     return lines
@@ -100,13 +105,15 @@ def _heat_by_both() -> Lines:
             "to" if points else "at"
         )  # nothing is taken below the first row, and the next row holds from there on
         points.append(Point(float(celsius), 100.0 - number(row), f"{reach} {celsius} °C"))
-    return found | {words: points for words, points in _heat_by_en().items() if words.startswith("Grade 8,")}
+    return found | _heat_by_en("8")
 
 
-def _heat_by_en() -> Lines:
-    """What the European rule leaves of each of its grades while hot."""
+def _heat_by_en(*grades: str) -> Lines:
+    """What the European rule leaves of some of its grades while hot; of all where none is named."""
     found: Lines = {}
     for row in table("chain-heat-en").where(quantity="remaining"):
+        if grades and row["grade"] not in grades:
+            continue
         celsius = row["temperature_to_degC"]
         points = found.setdefault(f"Grade {row['grade']}, EN", [])
         points.append(Point(float(celsius), number(row), f"to {celsius} °C"))
@@ -242,9 +249,7 @@ def _up_axis(top: float, end_x: float, place: Place) -> list[str]:
 
 
 def _across_axis(spec: Chart, every: list[Point], place: Place) -> list[str]:
-    ticks = {x: f"{x:g}" for x in spec.ticks} or {
-        p.across: p.said.removesuffix(" in").removeprefix("D/d ") for p in every
-    }
+    ticks = {x: f"{x:g}" for x in spec.ticks} or {p.across: p.bare for p in every}
     parts, last = [], -100.0
     for x, text in sorted(ticks.items()):
         at_x, at_y = place(x, 0.0)

@@ -83,18 +83,12 @@ def measured(value: str, unit: str) -> str:
     return value + ("" if name in ("", "%", "°") else " ") + name
 
 
-def words(key: str) -> str:
-    """A snake_case or kebab-case key as words with a capital."""
-    plain = key.replace("_", " ").replace("-", " ").strip()
-    return plain[:1].upper() + plain[1:]
-
-
-def caution(kind: str, text: str) -> str:
-    """A caution: shape (by style sheet), word and sentence."""
+def caution(kind: str, text: str | Sequence[Any]) -> str:
+    """A caution: shape (by style sheet), word and sentence (text, or spans of calc.words)."""
     if kind not in CAUTIONS:
         raise ValueError(f"there is no kind of caution {kind}; there are {', '.join(CAUTIONS)}")
     word = said(f"caution-word-{kind}")
-    return f'<div class="caution" data-kind="{kind}"><p><b class="caution-word">{word}.</b> {rich(text)}</p></div>'
+    return f'<div class="caution" data-kind="{kind}"><p><b class="caution-word">{word}.</b> {set_spans(text)}</p></div>'
 
 
 def seen_ring(checked: str) -> str:

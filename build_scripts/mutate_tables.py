@@ -1,34 +1,45 @@
-"""Shows that a lie in a table is caught: changes one cell at a time and asks the checks of tests/data whether they notice.
+"""Shows that a lie in a table is caught: changes one thing at a time and asks the laws and copies whether they notice.
 
 A number is moved one printed step up and down (the last place, and the last place that is not a zero), has two digits
-swapped, and is swapped with the number of the next row. A key, unit, source or `checked` cell is changed to another
-word of its column and to a word that does not exist. Each change is made in memory and undone.
+swapped, and is swapped with the number of the next row. A key, unit, source, sense, note or `checked` cell is changed to
+another word of its column and to a word that does not exist. A meaning is changed in the declaration: the sense of a
+quantity, whether it is a rating, the role of a column, the kind of a caution, a note left out. Each change is made in
+memory and undone.
 
-    python build_scripts/mutate_tables.py [--sample SHARE] [--seed N] [TABLE ...]
+    python -m build_scripts.mutate_tables [--sample SHARE] [--seed N] [TABLE ...]
+
+Every law must hold on the unchanged tables first: a law that fails already would seem to catch everything. The laws of a
+table count only where one of them states a relation; a table that laws of form alone watch scores nothing.
 
 Prints a line a table: cells, changes, share caught by the laws alone, the same of the changed numbers alone (words are
-easier to catch), share caught by laws and blind recalls together, and with the second copies too.
-Exits 1 if one change in a table that can hurt someone (`safety` in datapackage.json) is missed, 2 if one elsewhere is.
+easier to catch), the same of the meanings, share caught by laws and blind recalls together, and with the second copies
+too. Exits 1 if one change in a table that can hurt someone (`safety` in table.toml) is missed, 2 if one elsewhere is, 3 if
+a law fails before anything is changed.
 """
 
 from __future__ import annotations
 
 import argparse
+import dataclasses
 import random
 import re
 import sys
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass, field
 from itertools import pairwise
-from pathlib import Path
 
-ROOT = Path(__file__).resolve().parent.parent
-sys.path.insert(0, str(ROOT))
+from build_scripts import laws
+from build_scripts.laws import recalled, second_copy
+from build_scripts.laws.tools import Law, Row, Tables
+from build_scripts.table_declaration import CAUTION_KINDS, Declaration
 
-from tests.data import laws, recalled, second_copy  # noqa: E402  (the project root must be on the path first)
-
-NOT_CHANGED = {"value", "locator", "note"}
+NOT_CHANGED = {"value", "locator"}
 WORD_KINDS = {"other word", "no such word"}
+SENSES = ("capacity", "demand", "out_at", "out_over", "out_under", "plain", "by_row")
+
+
+class LawsBroken(ValueError):
+    """A law fails on the tables as they are; the message names it and what it says."""
 
 
 @dataclass(frozen=True)
@@ -41,6 +52,20 @@ class Change:
     new: str
     kind: str
     other_row: int = 0
+
+    def __str__(self) -> str:
+        return f"row {self.row}, column {self.column}: {self.old} -> {self.new} ({self.kind})"
+
+
+@dataclass(frozen=True)
+class MeaningChange:
+    """One changed meaning: what was changed, and the declaration as it would be."""
+
+    what: str
+    declared: Declaration
+
+    def __str__(self) -> str:
+        return self.what
 
 
 @dataclass
@@ -55,8 +80,10 @@ class Count:
     by_laws_and_recall: int = 0
     number_changes: int = 0
     numbers_by_laws: int = 0
+    meanings: int = 0
+    meanings_by_laws: int = 0
     caught: int = 0
-    missed: list[Change] = field(default_factory=list)
+    missed: list[Change | MeaningChange] = field(default_factory=list)
 
 
 def _stepped(text: str, position: int, step: int) -> str:
@@ -101,11 +128,11 @@ def number_changes(text: str) -> dict[str, str]:
     return found
 
 
-def _is_number(row: laws.Row) -> bool:
+def _is_number(row: Row) -> bool:
     return row["unit"] != "text" and bool(re.search("[0-9]", row["value"]))
 
 
-def changes(rows: list[laws.Row]) -> Iterator[Change]:
+def changes(rows: list[Row]) -> Iterator[Change]:
     """Every change of one table."""
     words = {column: list(dict.fromkeys(row[column] for row in rows)) for column in rows[0]}
     for index, row in enumerate(rows):
@@ -129,46 +156,93 @@ def _word_changes(number: int, column: str, old: str, known: list[str]) -> Itera
     yield Change(number, column, old, old + "x", "no such word")
 
 
-def _notices(check: Callable[[laws.Tables], list[str]], tables: laws.Tables) -> bool:
+def meaning_changes(declared: Declaration) -> Iterator[MeaningChange]:
+    """Every change of what one table means."""
+    for key, one in declared.quantities.items():
+        changed_senses = [dataclasses.replace(one, sense=sense) for sense in SENSES if sense != one.sense]
+        for changed in (*changed_senses, dataclasses.replace(one, rating=not one.rating)):
+            said = f"quantity {key}: {one.sense}, rating {one.rating} -> {changed.sense}, rating {changed.rating}"
+            quantities = {**declared.quantities, key: changed}
+            yield MeaningChange(said, dataclasses.replace(declared, quantities=quantities))
+    for place, caution in enumerate(declared.cautions):
+        before, after = declared.cautions[:place], declared.cautions[place + 1 :]
+        for kind in CAUTION_KINDS:
+            if kind != caution.kind:
+                cautions = (*before, dataclasses.replace(caution, kind=kind), *after)
+                yield MeaningChange(
+                    f"caution {caution.key}: {caution.kind} -> {kind}",
+                    dataclasses.replace(declared, cautions=cautions),
+                )
+        yield MeaningChange(
+            f"caution {caution.key}: left out", dataclasses.replace(declared, cautions=before + after)
+        )
+    for place, note in enumerate(declared.notes):
+        kept = declared.notes[:place] + declared.notes[place + 1 :]
+        yield MeaningChange(f"note {note}: left out", dataclasses.replace(declared, notes=kept))
+    yield from _role_changes(declared)
+
+
+def _role_changes(declared: Declaration) -> Iterator[MeaningChange]:
+    """The role of each key column changed to each other role of the table, and its end of a range taken away."""
+    roles = list(dict.fromkeys(column.role for column in declared.columns.values()))
+    for key, column in declared.columns.items():
+        if column.role == key:
+            continue
+        others = [dataclasses.replace(column, role=role) for role in roles if role != column.role]
+        others += [dataclasses.replace(column, end="")] if column.end else []
+        for changed in others:
+            yield MeaningChange(
+                f"column {key}: {column.role} {column.end} -> {changed.role} {changed.end}",
+                dataclasses.replace(declared, columns={**declared.columns, key: changed}),
+            )
+
+
+def _notices(law: Law, tables: Tables) -> bool:
     try:
-        return bool(check(tables))
+        return bool(law.check(tables))
     except (ArithmeticError, LookupError, TypeError, ValueError):
         return True  # a test that stops with an error has failed
 
 
-class _Recorder(dict[str, list[laws.Row]]):
+class _Recorder(Tables):
     """Remembers which tables a law looks at."""
 
-    def __init__(self, tables: laws.Tables) -> None:
-        super().__init__(tables)
+    def __init__(self, tables: Tables) -> None:
+        super().__init__(tables, tables.declared, tables.common)
         self.seen: set[str] = set()
 
-    def __getitem__(self, name: str) -> list[laws.Row]:
+    def __getitem__(self, name: str) -> list[Row]:
         self.seen.add(name)
         return super().__getitem__(name)
 
-    def items(self):  # type: ignore[no-untyped-def]  # the view type of dict cannot be named here
-        self.seen |= set(self)
-        return super().items()
 
-
-def tables_seen_by(law: laws.Law, tables: laws.Tables) -> set[str]:
-    """The tables that a law looks at."""
+def tables_seen_by(law: Law, tables: Tables) -> set[str]:
+    """The tables whose rows a law looks at."""
     recorder = _Recorder(tables)
-    law(recorder)
+    law.check(recorder)
     return recorder.seen
 
 
-def laws_by_table(tables: laws.Tables) -> dict[str, list[laws.Law]]:
-    """The laws that look at each table."""
-    found: dict[str, list[laws.Law]] = {name: [] for name in tables}
-    for law in laws.LAWS:
-        for name in tables_seen_by(law, tables):
+def laws_by_table(tables: Tables) -> dict[str, list[Law]]:
+    """The laws that look at each table; none where only laws of form do."""
+    found: dict[str, list[Law]] = {name: [] for name in tables}
+    for law in laws.all_laws():
+        for name in tables_seen_by(law, tables) | {law.table}:
             found[name].append(law)
-    return found
+    return {
+        name: watching if any(not law.form for law in watching) else [] for name, watching in found.items()
+    }
 
 
-def with_change(change: Change, rows: list[laws.Row], ask: Callable[[], bool]) -> bool:
+def require_laws_hold(tables: Tables) -> None:
+    """Raise LawsBroken where a law fails on the tables as they are."""
+    broken = [(law, said) for law in laws.all_laws() if (said := law.check(tables))]
+    if broken:
+        lines = "\n".join(f"  {law}: {said[0]}" for law, said in broken)
+        raise LawsBroken(f"mend these first; a law that fails already catches nothing:\n{lines}")
+
+
+def with_change(change: Change, rows: list[Row], ask: Callable[[], bool]) -> bool:
     """What `ask` answers while the change stands; it is undone afterwards."""
     row, other = rows[change.row - 2], rows[change.other_row - 2] if change.other_row else None
     row[change.column] = change.new
@@ -182,39 +256,43 @@ def with_change(change: Change, rows: list[laws.Row], ask: Callable[[], bool]) -
             other[change.column] = change.new
 
 
+def with_meaning(change: MeaningChange, tables: Tables, ask: Callable[[], bool]) -> bool:
+    """What `ask` answers while a changed meaning stands; it is undone afterwards."""
+    before = tables.declared[change.declared.name]
+    tables.declared[before.name] = change.declared
+    try:
+        return ask()
+    finally:
+        tables.declared[before.name] = before
+
+
 def run(names: list[str] | None = None, share: float = 1.0, seed: int = 0) -> list[Count]:
-    """Try the changes of the named tables (all of them), or a fixed share picked by `seed`."""
+    """Try the changes of the named tables (all of them), or a fixed share picked by `seed`; raises LawsBroken."""
     tables = laws.read()
+    require_laws_hold(tables)
     watching = laws_by_table(tables)
-    picker = random.Random(seed)  # noqa: S311  (a repeatable sample, no secret)
+    picker = random.Random(seed)
     counts = []
-    for resource in laws.descriptor()["resources"]:
-        name = resource["name"]
+    for name, declared in tables.declared.items():
         if name == "sources" or (names and name not in names):
             continue
-        key = tuple(resource["schema"]["primaryKey"])
-        count = Count(name, resource["linkwright"]["safety"], sum(_is_number(row) for row in tables[name]))
+        count = Count(name, declared.safety, sum(_is_number(row) for row in tables[name]))
         for change in changes(tables[name]):
-            if share < 1 and picker.random() >= share:
-                continue
-            _try(change, tables, name, key, watching[name], count)
+            if share == 1 or picker.random() < share:
+                _try(change, tables, declared, watching[name], count)
+        for meaning in meaning_changes(declared):
+            if share == 1 or picker.random() < share:
+                _try_meaning(meaning, tables, watching[name], count)
         counts.append(count)
     return counts
 
 
-def _try(
-    change: Change,
-    tables: laws.Tables,
-    name: str,
-    key: tuple[str, ...],
-    watching: list[laws.Law],
-    count: Count,
-) -> None:
-    rows = tables[name]
+def _try(change: Change, tables: Tables, declared: Declaration, watching: list[Law], count: Count) -> None:
+    name, rows = declared.name, tables[declared.name]
     lawful = with_change(change, rows, lambda: any(_notices(law, tables) for law in watching))
     remembered = lawful or with_change(change, rows, lambda: bool(recalled.differences(name, rows)))
     copied = bool(second_copy.claims(name)) and with_change(
-        change, rows, lambda: bool(second_copy.differences(name, rows, key))
+        change, rows, lambda: bool(second_copy.differences(name, rows, declared.key))
     )
     count.changes += 1
     count.by_laws += lawful
@@ -222,19 +300,37 @@ def _try(
     if change.column == "value" and change.kind not in WORD_KINDS:
         count.number_changes += 1
         count.numbers_by_laws += lawful
-    if remembered or copied:
+    _keep(change, remembered or copied, count)
+
+
+def _try_meaning(change: MeaningChange, tables: Tables, watching: list[Law], count: Count) -> None:
+    caught = with_meaning(change, tables, lambda: any(_notices(law, tables) for law in watching))
+    count.changes += 1
+    count.meanings += 1
+    count.by_laws += caught
+    count.by_laws_and_recall += caught
+    count.meanings_by_laws += caught
+    _keep(change, caught, count)
+
+
+def _keep(change: Change | MeaningChange, caught: bool, count: Count) -> None:
+    if caught:
         count.caught += 1
     else:
         count.missed.append(change)
 
 
+def _share(part: int, whole: int) -> str:
+    return f"{part / whole:12.1%}" if whole else f"{'':12}"
+
+
 def _line(count: Count) -> str:
     """A table's line: shares of its changes that are noticed."""
-    numbers = f"{count.numbers_by_laws / count.number_changes:12.1%}" if count.number_changes else f"{'':12}"
     changes = max(count.changes, 1)
     return (
-        f"{count.name:28}{count.cells:8}{count.changes:9}{count.by_laws / changes:12.1%}{numbers}"
-        f"{count.by_laws_and_recall / changes:12.1%}{count.caught / changes:12.1%}"
+        f"{count.name:28}{count.cells:8}{count.changes:9}{_share(count.by_laws, changes)}"
+        f"{_share(count.numbers_by_laws, count.number_changes)}{_share(count.meanings_by_laws, count.meanings)}"
+        f"{_share(count.by_laws_and_recall, changes)}{_share(count.caught, changes)}"
     )
 
 
@@ -247,17 +343,20 @@ def main(arguments: list[str] | None = None) -> int:
     parser.add_argument("--sample", type=float, default=1.0, help="share of the changes to try, 0 to 1")
     parser.add_argument("--seed", type=int, default=0)
     options = parser.parse_args(arguments)
-    counts = run(options.tables, options.sample, options.seed)
+    try:
+        counts = run(options.tables, options.sample, options.seed)
+    except LawsBroken as broken:
+        print(broken, file=sys.stderr)
+        return 3
     print(
-        f"{'table':28}{'numbers':>8}{'changes':>9}{'laws alone':>12}{'numbers':>12}{'and recall':>12}{'all checks':>12}"
+        f"{'table':28}{'numbers':>8}{'changes':>9}{'laws alone':>12}{'numbers':>12}{'meanings':>12}"
+        f"{'and recall':>12}{'all checks':>12}"
     )
     for count in counts:
         if count.changes:
             print(_line(count))
         for change in count.missed[:5]:
-            print(
-                f"    missed: {count.name}.csv, row {change.row}, column {change.column}: {change.old} -> {change.new} ({change.kind})"
-            )
+            print(f"    missed: {count.name}: {change}")
     total = Count("all", safety=True)
     for count in counts:
         for part in (
@@ -267,6 +366,8 @@ def main(arguments: list[str] | None = None) -> int:
             "by_laws_and_recall",
             "number_changes",
             "numbers_by_laws",
+            "meanings",
+            "meanings_by_laws",
             "caught",
         ):
             setattr(total, part, getattr(total, part) + getattr(count, part))

@@ -35,6 +35,7 @@ of the name of a generated page, that file is the page (a worksheet; it may begi
 
 from __future__ import annotations
 
+import csv
 import functools
 import json
 import re
@@ -50,7 +51,7 @@ from typing import Any
 
 import jinja2
 
-from build_scripts import charts, ratings_index
+from build_scripts import charts, ratings_index, table_words
 from build_scripts.lessons import LESSONS, lesson
 from build_scripts.markup import (
     attribute,
@@ -62,18 +63,18 @@ from build_scripts.markup import (
     seen_ring,
     set_spans,
     unit_name,
-    words,
 )
 from build_scripts.pseudo_markdown import pseudo_page
 from build_scripts.sheet_form import form_inputs
-from build_scripts.table_view import USE_WORDS, View, source_row, view
+from build_scripts.table_view import View, source_row, view
 from build_scripts.wording import language, say, writer
 from calc import answering
 from calc.quantities import show
-from calc.tables import NoSuchRow, NoSuchTable, package, short_citation, table, table_names
+from calc.tables import NoSuchRow, NoSuchTable, short_citation, table, table_names
 from calc.words.catalogue import NoWords
 from calc.words.compiling import PSEUDO
 from calc.words.facts import Listing, message
+from calc.words.notes import with_note_in_words
 from calc.words.writer import NoFact, UnitSystem, Writer, plain
 
 ROOT = Path(__file__).resolve().parent.parent
@@ -261,7 +262,7 @@ class Book:
 
     def _claims(self, root: str, seen: View, mark: str = "") -> str:
         return self.templates.get_template("claims.html").render(
-            view=seen, mark=mark, ring=seen_ring, rich=rich, root=root,
+            view=seen, mark=mark, ring=seen_ring, rich=rich, set_spans=set_spans, root=root,
             source_count=len({claim.source for claim in seen.claims}),
         )  # fmt: skip
 
@@ -370,7 +371,9 @@ class _Writer:
         """Write one page with its front matter; `text` may bring its own."""
         own, body = split_front_matter(text)
         meta = {"edition": self.edition, **meta, **own}
-        meta.setdefault("title", _first_heading(body) or words(Path(name).stem))
+        meta.setdefault("title", _first_heading(body))
+        if not meta["title"]:
+            raise PageError(f"{name}: has neither a title in its front matter nor a heading")
         lines = "\n".join(
             f"{key}: {json.dumps(value, ensure_ascii=False)}" for key, value in meta.items() if value
         )
@@ -403,13 +406,13 @@ class _Writer:
 
     def _table_page(self, name: str, page: str, intro: str) -> str:
         seen = view(name)
-        cautions = [caution("prohibition" if _forbids(text) else "warning", text) for text in seen.cautions]
+        cautions = [caution(kind, said) for kind, said in seen.cautions]
         functions = self.book.functions(page)
         return self.jinja.get_template("table_page.md").render(
             view=seen,
-            rich=rich,
+            set_spans=set_spans,
             intro=intro.strip() or f'<p class="lede">{rich(seen.description)}</p>',
-            use_words=USE_WORDS.get(seen.use, words(seen.use)),
+            use_words=table_words.text(name, f"use-{seen.use}"),
             top_cautions=tight("".join(cautions[:1])),
             more_cautions=tight("".join(cautions[1:])),
             table_html=tight(self.book._table(seen)),
@@ -426,14 +429,20 @@ class _Writer:
         }  # fmt: skip
 
     def _table_files(self, name: str) -> None:
-        source = next(r for r in package()["resources"] if r["name"] == name)
-        shutil.copyfile(self.root / "tables" / source["path"], self.out / "look-up" / f"{name}.csv")
-        rows = [dict(row) for row in table(name).rows]
+        rows = [with_note_in_words(name, row, language()) for row in table(name).rows]
+        with (self.out / "look-up" / f"{name}.csv").open("w", newline="", encoding="utf-8") as file:
+            writer = csv.DictWriter(file, table(name).columns, lineterminator="\n")
+            writer.writeheader()
+            writer.writerows(rows)
         keys = {row["source"] for row in rows}
         record = {
-            "name": name, "title": source["title"], "description": source.get("description", ""), "rows": rows,
-            "sources": [dict(row) for row in table("sources").rows if row["key"] in keys], "edition": self.edition,
-        }  # fmt: skip
+            "name": name,
+            "title": table_words.question(name),
+            "description": table_words.description(name),
+            "rows": rows,
+            "sources": [dict(row) for row in table("sources").rows if row["key"] in keys],
+            "edition": self.edition,
+        }
         text = json.dumps(record, ensure_ascii=False, indent=1)
         (self.out / "look-up" / f"{name}.json").write_text(text + "\n", encoding="utf-8")
 
@@ -494,7 +503,7 @@ class _Writer:
         )
         for name, lines in grouped.items():
             parts.append(f"## {view(name).title} {{ #of-{name} }}\n")
-            parts.append(f'<p class="use">{USE_WORDS.get(view(name).use, "")}</p>\n')
+            parts.append(f'<p class="use">{table_words.text(name, f"use-{view(name).use}")}</p>\n')
             parts.append('<ul class="every" data-search-exclude>')
             parts.extend(
                 f'<li><a href="{line.address.removeprefix("look-up/")}">{rich(line.label)}</a> <b>{rich(line.answer)}</b></li>'
@@ -567,14 +576,6 @@ def _index_group(part: str, group: str, pages: list[tuple[str, dict[str, str]]])
         said = f"<span>{rich(meta['description'])}</span>" if meta.get("description") else ""
         lines.append(f'<li><a href="{link}"><b>{rich(meta["title"])}</b>{said}</a></li>')
     return [*lines, "</ul>\n"]
-
-
-def _forbids(text: str) -> bool:
-    return bool(
-        re.search(
-            r"\b(never|do not|not a lifting|no lifting|has no rating|out of use)\b", text, re.IGNORECASE
-        )
-    )
 
 
 def _said_counts(seen: Counter[str]) -> str:

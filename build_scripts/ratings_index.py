@@ -10,16 +10,10 @@ import json
 import re
 from dataclasses import dataclass, replace
 
+from build_scripts import table_words
 from build_scripts.markup import measured
-from build_scripts.table_view import (
-    RATING_QUANTITIES,
-    SYSTEM_ORDER,
-    USE_WORDS,
-    companions,
-    resource,
-    row_text,
-    size_number,
-)
+from build_scripts.table_declaration import declared
+from build_scripts.table_view import SYSTEM_ORDER, companions, row_text, size_number
 from calc.tables import Row, table, table_names
 
 # Rules that boil typed words down, in order: pattern and replacement, written so that Python and the page's script
@@ -92,56 +86,61 @@ def boil(text: str) -> list[str]:
 
 def _tokens(name: str, row: Row) -> tuple[tuple[str, ...], tuple[str, ...]]:
     """The words a rating answers to, and those it answers to only when nothing nearer does (8 for grade 80)."""
-    named = {key: value for key, value in row.items() if key not in ("pin_in", "grade_name")}
+    said = declared(name)
     found = boil(
-        f"{row_text(name, named)} {resource(name)['title']} {name}".replace("_", " ").replace(
+        f"{row_text(name, _named(name, row))} {table_words.question(name)} {name}".replace("_", " ").replace(
             "-sling", " sling"
         )
     )
     found += boil(name.replace("-", " "))
     near: list[str] = []
-    grade = row.get("grade", "").lower()
+    grade, legs = _of(name, row, "grade").lower(), _of(name, row, "legs")
     if grade:
         found.append(f"g{grade}")
         near += [f"g{grade[:-1]}"] if len(grade) > 1 and grade.endswith("0") else []
         near += [f"g{grade}0"] if grade.isdigit() and len(grade) == 1 else []
-    size = size_number(row.get("size_in", "") or row.get("thread", ""))
-    found += [
-        row.get("size_in", "").lower(),
-        row.get("thread", "").lower(),
-        "" if size is None else f"{size:g}",
-    ]
-    for key, value in row.items():
-        if key.endswith("_mm") and value:
-            (near if row.get("size_in") else found).append(f"{value}mm")
-    legs = row.get("legs", "")
+    inches, thread = _of(name, row, "size_inch"), _of(name, row, "thread")
+    size = size_number(inches or thread)
+    found += [inches.lower(), thread.lower(), "" if size is None else f"{size:g}"]
+    if metric := _of(name, row, "size_metric"):
+        (near if inches else found).append(f"{metric}mm")
     found += ["3leg", "4leg"] if legs == "3-4" else [f"{legs}leg"] if legs else []
-    if row.get("angle_from_horizontal"):
-        found.append(f"{row['angle_from_horizontal']}deg")
-    use = resource(name)["linkwright"].get("use", "")
-    found += {"lift": ["lift"], "tie_down": ["tiedown", "truck", "transport", "haul", "binder"]}.get(use, [])
+    if angle := _of(name, row, "angle_from_horizontal"):
+        found.append(f"{angle}deg")
+    found += {"lift": ["lift"], "tie_down": ["tiedown", "truck", "transport", "haul", "binder"]}.get(
+        said.use, []
+    )
     kept = tuple(dict.fromkeys(word for word in found if word and word not in ("what", "may", "or")))
     return kept, tuple(dict.fromkeys(word for word in near if word not in kept))
+
+
+def _of(name: str, row: Row, role: str) -> str:
+    """What a row has in its column of a role; empty where its table has none."""
+    return next((row[key] for key in declared(name).with_role(role)), "")
+
+
+def _named(name: str, row: Row) -> Row:
+    """The row with the columns alone that tell it from others: nobody asks by the size of a pin."""
+    return {key: value for key, value in row.items() if key in declared(name).key}
 
 
 def entries() -> tuple[Entry, ...]:
     """Every rating of every table, tie-down and straight pulls first within a table."""
     made: list[Entry] = []
     for name in table_names():
-        data = table(name)
-        if "quantity" not in data.columns:
-            continue
+        said, data = declared(name), table(name)
         merged: dict[str, tuple[int, Row]] = {}
         for index, row in enumerate(data.rows):
-            if row["quantity"] not in RATING_QUANTITIES or row["unit"] == "text":
+            if not said.is_rating(row) or row["unit"] == "text":
                 continue
             label = row_text(name, row)
-            if row["quantity"] != "working_load_limit":
-                label += f", {row['quantity'].replace('_', ' ')}"
+            if row["quantity"] != _USUAL:
+                quantity = table_words.quantity(name, row["quantity"])
+                label += f", {quantity[:1].lower()}{quantity[1:]}"
             answer = measured(row["value"], row["unit"])
             if label in merged:
                 place, before = merged[label]
-                if not _same_but_unit(before, row):
+                if not _same_but_unit(name, before, row):
                     raise AmbiguousRating(f"{name}: two ratings go by the name {label}")
                 first = made[place]
                 both, address = f"{first.answer} ({answer})", first.address
@@ -149,48 +148,50 @@ def entries() -> tuple[Entry, ...]:
                     both, address = f"{answer} ({first.answer})", f"look-up/{name}.html#c-{index}"
                 made[place] = replace(first, answer=both, address=address)
                 continue
-            has_pair = any(other["unit"] != row["unit"] and _same_but_unit(other, row) for other in data.rows)
-            beside = "" if has_pair else "; ".join(f"≈\u00a0{m.text}" for m in companions(row)[-1:])
-            use = resource(name)["linkwright"].get("use", "")
+            has_pair = any(
+                other["unit"] != row["unit"] and _same_but_unit(name, other, row) for other in data.rows
+            )
+            beside = "" if has_pair else "; ".join(f"≈\u00a0{m.text}" for m in companions(name, row)[-1:])
             merged[label] = (len(made), row)
             made.append(
                 Entry(
-                    label, answer + (f" ({beside})" if beside else ""), _USE_SHORT.get(use, USE_WORDS.get(use, "")),
-                    f"look-up/{name}.html#c-{index}", name, *_tokens(name, row),
+                    label,
+                    answer + (f" ({beside})" if beside else ""),
+                    table_words.text(name, f"use-{said.use}.short"),
+                    f"look-up/{name}.html#c-{index}",
+                    name,
+                    *_tokens(name, row),
                 )
-            )  # fmt: skip
+            )
     return tuple(made)
 
 
-def _same_but_unit(one: Row, other: Row) -> bool:
-    beside = ("value", "unit", "locator", "note", "checked", "size_mm")
-    return all(one[key] == other[key] for key in one if key not in beside)
+_USUAL = "working_load_limit"
+"""The quantity that a rating is unless its line says otherwise."""
 
 
-_USE_SHORT = {
-    "lift": "For lifting.",
-    "tie_down": "For tying down only, never lifting.",
-    "mixed": "Lifting and tie-down stand apart: read the row.",
-    "neither": "Not for lifting.",
-}
+def _same_but_unit(name: str, one: Row, other: Row) -> bool:
+    """Whether two rows are one rating, printed in two units."""
+    same = ({*declared(name).key} | {"source"}) - {"unit"}
+    return all(one[key] == other[key] for key in same)
 
 
 def pages() -> list[tuple[str, str, list[str]]]:
     """Title, address and words of every table's page, for what is asked that is no rating: clips, wear, marks."""
     found = []
     for name in table_names():
-        about = resource(name)
         if name != "sources":
-            said = f"{about['title']} {about.get('description', '')} {name.replace('-', ' ')}"
+            title = table_words.question(name)
+            said = f"{title} {table_words.description(name)} {name.replace('-', ' ')}"
             words = [word for word in dict.fromkeys(boil(said)) if re.fullmatch(r"[a-z]{3,}", word)]
-            found.append((about["title"], f"look-up/{name}.html", words))
+            found.append((title, f"look-up/{name}.html", words))
     return found
 
 
 def script(made: tuple[Entry, ...]) -> str:
     """The index as a classic script file, so that it loads from disk as well."""
     tables = list(dict.fromkeys(entry.table for entry in made))
-    names = {name: resource(name)["title"] for name in tables}
+    names = {name: table_words.question(name) for name in tables}
     vocabulary = list(dict.fromkeys(token for entry in made for token in entry.tokens + entry.near))
     place = {token: i for i, token in enumerate(vocabulary)}
     lines = [

@@ -179,6 +179,11 @@ def _rebuild(changed: list[str], here: bool) -> None:
     print(f"  {time.monotonic() - start:.1f} s", flush=True)
 
 
+def _is_page(path: Path) -> bool:
+    """Whether a file is a page's own; the catalogue of words is read once by a process, so it wants a fresh one."""
+    return path.is_relative_to(ROOT / "docs") and not path.is_relative_to(ROOT / "docs" / "words")
+
+
 def watch() -> None:
     """Build again whenever something changes, until stopped."""
     before = _stamp()
@@ -188,7 +193,7 @@ def watch() -> None:
         now = _stamp()
         changed = sorted(path for path in {**before, **now} if before.get(path) != now.get(path))
         if changed:
-            only_words = only_words and all(Path(path).is_relative_to(ROOT / "docs") for path in changed)
+            only_words = only_words and all(_is_page(Path(path)) for path in changed)
             _rebuild(changed, here=only_words)
             now = _stamp()
         before = now

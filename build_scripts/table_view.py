@@ -1,42 +1,54 @@
 """Turns a long table (one claim a row) into what a reader sees: a wide table, its sources, and the words around it.
 
-The descriptor of the tables says how each is laid out (custom property `linkwright`); nothing here knows a single
-table by name. Values are the source's own text. A value in the other unit system is shown beside it: the source's
-own where it prints one, else computed here and marked with the sign for "about".
+The declaration of a table says how it is laid out and what each column and quantity is (build_scripts/table_declaration);
+its words come from the catalogue (build_scripts/table_words). Nothing here knows a table, a column or a quantity by name.
+Values are the source's own text. A value in the other unit system is shown beside it: the source's own where it prints
+one, else computed here, rounded to the safe side of its sense, and marked with the sign for "about".
 """
 
 from __future__ import annotations
 
+import math
 import re
 from collections import Counter, defaultdict
+from collections.abc import Iterable
 from dataclasses import dataclass, field
 from typing import Any
 
-from build_scripts.markup import rich, unit_name, words
-from calc.quantities import from_si, show_in, to_si
-from calc.tables import NoSuchRow, Row, Table, number, package, table
-
-USE_WORDS = {
-    "lift": "For lifting",
-    "lifting_gear": "About lifting gear. No rating stands in this table.",
-    "tie_down": "For tying down only. Never for lifting.",
-    "neither": "Neither for lifting nor for tying down: a table to judge or reckon by.",
-    "reckon": "To reckon by. No rating stands in this table.",
-    "mixed": "Lifting and tie-down stand apart in this table: read which one a row is for.",
-}
-"""What a table's figures may be used for, in words."""
-
-RATING_QUANTITIES = ("working_load_limit", "working_load", "sling_vertical", "sling_choker")
+from build_scripts import table_words
+from build_scripts.markup import rich, unit_name
+from build_scripts.table_declaration import Column as DeclaredColumn
+from build_scripts.table_declaration import Declaration, declared
+from calc.quantities import from_si, round_to, show_in, to_si, unit_text
+from calc.tables import NoSuchRow, Row, number, table
+from calc.words.facts import ROUNDING, Rounding, Sense
+from calc.words.writer import Spans
 
 # Companion units: dimension, and the unit of the other system in which a value is shown as well.
 COMPANIONS: dict[str, tuple[str, tuple[str, ...]]] = {
-    "lb": ("weight", ("kg",)), "kg": ("weight", ("lb",)), "short_ton": ("weight", ("lb", "kg")), "t": ("weight", ("lb",)),
-    "in": ("length", ("mm",)), "mm": ("length", ("in",)), "ft": ("length", ("m",)), "lb/ft3": ("density", ("kg/m3",)),
-    "kg/m3": ("density", ("lb/ft3",)), "degF": ("temperature", ("degC",)), "degC": ("temperature", ("degF",)),
-    "kN": ("force", ("lbf",)), "lbf": ("force", ("kN",)), "lb/ft": ("weight_per_length", ("kg/m",)),
-    "kg/m": ("weight_per_length", ("lb/ft",)), "ksi": ("pressure", ("MPa",)), "N/mm2": ("pressure", ("ksi",)),
-    "MPa": ("pressure", ("ksi",)), "psi": ("pressure", ("MPa",)),
-}  # fmt: skip
+    "lb": ("weight", ("kg",)),
+    "kg": ("weight", ("lb",)),
+    "short_ton": ("weight", ("lb", "kg")),
+    "t": ("weight", ("lb",)),
+    "in": ("length", ("mm",)),
+    "mm": ("length", ("in",)),
+    "ft": ("length", ("m",)),
+    "in2": ("area", ("mm2",)),
+    "mm2": ("area", ("in2",)),
+    "lb/ft3": ("density", ("kg/m3",)),
+    "kg/m3": ("density", ("lb/ft3",)),
+    "degF": ("temperature", ("degC",)),
+    "degC": ("temperature", ("degF",)),
+    "kN": ("force", ("lbf",)),
+    "lbf": ("force", ("kN",)),
+    "lb/ft": ("weight_per_length", ("kg/m",)),
+    "kg/m": ("weight_per_length", ("lb/ft",)),
+    "ksi": ("pressure", ("MPa",)),
+    "N/mm2": ("pressure", ("ksi",)),
+    "MPa": ("pressure", ("ksi",)),
+    "psi": ("pressure", ("MPa",)),
+}
+_SENSES: dict[str, Sense] = {sense: sense for sense in ROUNDING}
 SYSTEM_ORDER = ("short_ton", "lb", "lbf", "in", "lb/ft3", "degF")
 _SHORT_TEXT = 26
 _SHORT_TITLE, _TELLS_LITTLE = 48, 18
@@ -51,7 +63,21 @@ _SPARSE = 0.55
 _FEW_LINES = 3
 _SOON_READ = 12
 _LONG_CHOICE = 15
-_RANGE_ENDS = (("minimum", "maximum"), ("_low", "_high"), ("_from", "_to"))
+_MEASURES = {
+    "size_inch": "in",
+    "size_inch_name": "in",
+    "length_inch": "in",
+    "thread": "in",
+    "size_metric": "mm",
+    "size_metric_printed": "mm",
+}
+"""Roles of sizes, and the unit that stands behind one."""
+_SIZES = ("size_inch", "size_metric", "grade", "legs")
+"""Roles whose values say what they are without the name of their column."""
+_METRIC_TWINS = ("size_metric", "size_metric_printed")
+_ANGLES = ("angle", "angle_from_vertical", "angle_from_horizontal")
+_DEGREES = {"temperature_celsius": " °C", "temperature_fahrenheit": " °F", **dict.fromkeys(_ANGLES, "°")}
+"""Roles in degrees, and the mark behind their values."""
 
 
 @dataclass(frozen=True)
@@ -127,7 +153,7 @@ class Claim:
     source_title: str
     locator: str
     checked: str
-    note: str
+    note: Spans
     count: int
 
 
@@ -142,7 +168,7 @@ class Sift:
 
 @dataclass(frozen=True)
 class View:
-    """Everything a look-up page shows of one table."""
+    """Everything a look-up page shows of one table; `cautions` by kind and words."""
 
     name: str
     title: str
@@ -152,8 +178,8 @@ class View:
     wides: tuple[Wide, ...]
     claims: tuple[Claim, ...]
     sifts: tuple[Sift, ...]
-    notes: tuple[str, ...]
-    cautions: tuple[str, ...]
+    notes: tuple[Spans, ...]
+    cautions: tuple[tuple[str, Spans], ...]
     rows: int
     counts: dict[str, int] = field(default_factory=dict)
     has_made: bool = False
@@ -162,15 +188,6 @@ class View:
 
 def _is_list(columns: int, by_source: bool, heads: int, wordy: bool) -> bool:
     return columns == 1 and (by_source or heads > 1 or wordy)
-
-
-def resource(name: str) -> dict[str, Any]:
-    """The descriptor of one table."""
-    for one in package()["resources"]:
-        if one["name"] == name:
-            found: dict[str, Any] = one
-            return found
-    raise LookupError(f"there is no table {name}")
 
 
 def source_row(key: str) -> Row:
@@ -201,75 +218,74 @@ def source_number(key: str) -> str:
     return found[0] if found else ""
 
 
-def field_title(name: str, key: str) -> str:
-    """The heading of a column of the file, without its unit."""
-    for one in resource(name)["schema"]["fields"]:
-        if one["name"] == key:
-            return str(one.get("title") or words(key)).split(" [")[0]
-    return words(key)
-
-
 def key_text(name: str, key: str, value: str) -> str:
-    """What a key means to a reader: grade 70, 3/8 in, 2 legs, 45 degrees from horizontal. Where the file's own word would
-    not do (an abbreviation, a size spelt with underscores), the descriptor's `words` gives the reader's.
+    """What a key means to a reader: grade 70, 3/8 in, 2 legs, 45 degrees. Words of the catalogue come first; else the
+    role of the column says how its values are written. A word without words stops the build.
     """
     if not value:
-        return "any"
-    given = resource(name).get("linkwright", {}).get("words", {}).get(key, {})
-    if value in given:
-        return str(given[value])
-    if key == "quantity" and (band := re.fullmatch(r"(.+)_(\d+)_(\d+)", value)):
-        return f"{words(band[1])}, {band[2]} to {band[3]}° from the vertical"
-    if key == "grade":
-        return f"Grade {value}" if value[:1].isdigit() or len(value) == 1 else words(value)
-    if key == "legs":
-        return {"1": "1 leg", "2": "2 legs", "endless": "Endless sling"}.get(
-            value, f"{value.replace('-', ' or ')} legs"
-        )
-    if measure := _measure_text(key, value):
-        return measure
+        return table_words.text(name, "key-any")
+    if key == "quantity":
+        return table_words.quantity(name, value)
+    if table_words.has(name, words := table_words.word_key(key, value)):
+        return table_words.text(name, words)
     if key == "source":
         return source_short(value)
-    if value.replace(".", "").isdigit():
-        return f"{field_title(name, key)} {value}"
-    if "_" in value or re.fullmatch(r"[a-z]+(-[a-z0-9]+)*", value):
-        return words(value) if key != "material_name" else value[0].upper() + value[1:]
-    return value[0].upper() + value[1:] if value[1:2].islower() else value
+    column = declared(name).columns[key]
+    if column.role == "grade" and (value.isdigit() or len(value) == 1):
+        return table_words.writer(name).text("key-grade", grade=value)
+    if column.role == "name":
+        return value[0].upper() + value[1:]
+    if column.role in ("mark", "key"):
+        return value
+    if measure := _measure_text(column, value):
+        return measure
+    if column.role == "number" or size_number(value) is not None:
+        return f"{table_words.heading(name, key)} {value}"
+    return table_words.text(name, words)  # refused by name: there are none
 
 
-def _measure_text(key: str, value: str) -> str:
-    """A size, an angle or a temperature with its unit; nothing for any other key."""
-    if key.endswith(("_in", "_mm")):
-        return f"{value} {key[-2:]}"
-    if key.startswith("angle") and value.replace(".", "").replace("-", "").isdigit():
+def _measure_text(column: DeclaredColumn, value: str) -> str:
+    """A size, an angle or a temperature with its unit; nothing for any other role."""
+    if column.role == "thread":
+        return f"{value} in" if size_number(value) is not None else value
+    if unit := _MEASURES.get(column.role):
+        return f"{value} {unit}"
+    if column.role in _ANGLES:
         return f"{value.replace('-', ' to ')}°"
-    if key.endswith(("_degC", "_degF")) and value[-1:].isdigit():
-        return f"{value.replace('-', '−')} °{key[-1]}"
-    return f"{value} in" if key == "thread" and size_number(value) is not None else ""
+    if column.role in _DEGREES:
+        return f"{value.replace('-', '−')}{_DEGREES[column.role]}"
+    return ""
 
 
 def row_text(name: str, row: Row) -> str:
     """All keys of a row in words, for a line that stands alone: `Grade 70, 3/8 in`."""
-    described = resource(name)
-    layout = described["linkwright"]["layout"]
-    shown = {*layout["rows"], *layout["columns"]} - {"quantity", "unit", "source", "default"}
-    if row.get("size_in"):
-        shown -= {"size_mm", "size"}  # the same size again
-    keys = [one["name"] for one in described["schema"]["fields"] if one["name"] in shown]
-    straight_up = ("angle_from_vertical", "0")
+    said = declared(name)
+    shown = {*said.layout.rows, *said.layout.columns} - {"quantity", "unit", "source", "default"}
+    if any(row.get(key) for key in said.with_role("size_inch")):
+        shown -= set(said.with_role(*_METRIC_TWINS))  # the same size again
+    upright = said.with_role("angle_from_vertical")
     return ", ".join(
-        _alone(name, key, row[key]) for key in keys if row.get(key) and (key, row[key]) != straight_up
+        _alone(name, key, row[key])
+        for key in said.columns
+        if key in shown and row.get(key) and not (key in upright and row[key] == "0")
     )
 
 
 def _alone(name: str, key: str, value: str) -> str:
-    text = key_text(name, key, value)
-    title = field_title(name, key)
-    if key in ("size_in", "size_mm", "grade", "legs") or title.lower() in text.lower():
+    text, title = key_text(name, key, value), table_words.heading(name, key)
+    role = declared(name).columns[key].role
+    if role in _SIZES or title.lower() in text.lower():
         return text
-    if key.startswith("angle"):
-        return f"{text} from the {'vertical' if 'vertical' in key else 'horizontal'}"
+    if role in _ANGLES:
+        return _with_its_zero(name, role, text)
     return f"{title} {text}" if text[:1].isdigit() or len(text) < 4 else text
+
+
+def _with_its_zero(name: str, role: str, text: str) -> str:
+    """An angle with what it is taken from."""
+    if role == "angle":
+        return text
+    return table_words.writer(name).text(f"key-{role.replace('_', '-')}", angle=text)
 
 
 def size_number(text: str) -> float | None:
@@ -280,8 +296,10 @@ def size_number(text: str) -> float | None:
         return None
 
 
-def companions(row: Row) -> tuple[Made, ...]:
-    """A row's value in the other unit system, ratings rounded down."""
+def companions(name: str, row: Row) -> tuple[Made, ...]:
+    """A row's value in the other unit system, rounded to the safe side: what a part may carry down, what it must at least
+    measure up, as the sense of its quantity says.
+    """
     if row["unit"] not in COMPANIONS:
         return ()
     dimension, others = COMPANIONS[row["unit"]]
@@ -289,34 +307,41 @@ def companions(row: Row) -> tuple[Made, ...]:
         value_si = to_si(number(row), row["unit"], dimension)
     except NoSuchRow:
         return ()
-    rating = any(word in row.get("quantity", "") for word in ("limit", "rating", "breaking", "capacity"))
-    made = []
-    for other in others:
-        if other == "in":
-            text = f"{from_si(value_si, 'in', 'length'):.3g} in"
-        elif dimension == "temperature":
-            whole = round(from_si(value_si, other, dimension))
-            text = show_in(to_si(whole, other, dimension), dimension, other, 4)
-        else:
-            text = show_in(value_si, dimension, other, 3, "down" if rating else "nearest")
-        made.append(Made(text))
-    return tuple(made)
+    direction = ROUNDING[_SENSES[declared(name).sense(row)]]
+    return tuple(Made(_in_unit(value_si, dimension, other, direction)) for other in others)
+
+
+def _in_unit(value_si: float, dimension: str, unit: str, direction: Rounding) -> str:
+    value = from_si(value_si, unit, dimension)
+    if unit == "in":
+        return f"{round_to(value, 3, direction):.3g} in"
+    if dimension == "temperature":
+        return show_in(to_si(_whole(value, direction), unit, dimension), dimension, unit, 4)
+    return show_in(value_si, dimension, unit, 3, direction)
+
+
+def _whole(value: float, direction: Rounding) -> int:
+    """The whole number on the safe side; 80.00000000000001, which a conversion leaves of 80, is 80."""
+    steady = round(value, 9)
+    return (
+        round(steady)
+        if direction == "nearest"
+        else (math.floor if direction == "down" else math.ceil)(steady)
+    )
 
 
 def view(name: str, **conditions: str) -> View:
     """The look-up page of table `name`, or of those of its rows that hold the given texts."""
-    described = resource(name)
-    ours = described.get("linkwright", {})
-    layout = ours["layout"]
+    said = declared(name)
     data = table(name)
     rows = [(i, row) for i, row in enumerate(data.rows) if all(row[k] == v for k, v in conditions.items())]
     if not rows:
         raise NoSuchRow(f"table {name} has no row for {conditions}")
-    claims, claim_of = _claims(rows)
-    choices = _choices(rows, ours.get("compare"))
-    rows = _together(rows, ours.get("compare"))
-    row_keys = [k for k in layout["rows"] if k != "default"]
-    column_keys = [k for k in layout["columns"] if k != "unit"]
+    claims, claim_of = _claims(name, rows)
+    choices = _choices(rows, said.compare)
+    rows = _together(rows, said.compare)
+    row_keys = [k for k in said.layout.rows if k != "default"]
+    column_keys = [k for k in said.layout.columns if k != "unit"]
     if len({row.get("quantity", "") for _, row in rows}) == 1:
         row_keys = [k for k in row_keys if k != "quantity"]
         column_keys = [k for k in column_keys if k != "quantity"]
@@ -324,26 +349,25 @@ def view(name: str, **conditions: str) -> View:
         row_keys, column_keys = row_keys + [k for k in column_keys if k != "source"], []
         if len({row["source"] for _, row in rows}) > 1 and "source" not in row_keys:
             row_keys.append("source")
-    wides = _wides(
-        name, rows, row_keys, column_keys, claim_of, choices, printed_pairs="unit" in layout["columns"]
-    )
+    sheet = _Sheet(said, claim_of, choices, printed_pairs="unit" in said.layout.columns)
+    wides = _wides(sheet, rows, row_keys, column_keys)
     counts: dict[str, int] = defaultdict(int)
     for _, row in rows:
         counts[row["checked"]] += 1
     few = all(wide.listed for wide in wides) and sum(len(wide.lines) for wide in wides) <= _SOON_READ
-    asked = [] if few else [k for k in ours.get("filters", []) if k in row_keys + column_keys]
+    asked = [] if few else [k for k in said.filters if k in row_keys + column_keys]
     sifts = _sifts(name, asked, rows)
     return View(
         name=name,
-        title=ours.get("question") or described["title"],
-        description=described.get("description", ""),
-        group=ours.get("group", ""),
-        use=_use(ours.get("use", ""), data),
+        title=table_words.question(name),
+        description=table_words.description(name),
+        group=said.group,
+        use=said.use,
         wides=wides,
         claims=claims,
         sifts=sifts,
-        notes=tuple(ours.get("notes", ())),
-        cautions=tuple(ours.get("cautions", ())),
+        notes=tuple(table_words.note(name, key) for key in said.notes),
+        cautions=tuple((one.kind, table_words.say(name, f"caution-{one.key}")) for one in said.cautions),
         rows=len(rows),
         counts=dict(counts),
         has_made=any(s.made for w in wides for line in w.lines for cell in line.cells for s in cell),
@@ -351,7 +375,7 @@ def view(name: str, **conditions: str) -> View:
     )
 
 
-def _compared(row: Row, keys: list[str] | None) -> tuple[str, ...]:
+def _compared(row: Row, keys: tuple[str, ...]) -> tuple[str, ...]:
     """What a row speaks of: rows that speak of the same thing can be held against each other."""
     if keys:
         return tuple(row[key] for key in keys)
@@ -359,9 +383,9 @@ def _compared(row: Row, keys: list[str] | None) -> tuple[str, ...]:
     return tuple(value for key, value in row.items() if key not in skip)
 
 
-def _choices(rows: list[tuple[int, Row]], keys: list[str] | None) -> dict[int, str]:
+def _choices(rows: list[tuple[int, Row]], keys: tuple[str, ...]) -> dict[int, str]:
     """Which rows our verdicts take ("ours") and which they do not ("other"), where sources differ. `keys` (the
-    descriptor's `compare`) says what rows have in common where that is less than all their keys; values may then be of
+    declaration's `compare`) says what rows have in common where that is less than all their keys; values may then be of
     different kinds (a thickness beside a wear), so only ours are named.
     """
     said: dict[tuple[str, ...], set[str]] = defaultdict(set)
@@ -377,7 +401,7 @@ def _choices(rows: list[tuple[int, Row]], keys: list[str] | None) -> dict[int, s
     return chosen
 
 
-def _together(rows: list[tuple[int, Row]], keys: list[str] | None) -> list[tuple[int, Row]]:
+def _together(rows: list[tuple[int, Row]], keys: tuple[str, ...]) -> list[tuple[int, Row]]:
     """Rows that speak of the same thing stand together, the one our verdicts take first."""
     if not rows or "default" not in rows[0][1] or keys:
         return rows
@@ -385,17 +409,6 @@ def _together(rows: list[tuple[int, Row]], keys: list[str] | None) -> list[tuple
     for place, (_, row) in enumerate(rows):
         first.setdefault(_compared(row, keys), place)
     return sorted(rows, key=lambda pair: (first[_compared(pair[1], keys)], pair[1]["default"] != "yes"))
-
-
-def _use(declared: str, data: Table) -> str:
-    """A table of mixed use in which no row is for lifting or tying down is one to reckon by; one for lifting that rates
-    nothing says so, lest a proof load or a limit of wear be taken for a rating.
-    """
-    if declared == "lift" and not any(row.get("quantity", "") in RATING_QUANTITIES for row in data.rows):
-        return "lifting_gear"
-    if declared == "mixed" and not {"grade", "use", "chain"} & set(data.columns):
-        return "reckon"
-    return declared
 
 
 def _wants_long_form(rows: list[tuple[int, Row]], row_keys: list[str], column_keys: list[str]) -> bool:
@@ -413,7 +426,7 @@ def _wants_long_form(rows: list[tuple[int, Row]], row_keys: list[str], column_ke
     )
 
 
-def _claims(rows: list[tuple[int, Row]]) -> tuple[tuple[Claim, ...], dict[int, str]]:
+def _claims(name: str, rows: list[tuple[int, Row]]) -> tuple[tuple[Claim, ...], dict[int, str]]:
     grouped: dict[tuple[str, str, str, str], list[int]] = defaultdict(list)
     for index, row in rows:
         grouped[(row["source"], row["locator"], row["checked"], row["note"])].append(index)
@@ -421,7 +434,17 @@ def _claims(rows: list[tuple[int, Row]]) -> tuple[tuple[Claim, ...], dict[int, s
     claim_of: dict[int, str] = {}
     for place, ((source, locator, checked, note), members) in enumerate(grouped.items(), start=1):
         key = f"s-{place}"
-        claims.append(Claim(key, source, source_row(source)["title"], locator, checked, note, len(members)))
+        claims.append(
+            Claim(
+                key,
+                source,
+                source_row(source)["title"],
+                locator,
+                checked,
+                table_words.note(name, note),
+                len(members),
+            )
+        )
         claim_of.update(dict.fromkeys(members, key))
     return tuple(claims), claim_of
 
@@ -435,7 +458,7 @@ def _sifts(name: str, keys: list[str], rows: list[tuple[int, Row]]) -> tuple[Sif
         options = tuple((value, _plain(name, key, value)) for value in _in_order(values))
         if len(options) > _LONG_CHOICE and any(size_number(value) is None for value in values):
             options = tuple(sorted(options, key=lambda option: option[1].lower()))
-        sifts.append(Sift(key, field_title(name, key), options))
+        sifts.append(Sift(key, table_words.heading(name, key), options))
     return tuple(sifts)
 
 
@@ -448,16 +471,27 @@ def _in_order(values: list[str]) -> list[str]:
     return values
 
 
+@dataclass(frozen=True)
+class _Sheet:
+    """What every line of one page needs: the declaration, which claim a row belongs to, which rows our verdicts take, and
+    whether the source prints both systems itself.
+    """
+
+    declared: Declaration
+    claim_of: dict[int, str]
+    choices: dict[int, str]
+    printed_pairs: bool
+
+    @property
+    def name(self) -> str:
+        """The name of the table."""
+        return self.declared.name
+
+
 def _wides(
-    name: str,
-    rows: list[tuple[int, Row]],
-    row_keys: list[str],
-    column_keys: list[str],
-    claim_of: dict[int, str],
-    choices: dict[int, str],
-    printed_pairs: bool,
+    sheet: _Sheet, rows: list[tuple[int, Row]], row_keys: list[str], column_keys: list[str]
 ) -> tuple[Wide, ...]:
-    rows = [(i, _with_range_end(row, rows)) for i, row in rows]
+    rows = [(i, _with_range_end(sheet.declared, row)) for i, row in rows]
     if "quantity" in column_keys and len({row["quantity"] for _, row in rows}) == 1:
         column_keys = [k for k in column_keys if k != "quantity"]
     columns = list(dict.fromkeys(tuple((k, row[k]) for k in column_keys) for _, row in rows))
@@ -478,34 +512,28 @@ def _wides(
     wides = []
     for fixed, chosen in parts:
         inside = [(i, row) for i, row in rows if all(row[k] == v for k, v in fixed)]
-        wides.append(_one_wide(name, inside, row_keys, fixed, chosen, claim_of, choices, printed_pairs))
+        wides.append(_one_wide(sheet, inside, row_keys, fixed, chosen))
     return tuple(wides)
 
 
-def _with_range_end(row: Row, rows: list[tuple[int, Row]]) -> Row:
+def _with_range_end(declared: Declaration, row: Row) -> Row:
     """The row with the two ends of a range under one quantity, so that they stand in one cell; `range_end` says which
     end it is.
     """
-    quantity = row.get("quantity", "")
-    names = {other.get("quantity", "") for _, other in rows}
-    for low, high in _RANGE_ENDS:
-        for end, twin, word in ((low, high, "from"), (high, low, "to")):
-            if quantity.endswith(end) and quantity[: -len(end)] + twin in names:
-                name = quantity[: -len(end)].strip("_") or "range"
-                return {**row, "quantity": name, "range_end": word}
-    return {**row, "range_end": ""}
+    quantity = declared.quantities.get(row.get("quantity", ""))
+    if quantity is None or not quantity.range:
+        return {**row, "range_end": ""}
+    return {**row, "quantity": quantity.range, "range_end": quantity.end, "quantity_printed": quantity.name}
 
 
 def _one_wide(
-    name: str,
+    sheet: _Sheet,
     rows: list[tuple[int, Row]],
     row_keys: list[str],
     fixed: tuple[tuple[str, str], ...],
     columns: list[tuple[tuple[str, str], ...]],
-    claim_of: dict[int, str],
-    choices: dict[int, str],
-    printed_pairs: bool,
 ) -> Wide:
+    name = sheet.name
     lines_of: dict[tuple[str, ...], dict[tuple[tuple[str, str], ...], list[tuple[int, Row]]]] = {}
     for index, row in rows:
         line = lines_of.setdefault(tuple(row[k] for k in row_keys), {})
@@ -515,7 +543,7 @@ def _one_wide(
     ordered = list(lines_of)
     if row_keys and all(size_number(keys[0]) is not None for keys in ordered):
         ordered.sort(key=lambda keys: size_number(keys[0]) or 0.0)
-    elif resource(name)["linkwright"]["layout"].get("order") == "alphabet":
+    elif sheet.declared.layout.order == "alphabet":
         ordered.sort(key=lambda keys: _plain(name, row_keys[0], keys[0]).lower())
     else:
         ordered = _side_by_side(ordered, row_keys)
@@ -525,9 +553,7 @@ def _one_wide(
         Line(
             tuple(zip(row_keys, keys, strict=True)),
             heads_of(keys),
-            tuple(
-                _cell(lines_of[keys].get(column, []), claim_of, choices, printed_pairs) for column in columns
-            ),
+            tuple(_cell(sheet, lines_of[keys].get(column, [])) for column in columns),
             rich(source_short(keys[row_keys.index("source")])) if by_source else "",
         )
         for keys in ordered
@@ -566,19 +592,32 @@ def _side_by_side(ordered: list[tuple[str, ...]], row_keys: list[str]) -> list[t
     )
 
 
+def _pair_of(sheet: Declaration, key: str, held: Iterable[str]) -> str:
+    """The column that is the other end of the range that `key` begins or ends, if it is among those held."""
+    column = sheet.columns.get(key)
+    if column is None or not column.end:
+        return ""
+    other = "to" if column.end == "from" else "from"
+    return next(
+        (k for k in held if sheet.columns[k].role == column.role and sheet.columns[k].end == other), ""
+    )
+
+
 def _column_heading(name: str, keys: list[tuple[str, str]]) -> str:
     """A column's keys in words: `2 legs, straight, 0 to 45° from the vertical`; the two ends of a range stand together."""
     said: list[str] = []
-    held = dict(keys)
+    held, about = dict(keys), declared(name)
     for key, value in keys:
-        if "_to_" in key and key.replace("_to_", "_from_") in held:
+        pair = _pair_of(about, key, held)
+        if pair and about.columns[key].end == "to":
             continue
         text = (source_number(value) if key == "source" else "") or key_text(name, key, value)
-        upper = key.replace("_from_", "_to_")
-        if upper != key and upper in held:
-            text = f"{text.split(' ')[0]} to {key_text(name, upper, held[upper])}"
-        if key.startswith("angle") and value not in ("0", "90", ""):
-            text += f" from the {'vertical' if 'vertical' in key else 'horizontal'}"
+        if pair:
+            low = value.replace("-", "−")
+            text = table_words.writer(name).text("key-to", low=low, high=key_text(name, pair, held[pair]))
+        role = about.columns[key].role
+        if role in _ANGLES and value not in ("0", "90", ""):
+            text = _with_its_zero(name, role, text)
         if said and key != "source" and text[1:2].islower():
             text = text[0].lower() + text[1:]
         said.append(text)
@@ -587,27 +626,26 @@ def _column_heading(name: str, keys: list[tuple[str, str]]) -> str:
 
 def _plain(name: str, key: str, value: str) -> str:
     """A key's words where its name stands beside or above: without that name again, with its unit if it has one."""
-    text = key_text(name, key, value)
-    if (
-        key == "grade"
-        or text not in (value, f"{field_title(name, key)} {value}")
-        or size_number(value) is None
-    ):
-        return text
-    title = next(str(f.get("title", "")) for f in resource(name)["schema"]["fields"] if f["name"] == key)
-    unit = re.search(r"\[(in|mm|t)\]", title)
-    return f"{value} {unit[1]}" if unit else value
+    column = declared(name).columns[key]
+    if column.role == "number" and not table_words.has(name, table_words.word_key(key, value)):
+        return f"{value} {unit_text(column.unit)}" if column.unit else value
+    if column.role == "word" and size_number(value) is not None:
+        return (
+            table_words.text(name, words)
+            if table_words.has(name, words := table_words.word_key(key, value))
+            else value
+        )
+    return key_text(name, key, value)
 
 
 def _value_heading(name: str, rows: list[tuple[int, Row]]) -> str:
     quantities = {row.get("quantity", "") for _, row in rows}
-    if all(row["unit"] == "text" for _, row in rows):
-        return (
-            "What it says"
-            if any(len(row["value"]) > _SHORT_TEXT for _, row in rows)
-            else words(quantities.pop())
-        )
-    return words(quantities.pop()) if len(quantities) == 1 else field_title(name, "value")
+    in_words = all(row["unit"] == "text" for _, row in rows)
+    if in_words and any(len(row["value"]) > _SHORT_TEXT for _, row in rows):
+        return table_words.text(name, "value-in-words")
+    if len(quantities) == 1:
+        return table_words.quantity(name, quantities.pop())
+    return table_words.heading(name, "value")
 
 
 def _heads(name: str, row_keys: list[str]) -> tuple[Any, tuple[str, ...]]:
@@ -616,13 +654,8 @@ def _heads(name: str, row_keys: list[str]) -> tuple[Any, tuple[str, ...]]:
     """
     groups: list[tuple[str, ...]] = []
     for key in [key for place, key in enumerate(row_keys) if key != "source" or not place]:
-        before = groups[-1] if groups else ()
-        if (
-            (before == ("size_in",) and key in ("size_mm", "size"))
-            or (before == ("temperature_degF",) and key == "temperature_degC")
-            or (len(before) == 1 and "_from" in before[0] and key == before[0].replace("_from", "_to"))
-        ):
-            groups[-1] = (*before, key)
+        if groups and len(groups[-1]) == 1 and _stand_together(declared(name), groups[-1][0], key):
+            groups[-1] = (*groups[-1], key)
         else:
             groups.append((key,))
 
@@ -634,10 +667,22 @@ def _heads(name: str, row_keys: list[str]) -> tuple[Any, tuple[str, ...]]:
     return heads, names
 
 
+def _stand_together(about: Declaration, before: str, key: str) -> bool:
+    """Whether a column is written into the one before it: the metric twin of an inch size, Celsius beside Fahrenheit, the
+    upper end of a range.
+    """
+    first, second = about.columns[before], about.columns[key]
+    return (
+        (first.role == "size_inch" and second.role in _METRIC_TWINS)
+        or (first.role == "temperature_fahrenheit" and second.role == "temperature_celsius")
+        or (first.role == second.role and (first.end, second.end) == ("from", "to"))
+    )
+
+
 def _head_name(name: str, group: tuple[str, ...]) -> str:
-    if len(group) == 2 and group[0].startswith("temperature_from"):
-        return "Temperature"
-    return field_title(name, group[0]).removesuffix(" from")
+    if len(group) == 2 and declared(name).columns[group[0]].end:
+        return table_words.range_heading(name, group[0])
+    return table_words.heading(name, group[0])
 
 
 def _head(name: str, group: tuple[str, ...], held: dict[str, str]) -> str:
@@ -645,61 +690,70 @@ def _head(name: str, group: tuple[str, ...], held: dict[str, str]) -> str:
     if len(group) == 1:
         return rich(_plain(name, group[0], first)) if first else "–"
     second = held[group[1]]
-    if group[1] == "temperature_degC":
-        return f"{key_text(name, group[0], first)} <small>{key_text(name, group[1], second)}</small>"
-    if group[0] == "size_in":
+    column = declared(name).columns[group[0]]
+    if column.end:
+        return rich(_range_text(name, first, second, _DEGREES.get(column.role, "")).replace("-", "−"))
+    if column.role == "size_inch":
         metric = f"{second} mm" if size_number(second) is not None or " x " in second else second
         return f"{rich(first)} in <small>{rich(metric)}</small>" if first else rich(metric)
-    unit = {"C": " °C", "F": " °F"}.get(
-        group[0][-1] if "_deg" in group[0] else "", "°" if "angle" in group[0] else ""
-    )
-    if first and second:
-        return rich(f"{first} to {second}{unit}".replace("-", "−"))
-    return rich(f"from {first}{unit}" if first else f"up to {second}{unit}")
+    return f"{key_text(name, group[0], first)} <small>{key_text(name, group[1], second)}</small>"
 
 
-def _cell(
-    rows: list[tuple[int, Row]], claim_of: dict[int, str], choices: dict[int, str], printed_pairs: bool
-) -> tuple[Shown, ...]:
+def _range_text(name: str, low: str, high: str, unit: str = "") -> str:
+    """`1 to 2`, `from 1` or `up to 2`."""
+    say = table_words.writer(name).text
+    if low and high:
+        return say("key-to", low=low, high=f"{high}{unit}")
+    return say("key-from", low=f"{low}{unit}") if low else say("key-up-to", high=f"{high}{unit}")
+
+
+def _cell(sheet: _Sheet, rows: list[tuple[int, Row]]) -> tuple[Shown, ...]:
     by_unit: dict[str, list[tuple[int, Row]]] = {}
     for index, row in sorted(rows, key=lambda pair: (pair[1]["unit"] not in SYSTEM_ORDER, pair[0])):
         by_unit.setdefault(row["unit"], []).append((index, row))
-    paired = printed_pairs and len(by_unit) > 1
+    paired = sheet.printed_pairs and len(by_unit) > 1
     shown: list[Shown] = []
     for same_unit in by_unit.values():
         low = [pair for pair in same_unit if pair[1]["range_end"] == "from"]
         high = [pair for pair in same_unit if pair[1]["range_end"] == "to"]
-        if len(low) == len(high) == 1 and claim_of[low[0][0]] == claim_of[high[0][0]]:
-            shown.append(_range(low[0], high[0], claim_of, paired))
+        if len(low) == len(high) == 1 and sheet.claim_of[low[0][0]] == sheet.claim_of[high[0][0]]:
+            shown.append(_range(sheet, low[0], high[0], paired))
             same_unit = [pair for pair in same_unit if not pair[1]["range_end"]]
         for index, row in same_unit:
-            value = {"from": f"from {row['value']}", "to": f"up to {row['value']}"}.get(
-                row["range_end"], row["value"]
-            )
+            value = row["value"]
+            if row["range_end"]:
+                low_end = row["range_end"] == "from"
+                value = _range_text(sheet.name, *((value, "") if low_end else ("", value)))
             shown.append(
                 Shown(
                     index,
-                    claim_of[index],
+                    sheet.claim_of[index],
                     value,
                     unit_name(row["unit"]),
                     row["checked"],
-                    () if paired else companions(row),
+                    () if paired else companions(sheet.name, _as_printed(row)),
                     row["unit"] == "text" and len(row["value"]) > _SHORT_TEXT,
-                    choice=choices.get(index, ""),
+                    choice=sheet.choices.get(index, ""),
                 )
             )
     return tuple(shown)
 
 
-def _range(low: tuple[int, Row], high: tuple[int, Row], claim_of: dict[int, str], paired: bool) -> Shown:
+def _as_printed(row: Row) -> Row:
+    """The row under the quantity that its file has."""
+    return {**row, "quantity": row.get("quantity_printed", row["quantity"])}
+
+
+def _range(sheet: _Sheet, low: tuple[int, Row], high: tuple[int, Row], paired: bool) -> Shown:
     (index, first), (_, last) = low, high
     same = first["value"] == last["value"]
-    value = first["value"] if same else f"{first['value']} to {last['value']}"
-    made = () if paired else companions(first)
+    value = first["value"] if same else _range_text(sheet.name, first["value"], last["value"])
+    made = () if paired else companions(sheet.name, _as_printed(first))
     if made and not same:
         made = tuple(
-            Made(f"{a.text.split(' ')[0]} to {b.text}") for a, b in zip(made, companions(last), strict=True)
+            Made(_range_text(sheet.name, a.text.split(" ")[0], b.text))
+            for a, b in zip(made, companions(sheet.name, _as_printed(last)), strict=True)
         )
     return Shown(
-        index, claim_of[index], value, unit_name(first["unit"]), first["checked"], made, False, rows=2
+        index, sheet.claim_of[index], value, unit_name(first["unit"]), first["checked"], made, False, rows=2
     )

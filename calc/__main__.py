@@ -29,6 +29,7 @@ from calc.answering import (
 )
 from calc.describing import Described
 from calc.tables import NoSuchRow, NoSuchTable, table
+from calc.words.notes import with_note_in_words
 
 
 class _Parser(argparse.ArgumentParser):
@@ -169,12 +170,13 @@ def _read(asked: argparse.Namespace) -> str:
     rows = found.where(**conditions)
     if not rows:
         found.one(**conditions)
+    said = [with_note_in_words(asked.name, row) for row in rows]
     if asked.json:
-        return json.dumps(list(rows), indent=1, ensure_ascii=False) + "\n"
+        return json.dumps(said, indent=1, ensure_ascii=False) + "\n"
     lines: list[str] = []
     writer = csv.DictWriter(_Lines(lines), found.columns, lineterminator="\n")
     writer.writeheader()
-    writer.writerows(rows)
+    writer.writerows(said)
     return "".join(lines)
 
 

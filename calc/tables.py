@@ -1,8 +1,8 @@
 """Reads the rating tables: the one place where a cited cell becomes a number.
 
-Question of the trade: what does the table say for this grade and size, and where is that printed? The tables are
-CSV files beside this package (a Data Package, one claim a row); each row carries `source`, `locator` and `checked`
-(text, copy or memory).
+Question of the trade: what does the table say for this grade and size, and where is that printed? Each table is a
+folder beside this package, its rows in `claims.csv`, one claim a row; each row carries `source`, `locator` and `checked`
+(text, copy or memory). `tables/index.json`, generated, lists the tables and says what each quantity means.
 """
 
 from __future__ import annotations
@@ -14,9 +14,10 @@ import json
 import os
 import re
 from dataclasses import dataclass
-from typing import Any
+from typing import Literal
 
 from calc.quantities import NotReadable, plain_number, to_si
+from calc.words.facts import Sense
 
 Row = dict[str, str]
 
@@ -72,26 +73,40 @@ def _text(file_name: str) -> str:
     return bytes(loader.get_data(os.path.join(_FOLDER, file_name))).decode("utf-8")
 
 
+@dataclass(frozen=True)
+class Meaning:
+    """What a quantity is: the sense of more of it (`by_row`: each row says so itself), and its dimension."""
+
+    sense: Sense | Literal["by_row"]
+    dimension: str
+
+
 @functools.cache
-def package() -> dict[str, Any]:
-    """The Data Package descriptor of the tables."""
-    descriptor: dict[str, Any] = json.loads(_text("datapackage.json"))
-    return descriptor
+def _index() -> dict[str, dict[str, tuple[Sense | Literal["by_row"], str]]]:
+    found: dict[str, dict[str, tuple[Sense | Literal["by_row"], str]]] = json.loads(_text("index.json"))
+    return found
 
 
 def table_names() -> tuple[str, ...]:
-    """The names of all tables, in the order of the descriptor."""
-    return tuple(resource["name"] for resource in package()["resources"])
+    """The names of all tables, in the order in which a reader meets them."""
+    return tuple(_index())
 
 
 @functools.cache
 def table(name: str) -> Table:
     """Read one table by name; raises NoSuchTable."""
-    for resource in package()["resources"]:
-        if resource["name"] == name:
-            reader = csv.DictReader(io.StringIO(_text(resource["path"]), newline=""))
-            return Table(name, tuple(reader.fieldnames or ()), tuple(reader))
-    raise NoSuchTable(f"there is no table {name}; there are {', '.join(table_names())}")
+    if name not in _index():
+        raise NoSuchTable(f"there is no table {name}; there are {', '.join(table_names())}")
+    reader = csv.DictReader(io.StringIO(_text(os.path.join(name, "claims.csv")), newline=""))
+    return Table(name, tuple(reader.fieldnames or ()), tuple(reader))
+
+
+def meaning(name: str, quantity: str) -> Meaning:
+    """What a quantity of a table means; raises NoSuchRow."""
+    found = _index()[name].get(quantity)
+    if found is None:
+        raise NoSuchRow(f"table {name} has no quantity {quantity}; it has {', '.join(_index()[name])}")
+    return Meaning(*found)
 
 
 def number(row: Row) -> float:
@@ -131,12 +146,13 @@ def short_citation(title: str, place: str) -> str:
 
 
 __all__ = [
+    "Meaning",
     "NoSuchRow",
     "NoSuchTable",
     "Row",
     "Table",
+    "meaning",
     "number",
-    "package",
     "short_citation",
     "source_title",
     "table",

@@ -69,14 +69,14 @@ def test_a_build_that_stops_leaves_the_site_alone(checkout, monkeypatch, capsys,
 
 
 def test_a_damaged_table_is_refused_with_file_row_and_column(checkout, capsys):
-    chain = checkout / "tables" / "chain-tie-down.csv"
+    chain = checkout / "tables" / "chain-tie-down" / "claims.csv"
     lines = chain.read_text(encoding="utf-8").splitlines()
     lines[3] = lines[3].replace('"2,600"', '"2,600 lb"')
     chain.write_text("\n".join(lines) + "\n", encoding="utf-8")
     assert check_tables.problems(checkout / "tables")
     assert building.main() == 1
     error = capsys.readouterr().err
-    assert "chain-tie-down.csv" in error
+    assert "chain-tie-down/claims.csv" in error
     assert "value" in error
     assert "4" in error
     assert site_says(checkout) == "the last edition"

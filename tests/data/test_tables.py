@@ -3,81 +3,93 @@
 from __future__ import annotations
 
 import csv
-import json
 import re
 import shutil
 from collections.abc import Callable
 from pathlib import Path
 
+import frictionless
 import pytest
 
-from build_scripts import check_tables, mutate_tables
-from tests.data import laws, recalled, second_copy
+from build_scripts import check_tables, describe_tables, laws, mutate_tables, table_words
+from build_scripts.laws import Law, Tables, recalled, second_copy
+from build_scripts.laws.agreed import agreed
+from build_scripts.table_declaration import TABLES, Declaration, declarations, read_declarations
 
-RESOURCES = laws.descriptor()["resources"]
-CLAIMS = [resource for resource in RESOURCES if resource["name"] != "sources"]
-GROUPS = {"chain", "hooks-shackles", "slings", "heat", "rules", "weights", "steel", "sources"}
-ROOT = laws.FOLDER.parent
+DECLARED = declarations()
+CLAIMS = [declared for name, declared in DECLARED.items() if name != "sources"]
+ROOT = TABLES.parent
 
 
 @pytest.fixture(scope="module")
-def tables() -> laws.Tables:
+def tables() -> Tables:
     return laws.read()
 
 
 def test_the_package_is_sound() -> None:
-    """Frictionless (the Data Package library) and the structural checks of the build find nothing."""
-    assert check_tables.problems(laws.FOLDER) == []
+    """Folders, declarations, words, rows and what is generated: the check of the build finds nothing."""
+    assert check_tables.problems(TABLES) == []
 
 
-@pytest.mark.parametrize("law", laws.LAWS, ids=lambda law: law.__name__)
-def test_law_holds(law: laws.Law, tables: laws.Tables) -> None:
-    assert law(tables) == []
+def test_what_is_generated_is_fresh_and_a_valid_data_package() -> None:
+    """The committed descriptor, read as any other program would (Frictionless, the Data Package library)."""
+    assert describe_tables.stale(TABLES, read_declarations(TABLES)) == []
+    package = frictionless.Package(str(TABLES / "datapackage.json"))
+    assert package.validate().valid
+    assert [resource.name for resource in package.resources] == list(DECLARED)
 
 
-@pytest.mark.parametrize("law", laws.LAWS, ids=lambda law: law.__name__)
-def test_law_reports_a_wrong_cell(law: laws.Law, tables: laws.Tables) -> None:
-    """A law that nothing can break is no law: each one reports at least one changed cell, in words."""
-    seen = mutate_tables.tables_seen_by(law, tables)
+@pytest.mark.parametrize("law", laws.all_laws(), ids=str)
+def test_law_holds(law: Law, tables: Tables) -> None:
+    assert law.check(tables) == []
+
+
+@pytest.mark.parametrize("law", laws.all_laws(), ids=str)
+def test_law_reports_a_wrong_cell(law: Law, tables: Tables) -> None:
+    """A law that nothing can break is no law: each one reports at least one changed cell or meaning, in words."""
+    seen = mutate_tables.tables_seen_by(law, tables) | {law.table}
     assert any(
         mutate_tables.with_change(change, tables[name], lambda: _reports(law, tables))
         for name in sorted(seen - {"sources"}, key=lambda name: len(tables[name]))
         for change in mutate_tables.changes(tables[name])
+    ) or any(
+        mutate_tables.with_meaning(change, tables, lambda: _reports(law, tables))
+        for change in mutate_tables.meaning_changes(tables.declared[law.table])
     )
 
 
-def _reports(law: laws.Law, tables: laws.Tables) -> bool:
+def _reports(law: Law, tables: Tables) -> bool:
     try:
-        return any(isinstance(sentence, str) and sentence for sentence in law(tables))
+        return any(isinstance(sentence, str) and sentence for sentence in law.check(tables))
     except (ArithmeticError, LookupError, TypeError, ValueError):
         return False  # it stopped on the wrong cell, which is not saying what is wrong
 
 
-@pytest.mark.parametrize("resource", CLAIMS, ids=lambda r: r["name"])
-def test_second_copy_agrees(resource: dict[str, object], tables: laws.Tables) -> None:
-    """Every table with figures has a second copy (tests/data/second/README.md says how it was typed)."""
-    name = str(resource["name"])
+@pytest.mark.parametrize("declared", CLAIMS, ids=lambda d: d.name)
+def test_second_copy_agrees(declared: Declaration, tables: Tables) -> None:
+    """Every table with figures has a second copy (tables/README.md says how it was typed)."""
+    name = declared.name
     if any(row["quantity"] != "rule" for row in tables[name]):
-        assert second_copy.claims(name), f"{name} has no second copy"
-        assert second_copy.differences(name, tables[name], tuple(resource["schema"]["primaryKey"])) == []
+        assert second_copy.claims(name), f"{name} has no second copy: type tables/{name}/second.csv"
+        assert second_copy.differences(name, tables[name], declared.key) == []
 
 
-@pytest.mark.parametrize("name", sorted(path.stem for path in recalled.RECALLED.glob("*.csv")))
-def test_blind_recall_agrees(name: str, tables: laws.Tables) -> None:
-    """What was recalled of the prints without sight of the tables (tests/data/recalled/README.md)."""
+@pytest.mark.parametrize("name", sorted(path.parent.name for path in TABLES.glob("*/recalled.csv")))
+def test_blind_recall_agrees(name: str, tables: Tables) -> None:
+    """What was recalled of the prints without sight of the tables (tables/README.md)."""
     assert len(recalled.claims(name)) > 0
     assert recalled.differences(name, tables[name]) == []
 
 
-@pytest.mark.parametrize("resource", CLAIMS, ids=lambda r: r["name"])
-def test_every_row_names_a_source_and_a_place_in_it(resource: dict[str, object], tables: laws.Tables) -> None:
+@pytest.mark.parametrize("declared", CLAIMS, ids=lambda d: d.name)
+def test_every_row_names_a_source_and_a_place_in_it(declared: Declaration, tables: Tables) -> None:
     cards = {card["key"] for card in tables["sources"]}
-    for number, row in enumerate(tables[str(resource["name"])], start=2):
-        assert row["source"] in cards, f"{resource['path']}, row {number}: no card for {row['source']}"
-        assert len(row["locator"].strip()) > 1, f"{resource['path']}, row {number}: no locator"
+    for number, row in enumerate(tables[declared.name], start=2):
+        assert row["source"] in cards, f"{declared.name}, row {number}: no card for {row['source']}"
+        assert len(row["locator"].strip()) > 1, f"{declared.name}, row {number}: no locator"
 
 
-def test_every_source_card_is_used(tables: laws.Tables) -> None:
+def test_every_source_card_is_used(tables: Tables) -> None:
     """A card that neither a table nor a worksheet names is a leftover."""
     used = {row["source"] for name, rows in tables.items() if name != "sources" for row in rows}
     code = "\n".join(path.read_text(encoding="utf-8") for path in sorted((ROOT / "calc").rglob("*.py")))
@@ -89,31 +101,70 @@ def test_every_source_card_is_used(tables: laws.Tables) -> None:
     assert unused == []
 
 
-@pytest.mark.parametrize("resource", RESOURCES, ids=lambda r: r["name"])
-def test_the_page_generator_finds_what_it_needs(resource: dict[str, object], tables: laws.Tables) -> None:
-    about = resource["linkwright"]
-    rows = tables[str(resource["name"])]
-    assert about["question"] == resource["title"]
-    assert about["group"] in GROUPS
-    assert about["use"] in {"lift", "tie_down", "neither", "mixed"}
-    layout = about["layout"]
-    for column in (*layout["rows"], *layout["columns"], layout["cell"], *about["filters"]):
-        assert column in rows[0], f"{resource['name']}: no column {column}"
-    places = [tuple(row[column] for column in (*layout["rows"], *layout["columns"])) for row in rows]
-    assert len(set(places)) == len(places), f"{resource['name']}: the wide view has two values in one cell"
+@pytest.mark.parametrize("declared", DECLARED.values(), ids=lambda d: d.name)
+def test_a_layout_puts_one_value_in_a_cell(declared: Declaration, tables: Tables) -> None:
+    layout = declared.layout
+    places = [tuple(row[c] for c in (*layout.rows, *layout.columns)) for row in tables[declared.name]]
+    assert len(set(places)) == len(places), f"{declared.name}: the wide view has two values in one cell"
 
 
-def test_rows_from_memory_are_held_by_a_law(tables: laws.Tables) -> None:
-    known = {law.__name__ for law in laws.LAWS}
-    with_memory = {name for name, (_, _, memory) in laws.HOW_SEEN.items() if memory}
-    assert with_memory == set(laws.HELD_BY)
-    for name, holding in laws.HELD_BY.items():
-        assert set(holding) <= known
-        if not holding:
-            assert all(row["unit"] == "text" for row in tables[name] if row["checked"] == "memory"), name
+def _changes_of_what_nobody_saw(rows: list[dict[str, str]]) -> list[mutate_tables.Change]:
+    """Each figure that was not seen in text, moved up and down by a step that a reader would see."""
+    found = []
+    for number, row in enumerate(rows, start=2):
+        if row["checked"] == "memory" and row["unit"] != "text":
+            made = mutate_tables.number_changes(row["value"])
+            found += [
+                mutate_tables.Change(
+                    number, "value", row["value"], made.get(f"shown {step}", made[step]), step
+                )
+                for step in ("step up", "step down")
+            ]
+    return found
 
 
-def test_the_withdrawn_tables_are_not_here(tables: laws.Tables) -> None:
+@pytest.mark.parametrize("declared", CLAIMS, ids=lambda d: d.name)
+def test_figures_from_memory_are_held_by_laws_of_their_table(declared: Declaration, tables: Tables) -> None:
+    """A figure nobody saw in text stands only where a law in its table's own folder notices when it changes."""
+    rows, own = tables[declared.name], laws.own_laws(declared.name)
+    changes = _changes_of_what_nobody_saw(rows)
+    assert own or not changes, f"tables/{declared.name} has figures from memory and no laws.py"
+    noticed = sum(
+        mutate_tables.with_change(change, rows, lambda: any(_fails(law, tables) for law in own))
+        for change in changes
+    )
+    assert noticed >= LEAST_HELD * len(changes), f"{noticed} of {len(changes)} changes noticed"
+
+
+LEAST_HELD = 0.5
+"""A band as wide as the printed rounding lets one move of the last place through, not two: half are noticed at least."""
+
+
+def _fails(law: Law, tables: Tables) -> bool:
+    try:
+        return bool(law.check(tables))
+    except (ArithmeticError, LookupError, TypeError, ValueError):
+        return True
+
+
+@pytest.mark.parametrize("declared", CLAIMS, ids=lambda d: d.name)
+def test_how_rows_were_seen_is_agreed(declared: Declaration, tables: Tables) -> None:
+    record = agreed(declared.folder)
+    assert record is not None
+    rows = tables[declared.name]
+    assert record["seen"] == {
+        how: sum(r["checked"] == how for r in rows) for how in ("text", "copy", "memory")
+    }
+
+
+def test_words_are_not_made_up_from_keys() -> None:
+    with pytest.raises(
+        table_words.MissingWords, match=r"docs/words/en/tables/chain-wear\.ftl: .* column-colour;"
+    ):
+        table_words.heading("chain-wear", "colour")
+
+
+def test_the_withdrawn_tables_are_not_here(tables: Tables) -> None:
     """29 CFR 1910.184 N-184-1 (old) and 1926.251 H-1 (old) were withdrawn in 2011 and 2012: 1/4 in alloy at 3,250 lb and the like."""
     assert not [r for r in tables["chain-lifting"] if r["size_in"] == "1/4"]
     assert not [
@@ -179,14 +230,12 @@ ANCHORS = [
 @pytest.mark.parametrize(
     ("name", "where", "printed", "source"), ANCHORS, ids=lambda x: x if isinstance(x, str) else ""
 )
-def test_printed_anchor(
-    name: str, where: dict[str, str], printed: str, source: str, tables: laws.Tables
-) -> None:
+def test_printed_anchor(name: str, where: dict[str, str], printed: str, source: str, tables: Tables) -> None:
     rows = [row for row in tables[name] if all(row[c] == v for c, v in where.items())]
     assert [row["value"] for row in rows] == [printed], source
 
 
-def test_army_manual_shackle_and_fibre_examples(tables: laws.Tables) -> None:
+def test_army_manual_shackle_and_fibre_examples(tables: Tables) -> None:
     """29 CFR 1918 App. II, 1 in rope: 3,600 / 3,100 / 2,600 / 1,800 lb at 0, 30, 45 and 60 degrees from vertical."""
     row = {
         r["angle_from_vertical"]: r["value"]
@@ -210,12 +259,11 @@ ENOUGH_TO_DAMAGE = {
 
 @pytest.fixture
 def copy(tmp_path: Path) -> Path:
-    """A folder of a few tables with their descriptor, to be damaged."""
-    package = laws.descriptor()
-    package["resources"] = [r for r in package["resources"] if r["name"] in ENOUGH_TO_DAMAGE]
-    for resource in package["resources"]:
-        shutil.copy(laws.FOLDER / resource["path"], tmp_path)
-    (tmp_path / "datapackage.json").write_text(json.dumps(package), encoding="utf-8")
+    """A folder of a few tables and what is generated from them, to be damaged."""
+    shutil.copy(TABLES / "shared.toml", tmp_path)
+    for name in ENOUGH_TO_DAMAGE:
+        shutil.copytree(TABLES / name, tmp_path / name, ignore=shutil.ignore_patterns("__pycache__"))
+    describe_tables.write(tmp_path)
     return tmp_path
 
 
@@ -258,31 +306,35 @@ def _cell(folder: Path, file_name: str, row: int, column: str, text: str) -> Non
 def test_a_bad_cell_is_refused_by_file_row_and_column(
     copy: Path, column: str, text: str, words: list[str]
 ) -> None:
-    _cell(copy, "chain-tie-down.csv", 7, column, text)
+    _cell(copy, "chain-tie-down/claims.csv", 7, column, text)
     found = check_tables.problems(copy)
-    assert any(all(word in line for word in ["chain-tie-down.csv", *words]) for line in found), found
+    assert any(all(word in line for word in ["chain-tie-down/claims.csv", *words]) for line in found), found
 
 
 def test_a_unit_typed_in_a_mixed_column_is_refused(copy: Path) -> None:
     """Also where the schema lets words through: the unit promises a number."""
-    _cell(copy, "chain-which-may-lift.csv", 3, "unit", "lb")
-    assert any("chain-which-may-lift.csv, row 3, column" in line for line in check_tables.problems(copy))
+    _cell(copy, "chain-which-may-lift/claims.csv", 3, "unit", "lb")
+    assert any(
+        "chain-which-may-lift/claims.csv, row 3, column" in line for line in check_tables.problems(copy)
+    )
 
 
 def test_a_duplicate_key_is_refused(copy: Path) -> None:
-    _edit(copy, "shackles.csv", lambda lines: lines.insert(5, lines[4]))
+    _edit(copy, "shackles/claims.csv", lambda lines: lines.insert(5, lines[4]))
     found = check_tables.problems(copy)
-    assert any("shackles.csv, row 6" in line and "the same as in the row 5" in line for line in found), found
+    assert any(
+        "shackles/claims.csv, row 6" in line and "the same as in the row 5" in line for line in found
+    ), found
 
 
 def test_a_source_card_that_is_gone_is_missed(copy: Path) -> None:
     _edit(
         copy,
-        "sources.csv",
+        "sources/claims.csv",
         lambda lines: lines.remove(next(line for line in lines if line.startswith("lloyds-lame,"))),
     )
     found = check_tables.problems(copy)
-    assert any("shackles-dee.csv, row 2" in line and "lloyds-lame" in line for line in found), found
+    assert any("shackles-dee/claims.csv, row 2" in line and "lloyds-lame" in line for line in found), found
 
 
 @pytest.mark.parametrize(
@@ -296,42 +348,101 @@ def test_a_source_card_that_is_gone_is_missed(copy: Path) -> None:
     ids=["a cell too many", "cells missing", "empty line", "open quote"],
 )
 def test_a_broken_line_is_refused(copy: Path, change: Callable[[list[str]], None]) -> None:
-    _edit(copy, "chain-lifting.csv", change)
+    _edit(copy, "chain-lifting/claims.csv", change)
     found = check_tables.problems(copy)
-    assert any(line.startswith("chain-lifting.csv, row 5") for line in found), found
+    assert any(line.startswith("chain-lifting/claims.csv, row 5") for line in found), found
 
 
 def test_a_heading_that_was_changed_is_refused(copy: Path) -> None:
-    _edit(copy, "eyebolts.csv", lambda lines: lines.__setitem__(0, lines[0].replace("thread", "size")))
-    assert any(line.startswith("eyebolts.csv") and "thread" in line for line in check_tables.problems(copy))
+    _edit(copy, "eyebolts/claims.csv", lambda lines: lines.__setitem__(0, lines[0].replace("thread", "size")))
+    assert any(
+        line.startswith("eyebolts/claims.csv") and "thread" in line for line in check_tables.problems(copy)
+    )
 
 
 def test_a_file_that_is_not_text_is_refused(copy: Path) -> None:
-    (copy / "eyebolts.csv").write_bytes(b"thread,quantity\xff\xfe\x00,value\n1,2,3\n")
-    assert any(line.startswith("eyebolts.csv") for line in check_tables.problems(copy))
+    (copy / "eyebolts/claims.csv").write_bytes(b"thread,quantity\xff\xfe\x00,value\n1,2,3\n")
+    assert any(line.startswith("eyebolts/claims.csv") for line in check_tables.problems(copy))
 
 
 def test_a_missing_and_a_stray_file_are_named(copy: Path) -> None:
-    (copy / "eyebolts.csv").rename(copy / "eyebolts-old.csv")
+    (copy / "eyebolts/claims.csv").rename(copy / "eyebolts-old.csv")
+    (copy / "shackles" / "table.toml").unlink()
     assert check_tables.problems(copy) == [
-        "eyebolts-old.csv: not listed in datapackage.json",
-        "eyebolts.csv: listed in datapackage.json but missing",
+        "eyebolts/claims.csv: is missing; tables/README.md says what stands in it",
+        "eyebolts-old.csv: lies beside the tables; a table is a folder NAME with claims.csv in it",
+        "shackles/table.toml: is missing; tables/README.md says what stands in it",
     ]
 
 
-def test_a_broken_descriptor_is_named(copy: Path) -> None:
+@pytest.mark.parametrize(
+    ("old", "new", "words"),
+    [
+        (
+            'sense = "capacity"',
+            'sense = "capacious"',
+            ["[quantities.working_load_limit]", "capacious", "out_at"],
+        ),
+        ('dimension = "weight"', 'dimension = "force"', ["[quantities.working_load_limit]", "lb", "kN"]),
+        ('role = "size_inch"', 'role = "size"', ["[columns.size_in]", "size is not a role", "size_inch"]),
+        (
+            "[columns.size_mm]",
+            "[columns.size_cm]",
+            ["nothing of column size_mm", "size_cm", "[columns.size_mm]"],
+        ),
+        ('kind = "warning"', 'kind = "danger"', ["cautions, weakest-part", "danger", "prohibition"]),
+        ('use = "tie_down"', 'use = "towing"', ["use", "towing", "lift"]),
+        ('group = "chain"', 'gruop = "chain"', ["gruop", "group"]),
+        ('key = ["grade"', 'key = ["steel"', ["key", "steel", "a column of claims.csv"]),
+        ("[layout]", "[layout", ["is not TOML"]),
+    ],
+)
+def test_a_declaration_that_does_not_fit_is_refused_by_file_and_place(
+    copy: Path, old: str, new: str, words: list[str]
+) -> None:
+    path = copy / "chain-tie-down" / "table.toml"
+    text = path.read_text(encoding="utf-8")
+    assert old in text
+    path.write_text(text.replace(old, new), encoding="utf-8")
+    (found,) = check_tables.problems(copy)
+    assert found.startswith("chain-tie-down/")
+    assert all(word in found for word in ["table.toml", *words]), found
+
+
+def test_words_that_are_missing_or_left_over_are_named(copy: Path) -> None:
+    path = copy / "chain-tie-down" / "table.toml"
+    text = path.read_text(encoding="utf-8")
+    path.write_text(text.replace('key = "weakest-part"', 'key = "weakest-link"'), encoding="utf-8")
+    (missing,) = check_tables.problems(copy)
+    assert missing.startswith(
+        "docs/words/en/tables/chain-tie-down.ftl: has no words for caution-weakest-link;"
+    )
+    path.write_text(text.replace('{ kind = "warning", key = "weakest-part" },', ""), encoding="utf-8")
+    (left,) = (line for line in check_tables.problems(copy) if line.startswith("docs"))
+    assert left.startswith("docs/words/en/tables/chain-tie-down.ftl: nothing asks for caution-weakest-part;")
+
+
+def test_a_note_without_words_is_named(copy: Path) -> None:
+    _cell(copy, "chain-tie-down/claims.csv", 7, "note", "no-such-note")
+    assert any("no words for note-no-such-note" in line for line in check_tables.problems(copy))
+
+
+def test_a_descriptor_that_is_out_of_date_is_named(copy: Path) -> None:
     (copy / "datapackage.json").write_text('{"resources": [', encoding="utf-8")
-    (problem,) = check_tables.problems(copy)
-    assert problem.startswith("datapackage.json: cannot be read")
+    (copy / "index.json").unlink()
+    command = "python -m build_scripts.describe_tables"
+    assert check_tables.problems(copy) == [
+        f"{name}: is out of date; run {command}" for name in ("datapackage.json", "index.json")
+    ]
 
 
 def test_the_command_says_so_and_fails(
     copy: Path, monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
 ) -> None:
-    _cell(copy, "chain-tie-down.csv", 7, "value", "3,150 lb")
+    _cell(copy, "chain-tie-down/claims.csv", 7, "value", "3,150 lb")
     monkeypatch.setattr(check_tables, "TABLES", copy)
     assert check_tables.main() == 1
-    assert "chain-tie-down.csv, row 7, column value" in capsys.readouterr().err
+    assert "chain-tie-down/claims.csv, row 7, column value" in capsys.readouterr().err
 
 
 # --------------------------------------------------------------------------- one-cell lies are caught
@@ -342,16 +453,62 @@ def test_one_cell_lies_are_caught() -> None:
     assert [(count.name, change) for count in counts for change in count.missed] == []
 
 
+def _not_caught(monkeypatch: pytest.MonkeyPatch) -> None:
+    """Take the blind recalls and the second copies away."""
+    monkeypatch.setattr(recalled, "claims", lambda name: ())
+    monkeypatch.setattr(second_copy, "claims", lambda name: ())
+
+
 def test_the_mutation_tool_reports_a_lie_that_nobody_catches(
     monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
 ) -> None:
-    """With the laws, recalls and second copies taken away nothing is caught, and the tool says so and fails."""
-    monkeypatch.setattr(laws, "LAWS", ())
-    monkeypatch.setattr(recalled, "claims", lambda name: ())
-    monkeypatch.setattr(second_copy, "claims", lambda name: ())
+    """With the laws taken away as well nothing is caught, and the tool says so and fails."""
+    _not_caught(monkeypatch)
+    monkeypatch.setattr(laws, "all_laws", lambda: ())
     assert mutate_tables.main(["chain-heat-en"]) == 1
-    assert "missed: chain-heat-en.csv, row 2, column value: 100 -> 101 (step up)" in capsys.readouterr().out
+    assert "missed: chain-heat-en: row 2, column value: 100 -> 101 (step up)" in capsys.readouterr().out
     assert mutate_tables.main(["youngs-modulus"]) == 2
+
+
+def test_a_table_that_only_laws_of_form_watch_scores_nothing(
+    monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
+) -> None:
+    """How a cell is written says nothing about whether it is true."""
+    _not_caught(monkeypatch)
+    forms = tuple(law for law in laws.all_laws() if law.form)
+    monkeypatch.setattr(laws, "all_laws", lambda: forms)
+    assert mutate_tables.main(["weld-metal-weights"]) == 2
+    line = next(
+        line for line in capsys.readouterr().out.splitlines() if line.startswith("weld-metal-weights")
+    )
+    assert line.split()[3:] == ["0.0%"] * 5
+
+
+def test_a_law_that_fails_before_anything_is_changed_stops_the_mutation_tool(
+    monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
+) -> None:
+    broken = Law("chain-wear", "law_of_nothing", lambda tables: ["chain-wear/claims.csv: is not blue"])
+    monkeypatch.setattr(laws, "all_laws", lambda: (broken,))
+    assert mutate_tables.main(["chain-wear"]) == 3
+    assert "chain-wear/law_of_nothing: chain-wear/claims.csv: is not blue" in capsys.readouterr().err
+
+
+@pytest.mark.parametrize("declared", CLAIMS, ids=lambda d: d.name)
+def test_every_changed_meaning_is_caught(declared: Declaration, tables: Tables) -> None:
+    """The sense of a quantity, a rating, the role of a column, the kind of a caution, a note left out."""
+    watching = mutate_tables.laws_by_table(tables)[declared.name] if not WATCHING else WATCHING[declared.name]
+    WATCHING.update({} if WATCHING else mutate_tables.laws_by_table(tables))
+    missed = [
+        str(change)
+        for change in mutate_tables.meaning_changes(declared)
+        if not mutate_tables.with_meaning(
+            change, tables, lambda: any(_fails(law, tables) for law in watching)
+        )
+    ]
+    assert missed == []
+
+
+WATCHING: dict[str, list[Law]] = {}
 
 
 @pytest.mark.parametrize(
@@ -397,9 +554,6 @@ def test_the_changes_of_a_number(text: str, wanted: dict[str, str]) -> None:
     assert mutate_tables.number_changes(text) == wanted
 
 
-def test_descriptor_lists_tables_in_the_order_of_their_groups() -> None:
-    """Names are kebab-case and equal the file names."""
-    for resource in RESOURCES:
-        assert resource["path"] == f"{resource['name']}.csv"
-        assert re.fullmatch(r"[a-z0-9]+(-[a-z0-9]+)*", resource["name"])
-    assert json.dumps(laws.descriptor())
+def test_names_of_tables_are_kebab_case_and_in_order() -> None:
+    assert all(re.fullmatch(r"[a-z0-9]+(-[a-z0-9]+)*", name) for name in DECLARED)
+    assert [one.order for one in DECLARED.values()] == sorted(one.order for one in DECLARED.values())

@@ -13,9 +13,12 @@ from build_scripts import ratings_index
 from build_scripts.markup import caution, rich
 from build_scripts.pages import Book, PageError, split_front_matter, tight_blocks
 from build_scripts.sheet_form import form_inputs
+from build_scripts.table_declaration import declarations, declared
 from build_scripts.table_view import companions, key_text, view
-from calc.answering import declared, described
-from calc.tables import NoSuchRow, package, table, table_names
+from build_scripts.table_words import MissingWords
+from calc.answering import declared as worksheets
+from calc.answering import described
+from calc.tables import NoSuchRow, table, table_names
 
 TEMPLATES = Path(__file__).resolve().parents[2] / "build_scripts" / "templates"
 
@@ -86,25 +89,85 @@ def _value(text: str) -> Fraction:
     return Fraction(whole) + (Fraction(part) if part else 0)
 
 
-def test_a_rating_is_never_rounded_up_when_converted() -> None:
-    checked = 0
-    for name in table_names():
+# One unit in another, exactly: pounds are defined in kilograms, inches in millimetres, pound-force by standard gravity.
+LBF_IN_KN = Fraction(KG_PER_LB) * Fraction("9.80665") / 1000
+EXACT = {
+    ("lb", "kg"): Fraction(KG_PER_LB),
+    ("short_ton", "kg"): 2000 * Fraction(KG_PER_LB),
+    ("short_ton", "lb"): Fraction(2000),
+    ("kg", "lb"): 1 / Fraction(KG_PER_LB),
+    ("t", "lb"): 1000 / Fraction(KG_PER_LB),
+    ("lbf", "kN"): LBF_IN_KN,
+    ("kN", "lbf"): 1 / LBF_IN_KN,
+    ("in", "mm"): Fraction(MM_PER_IN),
+    ("mm", "in"): 1 / Fraction(MM_PER_IN),
+}
+
+
+def _converted() -> list[tuple[str, str, Fraction, Fraction]]:
+    """Table, sense, exact value and shown value of every companion in a unit of EXACT."""
+    found = []
+    for name in (name for name in table_names() if name != "sources"):
         for row in table(name).rows:
-            if row.get("quantity") == "working_load_limit" and row["unit"] in ("lb", "kg"):
-                exact = _value(row["value"]) * (
-                    Fraction(KG_PER_LB) if row["unit"] == "lb" else 1 / Fraction(KG_PER_LB)
-                )
-                (made,) = companions(row)
-                shown = Fraction(made.text.split(" ")[0].replace(",", ""))
-                assert shown <= exact < shown * Fraction(101, 100), (name, row)
-                checked += 1
-    assert checked > 300
+            for made in companions(name, row):
+                number, unit = made.text.split(" ")
+                if (row["unit"], unit) in EXACT:
+                    exact = _value(row["value"]) * EXACT[row["unit"], unit]
+                    found.append((name, declared(name).sense(row), exact, _value(number)))
+    return found
 
 
-def test_a_length_is_converted_to_the_nearest() -> None:
-    row = {"value": "19/64", "unit": "in", "quantity": "minimum_thickness"}
-    exact = Fraction(19, 64) * Fraction(MM_PER_IN)
-    assert abs(Fraction(companions(row)[0].text.split(" ")[0]) - exact) < Fraction(1, 100)
+def test_what_a_part_may_carry_is_never_shown_above_the_printed_rating() -> None:
+    shown = [pair for pair in _converted() if pair[1] == "capacity"]
+    assert len(shown) > 600
+    assert [pair for pair in shown if not pair[3] <= pair[2] < pair[3] * Fraction(101, 100)] == []
+    assert {"turnbuckles", "wire-rope", "chain-strength", "shackles"} <= {name for name, *_ in shown}
+
+
+def test_a_least_thickness_is_never_shown_below_the_printed_one() -> None:
+    shown = [pair for pair in _converted() if pair[1] in ("out_under", "demand")]
+    assert len([pair for pair in shown if pair[0] == "chain-wear"]) == 34
+    assert [pair for pair in shown if not pair[2] <= pair[3] < pair[2] * Fraction(102, 100)] == []
+
+
+def test_a_limit_is_never_shown_above_the_printed_one() -> None:
+    shown = [pair for pair in _converted() if pair[1] in ("out_at", "out_over")]
+    assert {"chain-wear", "wire-rope-limits", "hook-limits"} <= {name for name, *_ in shown}
+    assert [pair for pair in shown if not pair[3] <= pair[2] < pair[3] * Fraction(102, 100)] == []
+
+
+def test_the_rating_search_shows_no_more_than_is_printed() -> None:
+    """Wire rope 0.65 short ton is 589.67 kg, 2.5 short tons are 2,267.96 kg."""
+    answers = {entry.label: entry.answer for entry in ratings_index.entries() if entry.table == "wire-rope"}
+    rope = "Rope 6x19 EIPS, wire core"
+    assert answers[f"{rope}, 1/4 in, sling vertical"] == "0.65 short tons (≈\u00a0589 kg)"
+    assert answers[f"{rope}, 1/2 in, sling vertical"] == "2.5 short tons (≈\u00a02,260 kg)"
+
+
+def test_a_plain_length_is_converted_to_the_nearest() -> None:
+    row = table("shackles-dee").one(swl_t="1", quantity="jaw_width")
+    assert row["value"] == "20"
+    assert companions("shackles-dee", row)[0].text == "0.787 in"  # 20 / 25.4 is 0.7874
+
+
+def test_a_caution_is_of_the_kind_that_its_table_says() -> None:
+    """What forbids says Stop, whatever words it uses: the kind is data, not read out of the sentence."""
+    kinds = {(d.name, one.key): one.kind for d in declarations().values() for one in d.cautions}
+    for name, key in (
+        ("web-slings", "no-label-no-lift"),
+        ("wire-rope", "no-tag-no-lift"),
+        ("chain-old-grades", "cut-it-up"),
+        ("temper-colours", "tint-or-glow-ends-it"),
+        ("steel-hot-strength", "not-for-rated-hardware"),
+    ):
+        assert kinds[name, key] == "prohibition"
+    assert kinds["chain-lifting", "flattest-leg"] == "mandatory"
+    assert next(kind for kind, _ in view("web-slings").cautions) == "prohibition"
+
+
+def test_a_word_that_has_no_words_stops_the_build() -> None:
+    with pytest.raises(MissingWords, match=r"chain-hooks\.ftl: has no words for word-item-open_hook; write"):
+        key_text("chain-hooks", "item", "open_hook")
 
 
 def test_every_value_of_a_table_is_on_its_page_once() -> None:
@@ -127,10 +190,7 @@ def test_keys_read_as_the_trade_says_them() -> None:
     assert key_text("chain-hooks", "rule", "matched-to-chain") == "Matched to chain"
 
 
-def test_a_word_given_for_a_key_is_for_one_that_the_table_has() -> None:
-    for one in package()["resources"]:
-        for key, given in one["linkwright"].get("words", {}).items():
-            assert set(given) <= {row[key] for row in table(one["name"]).rows}, (one["name"], key)
+def test_a_size_that_is_a_key_reads_as_a_size() -> None:
     assert key_text("wire-rope-limits", "item", "rope_7_8_to_1_1_8_in") == "Rope 7/8 to 1-1/8 in"
 
 
@@ -173,9 +233,14 @@ def test_a_table_without_ratings_does_not_say_for_lifting() -> None:
     assert view("chain-tie-down").use == "tie_down"
 
 
-def test_a_temperature_is_converted_to_whole_degrees() -> None:
+def test_a_temperature_is_converted_to_whole_degrees_on_the_safe_side() -> None:
+    """180 °F is 82.2 °C, not hotter; 1,000 °F is 537.8 °C, out above it; -20 °F is -28.9 °C, not colder."""
     row = table("sling-temperature-limits").where(quantity="use_below", value="180")[0]
-    assert companions(row)[0].text == "82 °C"
+    assert companions("sling-temperature-limits", row)[0].text == "82 °C"
+    row = table("sling-temperature-limits").where(quantity="remove_above", value="1,000")[0]
+    assert companions("sling-temperature-limits", row)[0].text == "537 °C"
+    row = table("sling-temperature-limits").where(quantity="use_above", value="-20")[0]
+    assert companions("sling-temperature-limits", row)[0].text == "−28 °C"
 
 
 @pytest.mark.parametrize(
@@ -224,7 +289,7 @@ def test_every_rating_leads_to_a_cell_of_its_table() -> None:
 
 
 def test_a_form_has_every_input_of_its_worksheet_by_path() -> None:
-    for name in declared():
+    for name in worksheets():
         sheet = described(name)
         boxes = form_inputs(sheet)
         inputs = [asked.declared for asked in sheet.inputs]

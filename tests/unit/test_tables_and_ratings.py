@@ -9,7 +9,14 @@ from calc.tables import NoSuchRow, NoSuchTable, Table
 def test_a_table_is_read_with_its_columns():
     chain = tables.table("chain-tie-down")
     assert {"grade", "size_in", "value", "unit", "source", "locator", "checked"} <= set(chain.columns)
-    assert tables.table_names()[0] == tables.package()["resources"][0]["name"]
+    assert tables.table_names()[0] == "chain-tie-down"
+
+
+def test_a_quantity_has_a_sense_and_a_dimension():
+    assert tables.meaning("chain-wear", "minimum_thickness") == tables.Meaning("out_under", "length")
+    assert tables.meaning("hook-limits", "twist") == tables.Meaning("by_row", "angle")
+    with pytest.raises(NoSuchRow, match="table chain-wear has no quantity colour; it has minimum_thickness"):
+        tables.meaning("chain-wear", "colour")
 
 
 def test_no_such_table_names_those_that_exist():

@@ -1,0 +1,7 @@
+"""Laws of the table chain-heat-en. The source of each law stands in its docstring."""
+
+from __future__ import annotations
+
+from build_scripts.laws.families import heat_bands
+
+law_heat_bands = heat_bands("chain-heat-en", "grade")

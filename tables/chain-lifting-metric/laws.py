@@ -1,0 +1,92 @@
+"""Laws of the table chain-lifting-metric. The source of each law stands in its docstring."""
+
+from __future__ import annotations
+
+import math
+
+from build_scripts.laws.families import PREFERRED
+from build_scripts.laws.tools import G, Tables, away, band, groups, num, rising, two_sections
+
+
+def law_metric_mode_factors(tables: Tables) -> list[str]:
+    """EN 818-4 mode factors: two legs 1.4 and 1.0, three and four legs 2.1 and 1.5, within the step of preferred numbers.
+
+    DIN 5688 and EN 818 round to preferred numbers: 6 % either way. Two legs beyond 45 degrees, choke (0.8) and the
+    doubled endless choke (4.0) are printed exactly; choke on two legs is cut to the ten below.
+    """
+    found = []
+    one = {
+        (r["grade"], r["size_mm"]): num(r["value"])
+        for r in tables["chain-lifting-metric"]
+        if (r["legs"], r["hitch"]) == ("1", "straight")
+    }
+    factors = {
+        ("2", "straight", "0-45"): 1.4,
+        ("3-4", "straight", "0-45"): 2.1,
+        ("3-4", "straight", "45-60"): 1.5,
+        ("endless", "choke", "0"): 1.6,
+    }
+    exactly = {
+        ("1", "straight", "0"): 1.0,
+        ("2", "straight", "45-60"): 1.0,
+        ("1", "choke", "0"): 0.8,
+        ("2", "choke", "45-60"): 0.8,
+        ("endless", "choke_double", "0"): 4.0,
+    }
+    for row in tables["chain-lifting-metric"]:
+        case = (row["legs"], row["hitch"], row["angle_from_vertical"])
+        base, value = one.get((row["grade"], row["size_mm"]), math.nan), num(row["value"])
+        what = (row["grade"], row["size_mm"], *case)
+        if case in factors:
+            found += away("chain-lifting-metric", what, value, factors[case] * base, 0.066)
+        elif case in exactly:
+            found += band("chain-lifting-metric", what, value - exactly[case] * base, -1e-6, 1e-6)
+        elif case == ("2", "choke", "0-45"):
+            found += band("chain-lifting-metric", what, value - 1.4 * 0.8 * base, -9, 1e-6)
+        else:
+            found.append(f"chain-lifting-metric/claims.csv {what}: no such case in the source")
+    return found
+
+
+def law_metric_preferred_numbers(tables: Tables) -> list[str]:
+    """Straight and endless ratings are preferred numbers of ISO 3 / ISO 497 (series R 40, with 320 of the older German rounding).
+
+    One printed cell is none: 3,250 kg for 10 mm grade 4 on three and four legs, where the series has 3,150 and 3,350.
+    """
+    found = []
+    for row in tables["chain-lifting-metric"]:
+        if (row["hitch"] == "straight") or (row["legs"], row["hitch"]) == ("endless", "choke"):
+            digits = row["value"].replace(",", "").rstrip("0").ljust(3, "0")
+            printed_so = (row["grade"], row["size_mm"], row["legs"], digits) == ("4", "10", "3-4", "325")
+            if int(digits) not in PREFERRED and not printed_so:
+                found.append(
+                    f"chain-lifting-metric/claims.csv {row['grade']} {row['size_mm']} mm: {row['value']} is no preferred number"
+                )
+    return found
+
+
+def law_metric_grade_relation(tables: Tables) -> list[str]:
+    """Stress at the rating is a quarter of the grade stress: 25 N/mm2 a grade, 0.92 to 1.05 of it after rounding."""
+    found = []
+    for row in tables["chain-lifting-metric"]:
+        if (row["legs"], row["hitch"]) == ("1", "straight"):
+            stress = num(row["value"]) * G / two_sections(num(row["size_mm"]))
+            found += band(
+                "chain-lifting-metric",
+                (row["grade"], row["size_mm"]),
+                stress / (25 * num(row["grade"])),
+                0.92,
+                1.05,
+            )
+    return found
+
+
+def law_metric_rises(tables: Tables) -> list[str]:
+    """Every column rises with size, and at each size with grade."""
+    found = []
+    rows = tables["chain-lifting-metric"]
+    for key, group in groups(rows, "grade", "legs", "hitch", "angle_from_vertical").items():
+        found += rising("chain-lifting-metric", key, ((num(r["size_mm"]), num(r["value"])) for r in group))
+    for key, group in groups(rows, "size_mm", "legs", "hitch", "angle_from_vertical").items():
+        found += rising("chain-lifting-metric", key, ((num(r["grade"]), num(r["value"])) for r in group))
+    return found
