@@ -60,9 +60,9 @@ def build_runtime(root: Path, out_dir: Path) -> str:
     return name
 
 
-NOT_IN_THE_PAGE = ("__main__.py", "compiling.py")
+NOT_IN_THE_PAGE = ("__main__.py", "compiling.py", "notes.py")
 """Modules of calc that only a checkout or a command line uses."""
-WORDS_OF_PAGES = ("lessons/", *SCOPES)
+WORDS_OF_PAGES = ("lessons/", "tables/", *SCOPES)
 """How the scopes begin that are on the pages when they are built: nothing that runs in the page says them."""
 
 
@@ -72,7 +72,10 @@ def gather(root: Path, sources: Path) -> None:
     shutil.copytree(
         root / "calc", sources / "calc", ignore=shutil.ignore_patterns("__pycache__", *NOT_IN_THE_PAGE)
     )
-    shutil.copytree(root / "tables", sources / "tables")
+    for path in _table_files(root):
+        target = sources / path.relative_to(root)
+        target.parent.mkdir(parents=True, exist_ok=True)
+        shutil.copyfile(path, target)
     for one in {"en", language()}:
         packed = sources / "calc" / "words" / "compiled" / f"{one}.json"
         write_compiled(root / "docs" / "words", one, packed, WORDS_OF_PAGES)
@@ -84,7 +87,7 @@ def inputs_hash(root: Path) -> str:
     scripts = root / "build_scripts" / "scripts"
     sources = [
         *_files(root / "calc", (".py",)),
-        *_files(root / "tables", (".csv", ".json")),
+        *_table_files(root),
         *(
             path
             for path in _files(root / "docs" / "words", (".ftl",))
@@ -113,6 +116,11 @@ def edition(root: Path) -> str:
     """The edition as the project declares it."""
     with (root / "pyproject.toml").open("rb") as file:
         return str(tomllib.load(file)["project"]["version"])
+
+
+def _table_files(root: Path) -> list[Path]:
+    """What calc reads of the tables: their rows, and the index. Laws, copies and declarations stay here."""
+    return [root / "tables" / "index.json", *sorted((root / "tables").glob("*/claims.csv"))]
 
 
 def _files(folder: Path, suffixes: tuple[str, ...]) -> Iterable[Path]:
