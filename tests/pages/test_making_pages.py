@@ -140,7 +140,7 @@ def test_the_rating_search_shows_no_more_than_is_printed() -> None:
     """Wire rope 0.65 short ton is 589.67 kg, 2.5 short tons are 2,267.96 kg."""
     answers = {entry.label: entry.answer for entry in ratings_index.entries() if entry.table == "wire-rope"}
     rope = "Rope 6x19 EIPS, wire core"
-    assert answers[f"{rope}, 1/4 in, sling vertical"] == "0.65 short tons (≈\u00a0589 kg)"
+    assert answers[f"{rope}, 1/4 in, sling vertical"] == "0.65 short ton (≈\u00a0589 kg)"
     assert answers[f"{rope}, 1/2 in, sling vertical"] == "2.5 short tons (≈\u00a02,260 kg)"
 
 
