@@ -122,39 +122,76 @@ def _heat_by_en(*grades: str) -> Lines:
 
 def _heat(lines: Callable[[], Lines], note: str) -> Chart:
     return Chart(
-        lines, "percent", "Temperature of the chain, °C", "Left of the rating while hot, %",
+        lines,
+        "percent",
+        "Temperature of the chain, °C",
+        "Left of the rating while hot, %",
         f"{note} Each value holds from the step before it up to its dot; past the last dot the chain is not used.",
-        steps=True, ticks=(0, 100, 200, 300, 400, 500), legend=True,
-    )  # fmt: skip
+        steps=True,
+        ticks=(0, 100, 200, 300, 400, 500),
+        legend=True,
+    )
 
 
 CHARTS: dict[str, tuple[Chart, ...]] = {
     "chain-tie-down": (
-        Chart(_of_rows("chain-tie-down", "size_in", "grade", "lb"), "lb", "Chain size, in",
-              "Working load limit to tie down, lb"),
+        Chart(
+            _of_rows("chain-tie-down", "size_in", "grade", "lb"),
+            "lb",
+            "Chain size, in",
+            "Working load limit to tie down, lb",
+        ),
     ),
     "chain-lifting": (
-        Chart(_of_rows("chain-lifting", "size_in", "grade", "lb", legs="1"), "lb", "Chain size, in",
-              "One leg hanging straight, lb"),
-        Chart(_sling_by_angle("3/8"), "lb", "Angle of the legs from the horizontal",
-              "Whole sling of 3/8 in alloy chain, lb", "Flatter legs, smaller lift. The dots are the printed values.",
-              legend=True),
+        Chart(
+            _of_rows("chain-lifting", "size_in", "grade", "lb", legs="1"),
+            "lb",
+            "Chain size, in",
+            "One leg hanging straight, lb",
+        ),
+        Chart(
+            _sling_by_angle("3/8"),
+            "lb",
+            "Angle of the legs from the horizontal",
+            "Whole sling of 3/8 in alloy chain, lb",
+            "Flatter legs, smaller lift. The dots are the printed values.",
+            legend=True,
+        ),
     ),
     "shackles": (
-        Chart(_of_rows("shackles", "size_in", "grade", "short_ton", quantity="working_load_limit"), "short_ton",
-              "Bow size, in", "Working load limit, short tons"),
+        Chart(
+            _of_rows("shackles", "size_in", "grade", "short_ton", quantity="working_load_limit"),
+            "short_ton",
+            "Bow size, in",
+            "Working load limit, short tons",
+        ),
     ),
     "rope-bending": (
-        Chart(_of_rows("rope-bending", "bend_ratio", "quantity", "ratio", "Wire rope"), "", "Pin over rope diameter, D/d",
-              "The rope feels the load this many times"),
+        Chart(
+            _of_rows("rope-bending", "bend_ratio", "quantity", "ratio", "Wire rope"),
+            "",
+            "Pin over rope diameter, D/d",
+            "The rope feels the load this many times",
+        ),
     ),
-    "chain-heat-asme": (_heat(_heat_by_both, "ASME B30.9 and EN 818-6 side by side; grade 80 and grade 8 are one chain."),),
-    "chain-heat-en": (_heat(_heat_by_en, "EN 818-6."), _heat(_heat_by_both, "ASME B30.9 beside it; grade 80 and grade 8 are one chain.")),
+    "chain-heat-asme": (
+        _heat(_heat_by_both, "ASME B30.9 and EN 818-6 side by side; grade 80 and grade 8 are one chain."),
+    ),
+    "chain-heat-en": (
+        _heat(_heat_by_en, "EN 818-6."),
+        _heat(_heat_by_both, "ASME B30.9 beside it; grade 80 and grade 8 are one chain."),
+    ),
     "steel-hot-strength": (
-        Chart(_of_rows("steel-hot-strength", "temperature_degC", "quantity", "ratio"), "", "Temperature of the steel, °C",
-              "Share of the cold value", ticks=(0, 200, 400, 600, 800, 1000, 1200), legend=True),
+        Chart(
+            _of_rows("steel-hot-strength", "temperature_degC", "quantity", "ratio"),
+            "",
+            "Temperature of the steel, °C",
+            "Share of the cold value",
+            ticks=(0, 200, 400, 600, 800, 1000, 1200),
+            legend=True,
+        ),
     ),
-}  # fmt: skip
+}
 
 _WIDTH, _HEIGHT, _LEFT, _TOP, _BOTTOM = 400, 360, 66, 36, 56
 _LETTER, _LEAST_RIGHT, _BESIDE_LEGEND = 8.0, 64, 24

@@ -19,7 +19,6 @@ from typing import Any
 from build_scripts import table_words
 from build_scripts.table_declaration import TABLES, Column, Declaration, TableRefused, read_declarations
 from calc.quantities import unit_text
-from calc.words.writer import plain
 
 PACKAGE, INDEX = "datapackage.json", "index.json"
 COMMAND = "python -m build_scripts.describe_tables"
@@ -85,6 +84,11 @@ def write(folder: Path = TABLES) -> None:
             path.write_text(text, encoding="utf-8")
 
 
+def _english(name: str, key: str) -> str:
+    """Words of a table in the language of the descriptor, whatever the language of the build."""
+    return table_words.text(name, key, "en")
+
+
 def _resource(declared: Declaration) -> dict[str, Any]:
     name = declared.name
     schema: dict[str, Any] = {
@@ -98,8 +102,8 @@ def _resource(declared: Declaration) -> dict[str, Any]:
     return {
         "name": name,
         "path": f"{name}/{declared.claims.name}",
-        "title": table_words.question(name),
-        "description": table_words.description(name),
+        "title": _english(name, "question"),
+        "description": _english(name, "description"),
         "type": "table",
         "scheme": "file",
         "format": "csv",
@@ -117,10 +121,9 @@ def _meaning(declared: Declaration) -> dict[str, Any]:
         "group": declared.group,
         "use": declared.use,
         "safety": declared.safety,
-        "notes": [table_words.note_text(name, key) for key in declared.notes],
+        "notes": [_english(name, f"note-{key}") for key in declared.notes],
         "cautions": [
-            {"kind": one.kind, "text": plain(table_words.say(name, f"caution-{one.key}"))}
-            for one in declared.cautions
+            {"kind": one.kind, "text": _english(name, f"caution-{one.key}")} for one in declared.cautions
         ],
         "roles": {
             column.name: column.role
@@ -135,14 +138,14 @@ def _meaning(declared: Declaration) -> dict[str, Any]:
 
 
 def _field(name: str, column: Column) -> dict[str, Any]:
-    title = table_words.heading(name, column.name)
+    title = _english(name, f"column-{column.name}")
     described: dict[str, Any] = {
         "name": column.name,
         "type": column.type,
         "title": f"{title} [{unit_text(column.unit)}]" if column.unit else title,
     }
-    if said := table_words.help_of(name, column.name):
-        described["description"] = said
+    if table_words.has(name, explained := f"column-{column.name}.help", "en"):
+        described["description"] = _english(name, explained)
     rules: dict[str, Any] = {} if column.optional else {"required": True}
     if column.allowed:
         rules["enum"] = list(column.allowed)

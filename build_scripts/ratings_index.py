@@ -20,7 +20,12 @@ from calc.tables import Row, table, table_names
 # read them alike.
 RULES: tuple[tuple[str, str], ...] = (
     (r"[“”\"″]", " in "),
-    (r"½", "1/2"), (r"¼", "1/4"), (r"¾", "3/4"), (r"⅜", "3/8"), (r"⅝", "5/8"), (r"⅞", "7/8"),
+    (r"½", "1/2"),
+    (r"¼", "1/4"),
+    (r"¾", "3/4"),
+    (r"⅜", "3/8"),
+    (r"⅝", "5/8"),
+    (r"⅞", "7/8"),
     (r"\b(inches|inch)\b", "in"),
     (r"(\d) ?(mm|millimet(?:re|er)s?)\b", "$1mm"),
     (r"(\d) ?in\b\.?", "$1 "),
@@ -32,12 +37,17 @@ RULES: tuple[tuple[str, str], ...] = (
     (r"\b(\d+) ?(°|degrees?|deg)", "$1deg"),
     (r"\btie ?-?downs?\b", "tiedown"),
     (r"\b(lift|lifts|lifting|hoist|hoisting|sling|slings)\b", "lift"),
-    (r"\b(chains?)\b", "chain"), (r"\b(shackles?)\b", "shackle"), (r"\b(hooks?)\b", "hook"),
-    (r"\b(eyebolts?|eye bolts?)\b", "eyebolt"), (r"\bturnbuckles?\b", "turnbuckle"),
-    (r"\b(straps?|strapping)\b", "strap"), (r"\b(ropes?)\b", "rope"), (r"\b(clips?)\b", "clip"),
+    (r"\b(chains?)\b", "chain"),
+    (r"\b(shackles?)\b", "shackle"),
+    (r"\b(hooks?)\b", "hook"),
+    (r"\b(eyebolts?|eye bolts?)\b", "eyebolt"),
+    (r"\bturnbuckles?\b", "turnbuckle"),
+    (r"\b(straps?|strapping)\b", "strap"),
+    (r"\b(ropes?)\b", "rope"),
+    (r"\b(clips?)\b", "clip"),
     (r"\b(web|webs|webbing)\b", "web"),
     (r"[,;:()?]", " "),
-)  # fmt: skip
+)
 DROPPED = (
     "in",
     "inch",
@@ -196,14 +206,23 @@ def script(made: tuple[Entry, ...]) -> str:
     place = {token: i for i, token in enumerate(vocabulary)}
     lines = [
         [
-            entry.label, entry.answer, entry.use, entry.address, tables.index(entry.table),
-            [place[t] for t in entry.tokens], [place[t] for t in entry.near],
+            entry.label,
+            entry.answer,
+            entry.use,
+            entry.address,
+            tables.index(entry.table),
+            [place[t] for t in entry.tokens],
+            [place[t] for t in entry.near],
         ]
         for entry in made
-    ]  # fmt: skip
+    ]
     data = {
-        "rules": RULES, "dropped": DROPPED, "words": vocabulary, "tables": [names[t] for t in tables], "lines": lines,
+        "rules": RULES,
+        "dropped": DROPPED,
+        "words": vocabulary,
+        "tables": [names[t] for t in tables],
+        "lines": lines,
         "pages": pages(),
-    }  # fmt: skip
+    }
     text = json.dumps(data, ensure_ascii=False, separators=(",", ":"))
     return f"globalThis.linkwrightRatings={text};\n"

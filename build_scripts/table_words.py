@@ -14,7 +14,6 @@ Nothing is made up from a key: words that are missing stop the build, with the f
 from __future__ import annotations
 
 from build_scripts.wording import language
-from build_scripts.wording import writer as frame_writer
 from calc.words.catalogue import catalogue
 from calc.words.writer import NoWords, Spans, Writer, plain, spaced
 
@@ -30,30 +29,30 @@ def scope(name: str) -> str:
     return f"tables/{name}"
 
 
-def writer(name: str) -> Writer:
-    """A writer with the words of a table, then those that tables share."""
-    return frame_writer(scope(name), SHARED_WORDS)
+def writer(name: str, tongue: str = "") -> Writer:
+    """A writer with the words of a table, then those that tables share; in the language of the build, or in `tongue`."""
+    return Writer(language=tongue or language(), scopes=(scope(name), SHARED_WORDS))
 
 
-def has(name: str, key: str) -> bool:
+def has(name: str, key: str, tongue: str = "") -> bool:
     """Whether a table has words for a key."""
-    return writer(name).has(key)
+    return writer(name, tongue).has(key)
 
 
-def say(name: str, key: str) -> Spans:
+def say(name: str, key: str, tongue: str = "") -> Spans:
     """Words of a table in spans; raises MissingWords."""
     try:
-        return writer(name).say(key)
+        return writer(name, tongue).say(key)
     except NoWords:
         raise MissingWords(
-            f"docs/words/{language()}/{scope(name)}.ftl: has no words for {key}; write {key} = ... there, "
+            f"docs/words/{tongue or language()}/{scope(name)}.ftl: has no words for {key}; write {key} = ... there, "
             "or in common.ftl beside it if other tables need them too"
         ) from None
 
 
-def text(name: str, key: str) -> str:
+def text(name: str, key: str, tongue: str = "") -> str:
     """Words of a table as one text; raises MissingWords."""
-    return plain(say(name, key))
+    return plain(say(name, key, tongue))
 
 
 def question(name: str) -> str:
@@ -69,12 +68,6 @@ def description(name: str) -> str:
 def heading(name: str, column: str) -> str:
     """What a column is called, without its unit."""
     return text(name, f"column-{column}")
-
-
-def help_of(name: str, column: str) -> str:
-    """What stands in a column; empty where nothing is said."""
-    key = f"column-{column}.help"
-    return text(name, key) if has(name, key) else ""
 
 
 def range_heading(name: str, column: str) -> str:
@@ -97,11 +90,6 @@ def note(name: str, key: str) -> Spans:
     return say(name, f"note-{key}") if key else []
 
 
-def note_text(name: str, key: str) -> str:
-    """A note as one text."""
-    return plain(note(name, key))
-
-
 def own_keys(name: str) -> tuple[str, ...]:
     """The keys of a table's own file of words."""
     return tuple(catalogue(language()).scopes.get(scope(name), ()))
@@ -113,9 +101,7 @@ __all__ = [
     "description",
     "has",
     "heading",
-    "help_of",
     "note",
-    "note_text",
     "own_keys",
     "quantity",
     "question",

@@ -118,7 +118,7 @@ def groups(rows: Iterable[Row], *keys: str) -> dict[tuple[str, ...], list[Row]]:
 
 @cache
 def _note(name: str, key: str) -> str:
-    return table_words.note_text(name, key) if table_words.has(name, f"note-{key}") else ""
+    return table_words.text(name, f"note-{key}", "en") if table_words.has(name, f"note-{key}", "en") else ""
 
 
 def words_of_note(name: str, row: Row) -> str:

@@ -1,12 +1,15 @@
 """A build that is refused, stopped or out of disk leaves the last finished site as it was."""
 
 import errno
+import json
 import shutil
 
 import pytest
 
 from build_scripts import build as building
 from build_scripts import check_tables
+from build_scripts.runtime import gather, inputs_hash
+from calc.tables import table_names
 
 
 @pytest.fixture
@@ -80,6 +83,34 @@ def test_a_damaged_table_is_refused_with_file_row_and_column(checkout, capsys):
     assert "value" in error
     assert "4" in error
     assert site_says(checkout) == "the last edition"
+
+
+def test_of_the_tables_the_page_gets_rows_and_index_alone(tmp_path):
+    """Laws, declarations, second copies, recalls and the words of tables stay in the checkout."""
+    gather(building.ROOT, tmp_path / "sources")
+    packed = tmp_path / "sources" / "tables"
+    assert {path.name for path in packed.rglob("*") if path.is_file()} == {"claims.csv", "index.json"}
+    assert len(list(packed.glob("*/claims.csv"))) == len(table_names())
+    words = json.loads((tmp_path / "sources/calc/words/compiled/en.json").read_text(encoding="utf-8"))
+    assert not [scope for scope in words["scopes"] if scope.startswith("tables/")]
+
+
+def test_what_the_page_does_not_get_does_not_change_its_runtime(tmp_path):
+    """The name of a runtime changes with a row of a table, not with a law or a second copy of it."""
+    root = tmp_path / "root"
+    kept = ("calc", "tables", "docs/words", "build_scripts/runtime", "build_scripts/scripts")
+    for name in kept:
+        shutil.copytree(building.ROOT / name, root / name)
+    for name in ("package-lock.json", "pyproject.toml"):
+        shutil.copy(building.ROOT / name, root / name)
+    before = inputs_hash(root)
+    for name in ("laws.py", "second.csv", "table.toml"):
+        with (root / "tables" / "chain-wear" / name).open("a", encoding="utf-8") as file:
+            file.write("\n# more\n")
+    assert inputs_hash(root) == before
+    with (root / "tables" / "chain-wear" / "claims.csv").open("a", encoding="utf-8") as file:
+        file.write("\n")
+    assert inputs_hash(root) != before
 
 
 def test_warnings_of_the_site_engine_stop_the_build_and_are_shown(tmp_path, monkeypatch):
