@@ -37,6 +37,7 @@ class Result:
 
     sense -- what more of it means; rounding follows (a demand up, a capacity down)
     dimension -- "" for a plain number, a text or a list of either
+    printed -- a capacity that is what a mark or table prints, not what may be used here: it may stand beside a stop
     columns -- keys of the columns where the result is a table; Found then has a tuple of `Row`
     Words: `result-NAME`, `column-NAME-KEY`.
     """
@@ -49,6 +50,7 @@ class Result:
     digits: int = 3
     columns: tuple[str, ...] = ()
     of: str = ""
+    printed: bool = False
 
     def __post_init__(self) -> None:
         if self.dimension and not self.unit:

@@ -16,7 +16,7 @@ from dataclasses import dataclass, field
 from typing import Any, ClassVar
 
 from calc.quantities import READING_UNITS, NotReadable, read_quantity, to_si
-from calc.words.facts import Cell, Fact, Listing, Message, Number, Option, Quantity, absent, message
+from calc.words.facts import Cell, Fact, Listing, Message, Number, Option, Quantity, Sense, absent, message
 from calc.words.writer import UnitSystem
 
 LONGEST_TEXT = 200_000
@@ -227,6 +227,8 @@ class Input:
     columns -- of rows: the inputs of one row; `input-NAME.row` is what one row is called
     long -- of a text: many lines, such as a table pasted from a spreadsheet, kept as they are
     several -- of a text: may also come as a list of texts; an empty list is nothing given
+    sense -- what more of it means: demand (more is never better: a load, wear, heat) or capacity (more is never worse: a
+      rating); held as a law over every worksheet (tests/laws)
     """
 
     kind: ClassVar[str] = ""
@@ -242,6 +244,7 @@ class Input:
     columns: tuple[Input, ...] = ()
     long: bool = False
     several: bool = False
+    sense: Sense = "plain"
 
     def __post_init__(self) -> None:
         if self.dimension and not self.unit:

@@ -42,6 +42,7 @@ class Reason:
     kind -- the sign that its caution carries, where it is not that of its weight
     large -- the result that stands large when this reason leads, where it is not the worksheet's usual one
     part -- the row or part it is about, where there are several (0 is the first)
+    compares -- whether it is a stop because more is asked than a rating allows that stands: the rating may be shown
     """
 
     code: str
@@ -50,6 +51,7 @@ class Reason:
     kind: CautionKind | None = None
     large: str | None = None
     part: int | None = None
+    compares: bool = False
 
     @property
     def sign(self) -> CautionKind:
@@ -60,6 +62,11 @@ class Reason:
 def stop(code: str, **facts: Fact) -> Reason:
     """Not allowed, or over a limit."""
     return Reason(code, "stop", facts)
+
+
+def over(code: str, **facts: Fact) -> Reason:
+    """More is asked than a rating allows that stands and may be shown."""
+    return Reason(code, "stop", facts, compares=True)
 
 
 def unknown(code: str, **facts: Fact) -> Reason:
@@ -98,6 +105,15 @@ def verdict_of(reasons: Iterable[Reason], rates: bool = True) -> Verdict:
     return "unknown" if rates else "ok"
 
 
+def shows_capacity(reasons: Iterable[Reason]) -> bool:
+    """Whether a capacity may be shown: not where the use is forbidden or the part cannot be rated.
+
+    >>> shows_capacity([over("load")]), shows_capacity([over("load"), stop("welded")])
+    (True, False)
+    """
+    return all(reason.compares for reason in reasons if reason.weight in ("stop", "unknown"))
+
+
 def worst_first(reasons: Sequence[Reason]) -> tuple[Reason, ...]:
     """The reasons by falling weight, in their own order within a weight."""
     order: tuple[Weight, ...] = ("stop", "unknown", "caution", "within", "note")
@@ -111,6 +127,8 @@ __all__ = [
     "Weight",
     "caution",
     "note",
+    "over",
+    "shows_capacity",
     "stop",
     "unknown",
     "verdict_of",

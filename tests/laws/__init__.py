@@ -1,0 +1,1 @@
+"""Laws that every worksheet obeys, by its declaration."""
