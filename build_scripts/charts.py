@@ -1,6 +1,6 @@
 """Charts of tables, drawn once at build time as SVG: a capacity against size or angle, a strength against heat.
 
-Which tables are drawn, and what stands on each axis, is said in CHARTS. Dots are the printed values; the pieces between
+Which tables are drawn, and what stands on each axis, is said in CHARTS, in which words in the table's file of words. Dots are the printed values; the pieces between
 them only lead the eye, save where a rule holds for a whole band of heat: there the line goes in steps, as the rule does.
 The upward axis starts at nought, so that heights compare. Colours and line weights belong to the page's style sheet.
 """
@@ -12,9 +12,11 @@ from collections.abc import Callable
 from dataclasses import dataclass
 from html import escape
 
-from build_scripts.markup import measured, rich
+from build_scripts import table_words
+from build_scripts.markup import measured, rich, set_spans
 from build_scripts.table_view import key_text, size_number
 from calc.tables import NoSuchRow, number, table, table_names
+from calc.words.writer import Spans
 
 
 @dataclass(frozen=True)
@@ -35,26 +37,35 @@ Lines = dict[str, list[Point]]
 
 @dataclass(frozen=True)
 class Chart:
-    """What to draw: the lines by name, the words on the axes, the unit in the caption's words.
+    """What to draw: the lines by name, the key of its words in the table's file (`chart-KEY`), the unit in the caption.
 
     steps -- each value holds from the point before it up to its own; start is where the first one begins
     ticks -- numbers on the horizontal axis where the points' own would crowd
     legend -- lines that meet at their ends, or have long names, are named above the drawing, not beside their ends
     """
 
+    table: str
+    key: str
     lines: Callable[[], Lines]
-    unit: str
-    across_label: str
-    up_label: str
-    note: str = "The dots are the printed values."
+    unit: str = ""
     steps: bool = False
     start: float = 0.0
     ticks: tuple[float, ...] = ()
     legend: bool = False
 
+    def says(self, part: str) -> str:
+        """What stands along an axis (up, across), or what the chart is called (title)."""
+        return table_words.text(self.table, f"chart-{self.key}.{part}")
+
+    @property
+    def note(self) -> Spans:
+        """What a reader must know of the dots and lines."""
+        own = f"chart-{self.key}.note"
+        return table_words.say(self.table, own if table_words.has(self.table, own) else "chart-dots")
+
 
 def _of_rows(
-    name: str, across: str, series: str, unit: str, label: str = "", **where: str
+    name: str, across: str, series: str, unit: str, *, label: str = "", **where: str
 ) -> Callable[[], Lines]:
     """Lines straight from a table's rows: `across` on the horizontal axis, one line for each value of `series`."""
 
@@ -67,7 +78,7 @@ def _of_rows(
             except NoSuchRow:
                 continue
             if x is not None:
-                words = label or key_text(name, series, row[series])
+                words = table_words.text(name, label) if label else key_text(name, series, row[series])
                 point = Point(x, y, key_text(name, across, row[across]), row["value"], row[across])
                 found.setdefault(words, []).append(point)
         return found
@@ -83,9 +94,7 @@ def _sling_by_angle(size_in: str) -> Callable[[], Lines]:
         for row in table("chain-lifting").where(size_in=size_in, unit="lb"):
             if row["legs"] == "1":
                 continue
-            words = (
-                f"{key_text('chain-lifting', 'grade', row['grade'])}, {row['legs'].replace('-', ' or ')} legs"
-            )
+            words = ", ".join(key_text("chain-lifting", key, row[key]) for key in ("grade", "legs"))
             angle = row["angle_from_horizontal"]
             found.setdefault(words, []).append(
                 Point(float(angle), number(row), f"{angle}°", row["value"], f"{angle}°")
@@ -95,102 +104,74 @@ def _sling_by_angle(size_in: str) -> Callable[[], Lines]:
     return lines
 
 
+def _reach(name: str, key: str, celsius: str) -> str:
+    return table_words.writer(name).text(key, celsius=celsius)
+
+
+def _grade_by(name: str, rule: str, grade: str) -> str:
+    """The name of a line: a grade, and the rule that it follows."""
+    return table_words.writer(name).text(f"chart-{rule}", grade=grade)
+
+
 def _heat_by_both() -> Lines:
     """What the American and the European rule leave of one chain's rating while it is hot, and of grade 100."""
     found: Lines = {}
-    for row in table("chain-heat-asme").where(quantity="reduction_while_hot"):
+    name = "chain-heat-asme"
+    for row in table(name).where(quantity="reduction_while_hot"):
         celsius = row["temperature_degC"]
-        points = found.setdefault(f"Grade {row['grade']}, ASME", [])
-        reach = (
-            "to" if points else "at"
-        )  # nothing is taken below the first row, and the next row holds from there on
-        points.append(Point(float(celsius), 100.0 - number(row), f"{reach} {celsius} °C"))
+        points = found.setdefault(_grade_by(name, "asme", row["grade"]), [])
+        # nothing is taken below the first row, and the next row holds from there on
+        reach = _reach(name, "chart-to" if points else "chart-at", celsius)
+        points.append(Point(float(celsius), 100.0 - number(row), reach))
     return found | _heat_by_en("8")
 
 
 def _heat_by_en(*grades: str) -> Lines:
     """What the European rule leaves of some of its grades while hot; of all where none is named."""
     found: Lines = {}
-    for row in table("chain-heat-en").where(quantity="remaining"):
+    name = "chain-heat-en"
+    for row in table(name).where(quantity="remaining"):
         if grades and row["grade"] not in grades:
             continue
         celsius = row["temperature_to_degC"]
-        points = found.setdefault(f"Grade {row['grade']}, EN", [])
-        points.append(Point(float(celsius), number(row), f"to {celsius} °C"))
+        points = found.setdefault(_grade_by(name, "en", row["grade"]), [])
+        points.append(Point(float(celsius), number(row), _reach(name, "chart-to", celsius)))
     return found
 
 
-def _heat(lines: Callable[[], Lines], note: str) -> Chart:
-    return Chart(
-        lines,
-        "percent",
-        "Temperature of the chain, °C",
-        "Left of the rating while hot, %",
-        f"{note} Each value holds from the step before it up to its dot; past the last dot the chain is not used.",
-        steps=True,
-        ticks=(0, 100, 200, 300, 400, 500),
+def _heat(name: str, key: str, lines: Callable[[], Lines]) -> Chart:
+    return Chart(name, key, lines, "percent", steps=True, ticks=(0, 100, 200, 300, 400, 500), legend=True)
+
+
+_CHARTS = (
+    Chart("chain-tie-down", "limit", _of_rows("chain-tie-down", "size_in", "grade", "lb"), "lb"),
+    Chart("chain-lifting", "one-leg", _of_rows("chain-lifting", "size_in", "grade", "lb", legs="1"), "lb"),
+    Chart("chain-lifting", "angle", _sling_by_angle("3/8"), "lb", legend=True),
+    Chart(
+        "shackles",
+        "limit",
+        _of_rows("shackles", "size_in", "grade", "short_ton", quantity="working_load_limit"),
+        "short_ton",
+    ),
+    Chart(
+        "rope-bending",
+        "bend",
+        _of_rows("rope-bending", "bend_ratio", "quantity", "ratio", label="chart-wire-rope"),
+    ),
+    _heat("chain-heat-asme", "both", _heat_by_both),
+    _heat("chain-heat-en", "en", _heat_by_en),
+    _heat("chain-heat-en", "both", _heat_by_both),
+    Chart(
+        "steel-hot-strength",
+        "share",
+        _of_rows("steel-hot-strength", "temperature_degC", "quantity", "ratio"),
+        ticks=(0, 200, 400, 600, 800, 1000, 1200),
         legend=True,
-    )
-
-
+    ),
+)
 CHARTS: dict[str, tuple[Chart, ...]] = {
-    "chain-tie-down": (
-        Chart(
-            _of_rows("chain-tie-down", "size_in", "grade", "lb"),
-            "lb",
-            "Chain size, in",
-            "Working load limit to tie down, lb",
-        ),
-    ),
-    "chain-lifting": (
-        Chart(
-            _of_rows("chain-lifting", "size_in", "grade", "lb", legs="1"),
-            "lb",
-            "Chain size, in",
-            "One leg hanging straight, lb",
-        ),
-        Chart(
-            _sling_by_angle("3/8"),
-            "lb",
-            "Angle of the legs from the horizontal",
-            "Whole sling of 3/8 in alloy chain, lb",
-            "Flatter legs, smaller lift. The dots are the printed values.",
-            legend=True,
-        ),
-    ),
-    "shackles": (
-        Chart(
-            _of_rows("shackles", "size_in", "grade", "short_ton", quantity="working_load_limit"),
-            "short_ton",
-            "Bow size, in",
-            "Working load limit, short tons",
-        ),
-    ),
-    "rope-bending": (
-        Chart(
-            _of_rows("rope-bending", "bend_ratio", "quantity", "ratio", "Wire rope"),
-            "",
-            "Pin over rope diameter, D/d",
-            "The rope feels the load this many times",
-        ),
-    ),
-    "chain-heat-asme": (
-        _heat(_heat_by_both, "ASME B30.9 and EN 818-6 side by side; grade 80 and grade 8 are one chain."),
-    ),
-    "chain-heat-en": (
-        _heat(_heat_by_en, "EN 818-6."),
-        _heat(_heat_by_both, "ASME B30.9 beside it; grade 80 and grade 8 are one chain."),
-    ),
-    "steel-hot-strength": (
-        Chart(
-            _of_rows("steel-hot-strength", "temperature_degC", "quantity", "ratio"),
-            "",
-            "Temperature of the steel, °C",
-            "Share of the cold value",
-            ticks=(0, 200, 400, 600, 800, 1000, 1200),
-            legend=True,
-        ),
-    ),
+    name: tuple(one for one in _CHARTS if one.table == name)
+    for name in dict.fromkeys(one.table for one in _CHARTS)
 }
 
 _WIDTH, _HEIGHT, _LEFT, _TOP, _BOTTOM = 400, 360, 66, 36, 56
@@ -243,15 +224,15 @@ def _figure(spec: Chart) -> str:
             label_y += 4
         ends.append(label_y)
         parts.append(f'<text x="{x + 10:.1f}" y="{label_y:.1f}">{escape(words)}</text>')
-    parts.append(f'<text x="4" y="18">{escape(spec.up_label)}</text>')
+    parts.append(f'<text x="4" y="18">{escape(spec.says("up"))}</text>')
     parts.append(
-        f'<text x="{_WIDTH - right:.0f}" y="{height - 8}" text-anchor="end">{escape(spec.across_label)}</text>'
+        f'<text x="{_WIDTH - right:.0f}" y="{height - 8}" text-anchor="end">{escape(spec.says("across"))}</text>'
     )
-    title = f"{spec.up_label}, against {spec.across_label[0].lower()}{spec.across_label[1:]}"
+    title = spec.says("title")
     return (
         f'<figure class="chart" data-search-exclude><svg class="chart-plot" viewBox="0 0 {_WIDTH} {height}" role="img" '
         f'aria-label="{escape(title)}">{"".join(parts)}</svg>'
-        f"<figcaption>{rich(title)}. {rich(spec.note)}{_figures_in_words(spec, lines)}</figcaption></figure>"
+        f"<figcaption>{rich(title)}. {set_spans(spec.note)}{_figures_in_words(spec, lines)}</figcaption></figure>"
     )
 
 
@@ -260,7 +241,8 @@ def _figures_in_words(spec: Chart, lines: Lines) -> str:
     said = "".join(f"<p>{rich(_said(spec, words, points))}.</p>" for words, points in lines.items())
     if sum(len(points) for points in lines.values()) <= _MOST_AT_ONCE:
         return said
-    return f'<details class="fold"><summary>Its figures in words</summary>{said}</details>'
+    folded = rich(table_words.text(spec.table, "chart-in-words"))
+    return f'<details class="fold"><summary>{folded}</summary>{said}</details>'
 
 
 def _named(words: str, stroke: int, y: float) -> list[str]:

@@ -24,3 +24,11 @@ column-temperature_degC = Temperature
 
 quantity-reduction_while_hot = Reduction while hot
 quantity-reduction_afterwards = Reduction afterwards
+
+## Charts
+
+chart-both =
+    .up = Left of the rating while hot, %
+    .across = Temperature of the chain, °C
+    .title = Left of the rating while hot, %, against temperature of the chain, °C
+    .note = ASME B30.9 and EN 818-6 side by side; grade 80 and grade 8 are one chain. { chart-steps }

@@ -10,3 +10,17 @@ note-outside-bands-no-use = Outside the bands: no use. Grade 5 and grade 8 end a
 ## Cautions; table.toml says of which kind each is
 
 caution-finished-after-cooling = Above the last band the chain is finished, also after cooling.
+
+## Charts
+
+chart-en =
+    .up = Left of the rating while hot, %
+    .across = Temperature of the chain, °C
+    .title = Left of the rating while hot, %, against temperature of the chain, °C
+    .note = EN 818-6. { chart-steps }
+
+chart-both =
+    .up = Left of the rating while hot, %
+    .across = Temperature of the chain, °C
+    .title = Left of the rating while hot, %, against temperature of the chain, °C
+    .note = ASME B30.9 beside it; grade 80 and grade 8 are one chain. { chart-steps }

@@ -21,3 +21,16 @@ caution-flattest-leg = Take the angle of the flattest leg.
 
 column-angle_from_horizontal = Leg angle from horizontal
     .help = Angle between a leg and the horizontal.
+
+## Charts
+
+chart-one-leg =
+    .up = One leg hanging straight, lb
+    .across = Chain size, in
+    .title = One leg hanging straight, lb, against chain size, in
+
+chart-angle =
+    .up = Whole sling of 3/8 in alloy chain, lb
+    .across = Angle of the legs from the horizontal
+    .title = Whole sling of 3/8 in alloy chain, lb, against angle of the legs from the horizontal
+    .note = Flatter legs, smaller lift. { chart-dots }

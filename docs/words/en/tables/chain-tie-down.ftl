@@ -28,3 +28,10 @@ word-grade_name-proof_coil = Proof coil
 word-grade_name-high_test = High test
 word-grade_name-transport = Transport
 word-grade_name-alloy = Alloy
+
+## Charts
+
+chart-limit =
+    .up = Working load limit to tie down, lb
+    .across = Chain size, in
+    .title = Working load limit to tie down, lb, against chain size, in

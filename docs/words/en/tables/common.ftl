@@ -120,3 +120,13 @@ word-item-clip_termination = Clip termination
 word-item-rigging_hardware = Rigging hardware
 word-item-chain_sling = Chain sling
 word-rule-interval = Interval
+
+## Charts
+
+chart-dots = The dots are the printed values.
+chart-steps = Each value holds from the step before it up to its dot; past the last dot the chain is not used.
+chart-in-words = Its figures in words
+chart-asme = Grade { $grade }, ASME
+chart-en = Grade { $grade }, EN
+chart-to = to { $celsius } °C
+chart-at = at { $celsius } °C

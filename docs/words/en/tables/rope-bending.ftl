@@ -20,3 +20,11 @@ column-bend_ratio = D/d
 ## Quantities
 
 quantity-bending_factor = Bending factor
+
+## Charts
+
+chart-bend =
+    .up = The rope feels the load this many times
+    .across = Pin over rope diameter, D/d
+    .title = The rope feels the load this many times, against pin over rope diameter, D/d
+chart-wire-rope = Wire rope

@@ -22,3 +22,10 @@ caution-never-a-bolt-for-the-pin = Never put a bolt in place of the pin.
 
 column-pin_in = Pin
     .help = Pin diameter in inches.
+
+## Charts
+
+chart-limit =
+    .up = Working load limit, short tons
+    .across = Bow size, in
+    .title = Working load limit, short tons, against bow size, in

@@ -22,3 +22,10 @@ column-temperature_degC = Temperature
 quantity-yield_factor = Yield strength
 quantity-proportional_limit_factor = Proportional limit
 quantity-modulus_factor = Stiffness
+
+## Charts
+
+chart-share =
+    .up = Share of the cold value
+    .across = Temperature of the steel, °C
+    .title = Share of the cold value, against temperature of the steel, °C
