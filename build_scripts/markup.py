@@ -3,13 +3,13 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Sequence
 from html import escape
-from typing import Any
 
+from build_scripts.answer_view import nodes_of, to_html
 from build_scripts.wording import has, say, spans
 from calc.quantities import unit_text
 from calc.words.facts import Cell, Fact
+from calc.words.writer import Spans
 
 _FRACTION = re.compile(r"(?<![\w/.])(?:(\d{1,2})-)?(\d{1,2})/(2|3|4|8|16|32|64)(?![\w/])")
 
@@ -27,23 +27,9 @@ def rich(text: str) -> str:
     return _FRACTION.sub(_fraction, escape(text, quote=False))
 
 
-def set_spans(written: str | Sequence[Any]) -> str:
+def set_spans(written: str | Spans) -> str:
     """Spans of calc.words as HTML: fractions set as fractions, a value kept with its unit."""
-    if isinstance(written, str):
-        return rich(written)
-    return "".join(_set_span(one) for one in written)
-
-
-def _set_span(span: Any) -> str:
-    if isinstance(span, str):
-        return escape(span, quote=False)
-    kind, content = span
-    if kind == "f":
-        whole, _, part = content.rpartition("-")
-        return (
-            f'{escape(whole)}<span class="frac-dash">-</span>' if whole else ""
-        ) + f'<span class="frac">{part}</span>'
-    return f'<span class="value">{set_spans(content)}</span>'
+    return to_html(nodes_of(written))
 
 
 def _fraction(match: re.Match[str]) -> str:
@@ -83,7 +69,7 @@ def measured(value: str, unit: str) -> str:
     return value + ("" if name in ("", "%", "°") else " ") + name
 
 
-def caution(kind: str, text: str | Sequence[Any]) -> str:
+def caution(kind: str, text: str | Spans) -> str:
     """A caution: shape (by style sheet), word and sentence (text, or spans of calc.words)."""
     if kind not in CAUTIONS:
         raise ValueError(f"there is no kind of caution {kind}; there are {', '.join(CAUTIONS)}")

@@ -51,7 +51,8 @@ from typing import Any
 
 import jinja2
 
-from build_scripts import charts, ratings_index, table_words
+from build_scripts import answer_view, charts, ratings_index, table_words
+from build_scripts.answer_view import nodes_of, to_html
 from build_scripts.lessons import LESSONS, lesson
 from build_scripts.markup import (
     attribute,
@@ -71,6 +72,7 @@ from build_scripts.wording import language, say, writer
 from calc import answering
 from calc.quantities import show
 from calc.tables import NoSuchRow, NoSuchTable, short_citation, table, table_names
+from calc.trees import Node
 from calc.words.catalogue import NoWords
 from calc.words.compiling import PSEUDO
 from calc.words.facts import Listing, message
@@ -135,8 +137,9 @@ def edition(root: Path = ROOT) -> str:
 
 @functools.cache
 def _answered(name: str, units: UnitSystem, inputs: str) -> dict[str, Any]:
-    """The answer to inputs written as JSON, kept while this process lives: a page's words change more often."""
-    return answering.answer(name, json.loads(inputs) or answering.worksheet(name).example, units, language())
+    """The answer in spans to inputs written as JSON, kept while this process lives: a page's words change more often."""
+    given = json.loads(inputs) or answering.worksheet(name).example
+    return answering.answer_in_spans(name, given, units, language())
 
 
 class Book:
@@ -162,25 +165,26 @@ class Book:
         record = self._record(name, units, inputs)
         if key not in record["results"]:
             raise PageError(f"worksheet {name} has no result {key}; it has {', '.join(record['results'])}")
-        return rich(record["results"][key]["text"])
+        return set_spans(record["results"][key]["text"])
 
     def said(self, name: str, units: UnitSystem = "us", **inputs: Any) -> str:
         """The headline of an answer."""
-        return rich(self._record(name, units, inputs)["headline"])
+        return set_spans(self._record(name, units, inputs)["headline"])
 
     def figure(self, name: str, units: UnitSystem = "us", *, page: str = "", **inputs: Any) -> str:
         """The drawing of an answer with its caption."""
         drawn = self._record(name, units, inputs)["figure"]
         if drawn is None:
             raise PageError(f"worksheet {name} draws nothing for these inputs")
-        return self._figure(page, drawn["svg"], drawn["caption"])
+        return self._figure(page, drawn["drawing"], drawn["caption"])
 
-    def _figure(self, page: str, svg: str, caption: str) -> str:
+    def _figure(self, page: str, drawing: Node, caption: str) -> str:
         """A drawing with its caption; its inner names are made its own, since a page may hold several."""
         self._embedded[page] += 1
-        mark = f"d{self._embedded[page]}-"
-        svg = re.sub(r'(\bid="|url\(#|href="#)', lambda name: name.group(1) + mark, svg)
-        return tight(f'<figure class="book-figure">{svg}<figcaption>{rich(caption)}</figcaption></figure>')
+        own = _named_apart(drawing, f"d{self._embedded[page]}-")
+        return tight(
+            to_html([["figure", {"class": "book-figure"}, own, ["figcaption", {}, *nodes_of(caption)]]])
+        )
 
     def _record(self, name: str, units: UnitSystem, inputs: Mapping[str, Any]) -> dict[str, Any]:
         try:
@@ -232,7 +236,7 @@ class Book:
         if name not in LESSONS:
             raise PageError(f"there is no drawing {name}; there are {', '.join(LESSONS)}")
         drawn = lesson(name, Writer(units, language()))
-        return self._figure(page, drawn.svg, drawn.caption)
+        return self._figure(page, drawn.drawing, drawn.caption)
 
     def source(self, root: str, key: str, locator: str = "") -> str:
         """A link to the card of a source."""
@@ -270,27 +274,25 @@ class Book:
         """A worksheet with its example's answer."""
         try:
             declared = answering.described(name, language())
-            record = answering.answer(name, declared.example, "us", language())
+            record = answering.answer_in_spans(name, declared.example, "us", language())
         except answering.NoSuchWorksheet as missing:
             raise PageError(str(missing)) from missing
         except answering.Refused as refused:
             raise PageError(f"the example of worksheet {name} is refused: {refused}") from refused
-        for result in record["results"].values():
-            value = result["value"]
-            result["value_text"] = (
-                json.dumps(value) if isinstance(value, (list, dict)) else _script_text(value)
-            )
+        regions = {
+            key: to_html([node])
+            for key, node in answer_view.view(record, root, language())["regions"].items()
+        }
         return tight(
             self.templates.get_template("sheet.html").render(
                 sheet=declared,
                 inputs=form_inputs(declared),
-                answer=record,
-                is_record="next_inspection" in record["results"],
+                verdict=record["verdict"],
+                regions=regions,
                 root=root,
-                rich=rich,
                 set_spans=set_spans,
+                say=said,
                 unit=unit_name,
-                verdict_words=json.dumps({one: Writer().text(f"verdict-{one}") for one in VERDICTS}),
             )
         )
 
@@ -306,15 +308,16 @@ def read_page(page: str, root: Path = ROOT) -> str:
     return pseudo_page(text) if language() == PSEUDO else text
 
 
-def _script_text(value: Any) -> str:
-    """A value as a script writes it as text, so that the built page and the live page agree."""
-    if value is None:
-        return "null"
-    if isinstance(value, bool):
-        return "true" if value else "false"
-    if isinstance(value, float) and value.is_integer() and abs(value) < 1e21:
-        return str(int(value))
-    return str(value)
+def _named_apart(node: Node, mark: str) -> Node:
+    """A drawing whose inner names, and what points to them, begin with a mark."""
+    if isinstance(node, str):
+        return node
+    tag, attributes, *children = node
+    own = {
+        name: mark + value if name == "id" else value.replace("url(#", f"url(#{mark}")
+        for name, value in attributes.items()
+    }
+    return [tag, own, *(_named_apart(child, mark) for child in children)]
 
 
 # The engine's search knows an excluded element by its tag alone, so that one excluded `div` would end at the first `</div>`

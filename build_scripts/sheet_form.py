@@ -11,16 +11,13 @@ from dataclasses import dataclass
 from typing import Any
 
 from build_scripts.markup import set_spans
+from build_scripts.wording import spans
 from calc.describing import Asked, Described
 from calc.words.writer import Spans, plain
 
 _MOST_RADIOS = 4
 _LONGEST_RADIOS = 64
-_YES_NO_OR_NOT_LOOKED_AT: tuple[tuple[str, Spans], ...] = (
-    ("yes", ["Yes"]),
-    ("no", ["No"]),
-    ("", ["Not looked at"]),
-)
+_YES_NO_OR_NOT_LOOKED_AT = {"yes": "flag-yes", "no": "flag-no", "": "flag-not-looked-at"}
 """A tick box cannot say that nobody looked; where a sheet tells that from no, all three stand side by side."""
 
 
@@ -113,7 +110,7 @@ def _box(asked: Asked, given: Any, held: Mapping[str, str], prefix: str, steerin
     options: Sequence[tuple[str, Spans]] = asked.options
     unanswered = one.kind == "flag" and not one.required and one.default is None and one.name not in steering
     if unanswered:
-        options = _YES_NO_OR_NOT_LOOKED_AT
+        options = [(value, spans(code)) for value, code in _YES_NO_OR_NOT_LOOKED_AT.items()]
     choices = _choices(options)
     radios = unanswered or (
         one.kind == "choice"

@@ -15,7 +15,10 @@ from calc.words.writer import NoFact, Spans, Writer, plain
 VARIABLE = "LINKWRIGHT_LANGUAGE"
 """The environment variable that names the language of a build."""
 FRAME, LISTS, TABLES, SCRIPTS = "page/frame", "page/lists", "page/tables", "page/scripts"
-SCOPES = (FRAME, LISTS, TABLES, SCRIPTS)
+ANSWER, SHEET, LIVE = "page/answer", "page/sheet", "page/live"
+BUILT = (FRAME, LISTS, TABLES, SCRIPTS, SHEET, LIVE)
+"""What is on the pages when they are built; Python in the page says none of it."""
+SCOPES = (*BUILT, ANSWER)
 
 
 class WordsMissing(NoWords):
@@ -54,17 +57,24 @@ def has(code: str) -> bool:
 
 
 def script_words() -> dict[str, Pattern]:
-    """The words of the page's scripts as data: patterns that `linkwrightSay` of early.js fills."""
+    """The words of the scripts of every page as data: patterns that `linkwrightSay` of early.js fills."""
     return dict(writer().words.scopes.get(SCRIPTS, {}))
 
 
+def live_words() -> dict[str, Pattern]:
+    """The words of the scripts that run worksheets, which only those scripts carry."""
+    return dict(writer().words.scopes.get(LIVE, {}))
+
+
 __all__ = [
+    "BUILT",
     "SCOPES",
     "SCRIPTS",
     "VARIABLE",
     "WordsMissing",
     "has",
     "language",
+    "live_words",
     "say",
     "script_words",
     "spans",

@@ -12,7 +12,7 @@ import importlib
 import importlib.util
 import json
 import pkgutil
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping
 from typing import Any
 
 from calc import describing, telling
@@ -20,7 +20,7 @@ from calc.declaration import Worksheet
 from calc.describing import Described
 from calc.inputs import BadInput, InputError
 from calc.words.facts import message
-from calc.words.writer import UnitSystem
+from calc.words.writer import UnitSystem, Writer
 
 ROOMS = ("lifting", "pulling", "inspecting", "heating", "hauling", "records")
 
@@ -62,11 +62,14 @@ def declared() -> dict[str, Worksheet[Any]]:
 
 @dataclasses.dataclass(frozen=True)
 class Refusal:
-    """What is wrong with one input, in words: its path (`load`, `parts[2].width`), what was given, what would do."""
+    """What is wrong with one input, in words: its path (`load`, `parts[2].width`), what was given, what would do (going
+    on from the name of the box), and the same as a whole sentence.
+    """
 
     input: str
     given: str
     message: str
+    said: str = ""
 
 
 class Refused(ValueError):
@@ -90,7 +93,7 @@ def answer(
 def answer_in_spans(
     name: str, raw: Mapping[str, Any], units: UnitSystem = "us", language: str = "en"
 ) -> dict[str, Any]:
-    """The same answer with its texts as spans (calc.words.writer), for a page to set."""
+    """The same answer with its texts as spans (calc.words.writer) and its drawing as a tree (calc.trees), for a page to set."""
     sheet = worksheet(name)
     try:
         _known_units(units)
@@ -108,25 +111,32 @@ def _known_units(units: str) -> None:
 def answer_json(request: str) -> str:
     """Answer a request written in JSON: {"worksheet", "inputs", "units"}; refusals come back as data too.
 
-    Returns the record of `answer`, or {"ok": false, "errors": [{"input", "given", "message"}]}.
+    Returns the record of `answer`, or {"ok": false, "errors": [{"input", "given", "message", "said"}]}.
     """
+
+    def answered(asked: Mapping[str, Any]) -> dict[str, Any]:
+        return answer(asked["worksheet"], asked.get("inputs", {}), asked.get("units", "us"))
+
+    return reply(request, answered)
+
+
+def reply(request: str, answered: Callable[[Mapping[str, Any]], dict[str, Any]]) -> str:
+    """What `answered` makes of a request written in JSON, or the errors that it raises, as JSON."""
+    asked = json.loads(request)
     try:
-        asked = json.loads(request)
-        record = answer(asked["worksheet"], asked.get("inputs", {}), asked.get("units", "us"))
-        return json.dumps(record, allow_nan=False)
+        return json.dumps(answered(asked), allow_nan=False)
     except Refused as refused:
         errors = [dict(vars(error)) for error in refused.errors]
     except NoSuchWorksheet as refused:
-        errors = [{"input": "", "given": "", "message": str(refused)}]
+        errors = [_general(str(refused))]
     except (OverflowError, ZeroDivisionError):
-        errors = [
-            {
-                "input": "",
-                "given": "",
-                "message": "These numbers are too large or too small to be worked out.",
-            }
-        ]
+        errors = [_general(Writer(language=asked.get("language", "en")).text("refused-too-large-or-small"))]
     return json.dumps({"ok": False, "errors": errors})
+
+
+def _general(said: str) -> dict[str, str]:
+    """An error that is about no single box."""
+    return {"input": "", "given": "", "message": said, "said": said}
 
 
 def described(name: str, language: str = "en") -> Described:

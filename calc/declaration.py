@@ -17,6 +17,7 @@ from typing import Any, Generic, TypeVar
 from calc.inputs import Given, Input
 from calc.quantities import READING_UNITS
 from calc.reasons import Reason
+from calc.trees import Node, markup
 from calc.words.facts import ROUNDING, Absent, Fact, Message, Rounding, Sense
 from calc.words.writer import UnitSystem, Writer
 
@@ -105,10 +106,15 @@ class Citation:
 
 @dataclass(frozen=True)
 class Figure:
-    """A scale drawing as SVG text, and the same said in words."""
+    """A scale drawing as a tree of SVG, and the same said in words."""
 
-    svg: str
+    drawing: Node
     caption: str
+
+    @property
+    def svg(self) -> str:
+        """The drawing as SVG text."""
+        return markup(self.drawing)
 
 
 Value = (

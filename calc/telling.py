@@ -22,6 +22,7 @@ from calc.inputs import BadInput, Given, InputError, Reading, read_inputs
 from calc.quantities import from_si
 from calc.reasons import Reason, verdict_of, worst_first
 from calc.tables import source_title
+from calc.trees import markup
 from calc.words.facts import Absent, Fact, Listing, Message, Number, Quantity, message
 from calc.words.writer import Spans, UnitSystem, Writer, plain, spaced
 
@@ -113,7 +114,7 @@ def tell(
         "steps": [_step(told, one) for one in sheet.work(found)],
         "cautions": _cautions(told, reasons),
         "sources": [source_record(one) for one in dict.fromkeys((*sheet.cite(found), *sheet.citations))],
-        "figure": {"svg": figure.svg, "caption": figure.caption} if figure else None,
+        "figure": {"drawing": figure.drawing, "caption": figure.caption} if figure else None,
     }
 
 
@@ -258,16 +259,30 @@ def source_record(citation: Citation) -> dict[str, str]:
 def error_records(
     errors: Sequence[InputError], scopes: tuple[str, ...], units: UnitSystem = "us", language: str = "en"
 ) -> list[dict[str, str]]:
-    """Refusals in words: each with its input's path, what was given, and why."""
+    """Refusals in words: each with its input's path, what was given, why (going on from the name of the box), and the same
+    `said` as a whole sentence.
+    """
     writer = Writer(units, language, scopes)
     return [
         {
             "input": error.input,
             "given": error.given,
             "message": plain(writer.say(error.why.code, error.why.facts)),
+            "said": _refusal(writer, error),
         }
         for error in errors
     ]
+
+
+def _refusal(writer: Writer, error: InputError) -> str:
+    """A refusal as a whole sentence. The catalogue chooses it by the reason: some name what was typed themselves."""
+    reason = error.why.facts.get("reason")
+    facts: dict[str, Fact] = {
+        "given": error.given,
+        "why": error.why,
+        "reason": reason if isinstance(reason, Message) else error.why,
+    }
+    return writer.text("refusal" if error.given else "refusal-of-nothing", **facts)
 
 
 def flattened(record: Any) -> Any:
@@ -288,6 +303,8 @@ def _flat_text(value: Any) -> Any:
 
 
 def _flat_lists(key: str, value: Any) -> Any:
+    if key == "figure" and value:
+        return {"svg": markup(value["drawing"]), "caption": value["caption"]}
     if key == "items":
         return [plain(one) for one in value]
     if key == "rows":

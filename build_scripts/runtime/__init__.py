@@ -2,12 +2,12 @@
 
 What it makes in `OUT` (the site's `runtime/` folder):
 
-    linkwright.js        the page's script: python.js, sheet.js, edition.js
-    <hash>/              everything that belongs to one edition of calc, tables and Pyodide; never changes under a name
+    linkwright.js        the page's script: PAGE_SCRIPTS in one closed scope, with their words
+    <hash>/              everything that belongs to one edition of calc, its view, tables and Pyodide; never changes under a name
       python-worker.mjs  the worker of a served page
       python-engine.mjs  what it runs (Pyodide's loader bundled in); the page runs the same where a worker is refused
       pyodide.asm.wasm   the interpreter
-      library.zip        trimmed, compiled standard library, calc and the tables
+      library.zip        trimmed, compiled standard library, calc, answer_view and the tables
       snapshot.bin       memory image with calc warm (gzip)
       python_stdlib.zip, pyodide-lock.json, linkwright-*.whl   the ordinary road, when the others fail
       disk/              the same parts as classic scripts, for the folder opened from disk
@@ -27,13 +27,28 @@ from collections.abc import Iterable
 from pathlib import Path
 
 from build_scripts.runtime.ordinary import write_ordinary_road
-from build_scripts.wording import SCOPES, language
+from build_scripts.wording import BUILT, language, live_words
 from calc.words.compiling import write_compiled
 
-PAGE_SCRIPTS = ("python.js", "sheet.js", "edition.js")
+PAGE_SCRIPTS = (
+    *("words.js", "storage.js", "python.js", "units.js"),
+    *(
+        "sheet-form.js",
+        "sheet-rows.js",
+        "sheet-files.js",
+        "sheet-address.js",
+        "sheet-errors.js",
+        "sheet-asking.js",
+    ),
+    *("answer-view.js", "sheet.js", "edition.js"),
+)
+"""In the order in which they run."""
+PAGE_MODULES = ("__init__.py", "answer_view.py")
+"""What of build_scripts runs in the page, beside calc."""
 ENGINE_SCRIPTS = (
-    "python-parts.js", "python-engine.js", "python-serving.js", "python-worker.js", "python-page.js", "python-disk.js",
-)  # fmt: skip
+    *("python-parts.js", "python-engine.js", "python-serving.js"),
+    *("python-worker.js", "python-page.js", "python-disk.js"),
+)
 KEPT_RUNTIMES = 2
 """How many finished runtimes stay in the cache."""
 
@@ -62,17 +77,20 @@ def build_runtime(root: Path, out_dir: Path) -> str:
 
 NOT_IN_THE_PAGE = ("__main__.py", "compiling.py", "notes.py")
 """Modules of calc that only a checkout or a command line uses."""
-WORDS_OF_PAGES = ("lessons/", "tables/", *SCOPES)
+WORDS_OF_PAGES = ("lessons/", "tables/", *BUILT)
 """How the scopes begin that are on the pages when they are built: nothing that runs in the page says them."""
 
 
 def gather(root: Path, sources: Path) -> None:
-    """Lay what the page runs into one folder: calc, the tables, and the words, compiled."""
+    """Lay what the page runs into one folder: calc, what turns its answers into the page's trees, the tables, and the
+    words, compiled.
+    """
     shutil.rmtree(sources, ignore_errors=True)
     shutil.copytree(
         root / "calc", sources / "calc", ignore=shutil.ignore_patterns("__pycache__", *NOT_IN_THE_PAGE)
     )
-    for path in _table_files(root):
+    own = [root / "build_scripts" / name for name in PAGE_MODULES]
+    for path in (*own, *_table_files(root)):
         target = sources / path.relative_to(root)
         target.parent.mkdir(parents=True, exist_ok=True)
         shutil.copyfile(path, target)
@@ -94,6 +112,7 @@ def inputs_hash(root: Path) -> str:
             if not path.relative_to(root / "docs" / "words" / "en").as_posix().startswith(WORDS_OF_PAGES)
         ),
         *_files(root / "build_scripts" / "runtime", (".py", ".mjs")),
+        *(root / "build_scripts" / name for name in PAGE_MODULES),
         *(scripts / script for script in ENGINE_SCRIPTS),
         root / "package-lock.json",
         root / "pyproject.toml",
@@ -105,9 +124,9 @@ def inputs_hash(root: Path) -> str:
 
 
 def page_script(root: Path, runtime: str) -> str:
-    """The page's script: its parts in one closed scope, with the runtime's name put before them."""
+    """The page's script: its parts in one closed scope, with the runtime's name and their words put before them."""
     scripts = root / "build_scripts" / "scripts"
-    build = json.dumps({"edition": edition(root), "runtime": runtime})
+    build = json.dumps({"edition": edition(root), "runtime": runtime, "words": live_words()})
     parts = "\n".join((scripts / name).read_text(encoding="utf-8") for name in PAGE_SCRIPTS)
     return f'(() => {{\n"use strict";\nconst linkwrightBuild = {build};\n{parts}}})();\n'
 

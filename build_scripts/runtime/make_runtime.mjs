@@ -4,7 +4,7 @@
  *
  *   node build_scripts/runtime/make_runtime.mjs ROOT OUT SOURCES
  *
- * Reads SOURCES/calc and SOURCES/tables, writes OUT/library.zip and OUT/snapshot.bin (gzip), and proves the image by starting
+ * Reads SOURCES/calc, SOURCES/build_scripts and SOURCES/tables, writes OUT/library.zip and OUT/snapshot.bin (gzip), and proves the image by starting
  * from it once and asking it for an answer that the trimmed library gave.
  */
 import { mkdirSync, readFileSync, readdirSync, writeFileSync } from "node:fs";
@@ -66,7 +66,7 @@ function copyIn(python, from, to) {
 }
 
 const stock = await loadPyodide({ env: environment });
-for (const folder of ["calc", "tables"]) copyIn(stock, join(sources, folder), `/src/${folder}`);
+for (const folder of ["calc", "build_scripts", "tables"]) copyIn(stock, join(sources, folder), `/src/${folder}`);
 stock.runPython(readFileSync(join(here, "trim_library.py"), "utf8"), { filename: "trim_library.py" });
 const library = stock.globals.get("library").toJs();
 const libraryFile = join(out, "library.zip");
@@ -80,11 +80,12 @@ const lockFileContents = {
 /** Answers every example in both unit systems; what it prints is compared between ways of starting. */
 const WARM = `
 import json
-from calc.answering import answer_json, declared
+from build_scripts.answer_view import view_json
+from calc.answering import declared
 
 def answer_all():
     return json.dumps([
-        answer_json(json.dumps({"worksheet": name, "inputs": getattr(worksheet, "example", {}), "units": units}))
+        view_json(json.dumps({"worksheet": name, "inputs": getattr(worksheet, "example", {}), "units": units, "root": "../"}))
         for name, worksheet in declared().items() for units in ("us", "si")
     ])
 
@@ -99,7 +100,7 @@ const warm = await loadPyodide({
 });
 warm.runPython(WARM);
 const answers = warm.runPython("answers");
-warm.runPython("del answers, answer_all, json, answer_json, declared\nimport gc\ngc.collect()");
+warm.runPython("del answers, answer_all, json, view_json, declared\nimport gc\ngc.collect()");
 const image = warm.makeMemorySnapshot();
 if (image.length > LARGEST_IMAGE) {
   throw new Error(`the memory image is ${image.length} bytes; more than ${LARGEST_IMAGE} cannot be restored`);

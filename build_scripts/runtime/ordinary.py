@@ -25,7 +25,7 @@ def write_ordinary_road(root: Path, out_dir: Path, version: str, sources: Path) 
         file_name=wheel.name,
         install_dir="site",
         sha256=hashlib.sha256(wheel.read_bytes()).hexdigest(),
-        imports=["calc"],
+        imports=["calc", "build_scripts"],
         depends=[],
     )
     info = published["info"] | {"version": release}
@@ -33,11 +33,15 @@ def write_ordinary_road(root: Path, out_dir: Path, version: str, sources: Path) 
 
 
 def write_wheel(sources: Path, out_dir: Path, version: str) -> Path:
-    """A pure Python wheel of calc with its words, and the tables beside it."""
+    """A pure Python wheel of calc with its words, what turns its answers into the page's trees, and the tables beside them."""
     path = out_dir / f"linkwright-{version}-py3-none-any.whl"
     info = f"linkwright-{version}.dist-info"
     with WheelFile(path, "w") as wheel:
-        for folder, suffixes in (("calc", {".py", ".json"}), ("tables", {".csv", ".json"})):
+        for folder, suffixes in (
+            ("calc", {".py", ".json"}),
+            ("build_scripts", {".py"}),
+            ("tables", {".csv", ".json"}),
+        ):
             for source in sorted((sources / folder).rglob("*")):
                 if source.suffix in suffixes:
                     wheel.write(source, source.relative_to(sources).as_posix())
@@ -46,5 +50,5 @@ def write_wheel(sources: Path, out_dir: Path, version: str) -> Path:
             f"{info}/WHEEL",
             "Wheel-Version: 1.0\nGenerator: linkwright\nRoot-Is-Purelib: true\nTag: py3-none-any\n",
         )
-        wheel.writestr(f"{info}/top_level.txt", "calc\n")
+        wheel.writestr(f"{info}/top_level.txt", "build_scripts\ncalc\n")
     return path

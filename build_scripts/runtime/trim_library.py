@@ -1,11 +1,11 @@
 """Runs INSIDE Pyodide: packs the compiled library that the browser loads.
 
-What goes in: calc (every module), the tables, and the part of the standard library that they and Pyodide itself use.
-"Use" is found by doing: import every module of calc, run every import statement found anywhere in its source, answer
+What goes in: calc and what stands beside it (every module), the tables, and the part of the standard library that they and Pyodide itself use.
+"Use" is found by doing: import every module of them, run every import statement found anywhere in its source, answer
 every worksheet once, then look at what is loaded. Everything is compiled here because the bytecode's magic number must
 match the interpreter that will read it.
 
-Paths: /src/calc and /src/tables hold the sources; the stock library is read from the interpreter's own zip.
+Paths: /src/calc, /src/build_scripts and /src/tables hold the sources; the stock library is read from the interpreter's own zip.
 """
 
 from __future__ import annotations
@@ -21,6 +21,7 @@ import zipfile
 from pathlib import Path
 
 SOURCES = Path("/src")
+PACKAGES = ("calc", "build_scripts")
 STOCK = zipfile.ZipFile(next(path for path in sys.path if path.endswith(".zip")))
 OPTIMIZE = 2  # no asserts, no docstrings: calc never validates with assert
 
@@ -31,10 +32,10 @@ ALWAYS = (
 )  # fmt: skip
 
 
-def calc_modules() -> list[str]:
-    """Every module of calc but its command line."""
+def own_modules() -> list[str]:
+    """Every module of the packages but a command line."""
     names = []
-    for path in sorted(SOURCES.glob("calc/**/*.py")):
+    for path in own_files():
         parts = list(path.relative_to(SOURCES).with_suffix("").parts)
         if parts[-1] == "__main__":
             continue
@@ -42,8 +43,13 @@ def calc_modules() -> list[str]:
     return names
 
 
+def own_files() -> list[Path]:
+    """The source files of the packages."""
+    return sorted(path for package in PACKAGES for path in SOURCES.glob(f"{package}/**/*.py"))
+
+
 def written_imports(name: str) -> set[str]:
-    """Modules named by any import statement in the source of a calc module, at whatever depth."""
+    """Modules named by any import statement in the source of a module of ours, at whatever depth."""
     base = SOURCES.joinpath(*name.split("."))
     path = base / "__init__.py" if base.is_dir() else base.with_suffix(".py")
     found: set[str] = set()
@@ -57,13 +63,14 @@ def written_imports(name: str) -> set[str]:
 
 def answer_examples() -> list[str]:
     """Answer every worksheet's own example, so that imports made late are made now."""
-    from calc.answering import answer_json, declared
+    from build_scripts.answer_view import view_json
+    from calc.answering import declared
 
     failed = []
     for name, worksheet in declared().items():
         for units in ("us", "si"):
             request = json.dumps({"worksheet": name, "inputs": example_inputs(worksheet), "units": units})
-            response = json.loads(answer_json(request))
+            response = json.loads(view_json(request))
             if not response["ok"]:
                 failed.append(f"{name}: {response['errors']}")
     return failed
@@ -95,7 +102,7 @@ def compiled(path: str, source: str) -> bytes:
 def pack() -> bytes:
     """The whole library as a stored zip with fixed dates, so that equal inputs give equal bytes."""
     sys.path.insert(0, str(SOURCES))
-    names = calc_modules()
+    names = own_modules()
     for name in names:
         importlib.import_module(name)
         for wanted in written_imports(name):
@@ -107,12 +114,12 @@ def pack() -> bytes:
         importlib.import_module(name)
 
     members: dict[str, bytes] = {}
-    loaded = {name for name in sys.modules if not name.startswith("calc")} | set(ALWAYS)
+    loaded = {name for name in sys.modules if not name.startswith(PACKAGES)} | set(ALWAYS)
     for name in sorted(loaded):
         found = stock_source(name)
         if found:
             members[found[0] + "c"] = compiled(*found)
-    for path in sorted(SOURCES.glob("calc/**/*.py")):
+    for path in own_files():
         relative = path.relative_to(SOURCES).as_posix()
         members[relative + "c"] = compiled(relative, path.read_text(encoding="utf-8"))
     for path in sorted((*SOURCES.glob("tables/**/*"), *SOURCES.glob("calc/**/*.json"))):

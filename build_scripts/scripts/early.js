@@ -43,6 +43,7 @@
     return filled(words[key] ?? key, facts);
   };
   /** @type {any} */ (window).linkwrightSay = say;
+  globalThis.linkwrightFilled = filled;
 
   document.documentElement.classList.replace("no-js", "js");
   // The two faces of the first screen are asked for early; from disk (file://) a browser refuses such a hint.

@@ -11,6 +11,7 @@
  */
 import { loadPyodide, version } from "pyodide";
 import createPyodideModule from "pyodide/pyodide.asm.mjs";
+import { Fault } from "./python-parts.js";
 
 /** @typedef {{answer: (request: string) => string, stages: Record<string, number>}} Engine */
 
@@ -61,7 +62,7 @@ export async function startPython(plan, parts, report, begun) {
     report({ kind: "progress", stage });
   };
   reached("engine");
-  if (plan.packed && plan.road === "ordinary") throw new Error("from disk there is no ordinary road");
+  if (plan.packed && plan.road === "ordinary") throw new Fault("no-such-road");
 
   const image = parts.snapshot && new Uint8Array(await parts.snapshot);
   if (image) reached("image");
@@ -90,8 +91,8 @@ export async function startPython(plan, parts, report, begun) {
       "import sys\n" +
         "if 'random' in sys.modules:\n" +
         "    sys.modules['random'].seed()  # the memory image holds one state for every reader\n" +
-        "from calc.answering import answer_json\n" +
-        "answer_json\n",
+        "from build_scripts.answer_view import view_json\n" +
+        "view_json\n",
     );
     reached("calc");
     return { answer: (request) => String(answer(request)), stages };

@@ -7,6 +7,29 @@
  */
 
 /**
+ * A fault of ours: a code and its facts. The page has the words (`fault-CODE`); a worker cannot pass on an Error whole.
+ */
+export class Fault extends Error {
+  /** @param {string} code @param {Record<string, string | number>} [facts] */
+  constructor(code, facts = {}) {
+    super(code);
+    this.code = code;
+    this.facts = facts;
+  }
+}
+
+/**
+ * Why something failed, in a form that a worker can send.
+ * @param {unknown} error
+ * @returns {Reason}
+ */
+export function reasonOf(error) {
+  if (error instanceof Fault) return { code: error.code, facts: error.facts };
+  return error instanceof Error ? error.message : String(error);
+}
+
+/**
+ * @typedef {string | {code: string, facts: Record<string, string | number>}} Reason  the browser's words, or ours by code
  * @typedef {"snapshot" | "library" | "ordinary"} Road
  * @typedef {{wasm: string, library: string, snapshot: string}} PackedParts  base64 of gzip, from the disk folder
  * @typedef {{road: Road, base: string, packed?: PackedParts}} Plan
@@ -17,15 +40,15 @@
 
 /**
  * WebAssembly forbidden by a content policy makes the runtime hang, not fail: ask first, in a way that answers.
- * @returns {string | null} why WebAssembly cannot be used, or null when it can
+ * @returns {Reason | null} why WebAssembly cannot be used, or null when it can
  */
 export function whyNoWebAssembly() {
-  if (typeof WebAssembly !== "object") return "this browser has no WebAssembly";
+  if (typeof WebAssembly !== "object") return { code: "no-webassembly", facts: {} };
   try {
     new WebAssembly.Module(new Uint8Array([0, 97, 115, 109, 1, 0, 0, 0]));
     return null;
   } catch (error) {
-    return `this page is not allowed to use WebAssembly (${error instanceof Error ? error.name : String(error)})`;
+    return { code: "webassembly-forbidden", facts: { error: error instanceof Error ? error.name : String(error) } };
   }
 }
 
@@ -67,13 +90,13 @@ function fromServer(plan, report) {
       plan.road === "snapshot" && response.headers.get("content-type") === "application/wasm"
         ? WebAssembly.compileStreaming(response)
         : WebAssembly.compileStreaming(
-            new Response(watched(response, "reading the interpreter", report), {
+            new Response(watched(response, "interpreter", report), {
               headers: { "content-type": "application/wasm" },
             }),
           ),
     ),
     library: fetched(plan.base + libraryName).then((response) =>
-      new Response(watched(response, "reading the library", report)).arrayBuffer(),
+      new Response(watched(response, "library", report)).arrayBuffer(),
     ),
     snapshot:
       plan.road === "snapshot"
@@ -152,7 +175,7 @@ const LARGEST_IMAGE = 32 * 1024 * 1024;
  */
 function withZeroPages(kept) {
   const [length = 0, count = 0] = new Uint32Array(kept, 0, 2);
-  if (length % 4 !== 0 || length > LARGEST_IMAGE || 8 + 4 * count > kept.byteLength) throw new Error("the memory image is damaged");
+  if (length % 4 !== 0 || length > LARGEST_IMAGE || 8 + 4 * count > kept.byteLength) throw new Fault("image-damaged");
   const pages = new Uint32Array(kept, 8, count);
   const image = new Uint8Array(length);
   let from = 8 + 4 * count;
@@ -186,7 +209,7 @@ function isPacked(image) {
  * @returns {ReadableStream<Uint8Array<ArrayBuffer>>}
  */
 function watched(response, stage, report) {
-  if (!response.body) throw new Error(`${stage}: the answer has no content`);
+  if (!response.body) throw new Fault("no-content", { file: stage });
   let last = 0;
   return response.body.pipeThrough(
     new TransformStream({
@@ -208,6 +231,6 @@ function watched(response, stage, report) {
  */
 async function fetched(address) {
   const response = await fetch(address, { credentials: "same-origin" });
-  if (!response.ok) throw new Error(`${address.slice(address.lastIndexOf("/") + 1)}: the server said ${response.status}`);
+  if (!response.ok) throw new Fault("server-said", { file: address.slice(address.lastIndexOf("/") + 1), status: response.status });
   return response;
 }

@@ -3,7 +3,7 @@
  * What a worker says and hears: starts Python when told, then answers one request at a time.
  * In: {kind: "start", plan} and {kind: "answer", id, request}. Out: progress, ready, failed, answered, broken.
  */
-import { bringParts, keptSnapshot, whyNoWebAssembly } from "./python-parts.js";
+import { bringParts, keptSnapshot, reasonOf, whyNoWebAssembly } from "./python-parts.js";
 
 /** How often a starting worker says that it has nothing to do; python.js has the same. */
 const BEAT_MS = 250;
@@ -38,7 +38,7 @@ export function serve(bringEngine) {
       engine = await (await code).startPython(plan, parts, report, begun);
       postMessage({ kind: "ready", road: best, stages: engine.stages });
     } catch (error) {
-      postMessage({ kind: "failed", reason: error instanceof Error ? error.message : String(error), final: false });
+      postMessage({ kind: "failed", reason: reasonOf(error), final: false });
     } finally {
       clearInterval(beating);
     }
@@ -51,7 +51,7 @@ export function serve(bringEngine) {
     try {
       postMessage({ kind: "answered", id: message.id, response: engine.answer(String(message.request)) });
     } catch (error) {
-      postMessage({ kind: "broken", id: message.id, reason: error instanceof Error ? error.message : String(error) });
+      postMessage({ kind: "broken", id: message.id, reason: reasonOf(error) });
     }
   });
 }

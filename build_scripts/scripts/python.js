@@ -8,8 +8,6 @@
  * A browser that refuses the worker runs Python in the page. When no road is left the state is "failed", with a reason.
  */
 
-/** Put before this file by the build. @typedef {{edition: string, runtime: string}} Build */
-
 /** How long a road may stand idle without progress: it hangs. */
 const STALL_MS = 6000;
 /** How often an idle worker says so; python-serving.js has the same. */
@@ -24,16 +22,7 @@ const runtimeBase = `${siteRoot}runtime/${linkwrightBuild.runtime}/`;
 
 /**
  * @typedef {"idle" | "starting" | "live" | "failed"} PythonState
- * @typedef {{input: string, given: string, message: string}} InputError
- * @typedef {{value: unknown, unit: string, text: string, label: string, items?: string[], rows?: string[][]}} ShownResult
- * @typedef {{label: string, formula: string, numbers: string, result: string}} ShownStep
- * @typedef {{text: string, kind: string}} ShownCaution
- * @typedef {{key: string, title: string, locator: string}} ShownSource
- * @typedef {{ok: true, worksheet: string, verdict: string, verdict_words: string, headline: string,
- *   big: {key: string, text: string, label: string} | null, results: Record<string, ShownResult>, steps: ShownStep[],
- *   cautions: ShownCaution[], sources: ShownSource[], figure: {svg: string, caption: string} | null}} Answer
- * @typedef {{ok: false, errors: InputError[]}} Refusal
- * @typedef {{worksheet: string, inputs: Record<string, unknown>, units: string}} Question
+ * @typedef {import("./python-parts.js").Reason} Reason
  * @typedef {{road: string, place: "worker" | "page"}} Attempt
  */
 
@@ -55,7 +44,7 @@ class PythonHost extends EventTarget {
   #worker = null;
   /** @type {((request: string) => string) | null} */
   #inPage = null;
-  /** @type {Map<number, {resolve: (response: Answer | Refusal) => void, reject: (error: Error) => void}>} */
+  /** @type {Map<number, {resolve: (response: View | Refusal) => void, reject: (error: Error) => void}>} */
   #waiting = new Map();
   #lastId = 0;
   /** @type {Promise<Record<string, string>> | null} */
@@ -70,13 +59,13 @@ class PythonHost extends EventTarget {
 
   /**
    * @param {Question} request
-   * @returns {Promise<Answer | Refusal>}
+   * @returns {Promise<View | Refusal>}
    */
   answer(request) {
     const text = JSON.stringify(request);
     if (this.#inPage) return Promise.resolve(JSON.parse(this.#inPage(text)));
     const worker = this.#worker;
-    if (!worker) return Promise.reject(new Error("Python is not running"));
+    if (!worker) return Promise.reject(new Error(say("fault-not-running")));
     this.#lastId += 1;
     const id = this.#lastId;
     return new Promise((resolve, reject) => {
@@ -153,7 +142,7 @@ class PythonHost extends EventTarget {
     /** @type {Record<string, unknown>} */
     const plan = { road, base: runtimeBase };
     try {
-      if (typeof Worker !== "function") throw new Error("this browser has no workers");
+      if (typeof Worker !== "function") throw new Error(say("fault-no-workers"));
       if (fromDisk) {
         plan["packed"] = await this.#diskParts();
         const source = `(${String(globalThis.linkwrightMakeEngine)})().serve();`;
@@ -164,7 +153,7 @@ class PythonHost extends EventTarget {
       }
       this.workersMade += 1;
     } catch (error) {
-      return fault(error instanceof Error ? error.message : String(error), false, true);
+      return fault(inWords(error), false, true);
     }
 
     return new Promise((resolve) => {
@@ -180,27 +169,27 @@ class PythonHost extends EventTarget {
       let idle_ms = 0;
       const watch = () => {
         clearTimeout(stall);
-        stall = setTimeout(() => give_up(fault("it did not start in time")), SILENT_MS);
+        stall = setTimeout(() => give_up(fault(say("fault-not-in-time"))), SILENT_MS);
       };
       watch();
       worker.onerror = (event) => {
         event.preventDefault();
-        give_up(fault(event.message || "the browser refused the worker", false, !heard));
+        give_up(fault(event.message || say("fault-worker-refused"), false, !heard));
       };
       worker.onmessage = (event) => {
         const message = event.data;
         heard = true;
         watch();
         idle_ms = message.kind === "beat" ? idle_ms + BEAT_MS : 0;
-        if (idle_ms >= STALL_MS) give_up(fault("it did not start in time"));
+        if (idle_ms >= STALL_MS) give_up(fault(say("fault-not-in-time")));
         if (message.kind === "progress" && message.road) taken = message.road;
-        if (message.kind === "failed") give_up(fault(message.reason, message.final));
+        if (message.kind === "failed") give_up(fault(inWords(message.reason), message.final));
         if (message.kind === "ready") {
           clearTimeout(stall);
           this.#worker = worker;
           this.started = { road: message.road, place: "worker", stages: message.stages };
           worker.onmessage = (later) => this.#heard(later.data);
-          worker.onerror = (later) => this.#lost(later.message || "the worker stopped");
+          worker.onerror = (later) => this.#lost(later.message || say("fault-worker-stopped"));
           resolve({ live: true, road: taken, reason: "", final: false, noWorker: false });
         }
       };
@@ -225,7 +214,7 @@ class PythonHost extends EventTarget {
         engines = await import(`${runtimeBase}python-engine.mjs`);
       }
       const refused = engines.whyNoWebAssembly();
-      if (refused) return { live: false, road, reason: refused, final: true, noWorker: false };
+      if (refused) return { live: false, road, reason: inWords(refused), final: true, noWorker: false };
       const engine = await stalling(
         /** @param {() => void} progress */ (progress) => engines.startPython(plan, engines.bringParts(plan, progress), progress, performance.now()),
       );
@@ -233,18 +222,17 @@ class PythonHost extends EventTarget {
       this.started = { road, place: "page", stages: engine.stages };
       return { live: true, road, reason: "", final: false, noWorker: false };
     } catch (error) {
-      const reason = error instanceof Error ? error.message : String(error);
-      return { live: false, road, reason, final: false, noWorker: false };
+      return { live: false, road, reason: inWords(error), final: false, noWorker: false };
     }
   }
 
-  /** @param {{kind: string, id: number, response: string, reason: string}} message */
+  /** @param {{kind: string, id: number, response: string, reason: Reason}} message */
   #heard(message) {
     const waiting = this.#waiting.get(message.id);
     if (!waiting) return;
     this.#waiting.delete(message.id);
     if (message.kind === "answered") waiting.resolve(JSON.parse(message.response));
-    else waiting.reject(new Error(message.reason));
+    else waiting.reject(new Error(inWords(message.reason)));
   }
 
   /** @param {string} reason */
@@ -259,6 +247,18 @@ class PythonHost extends EventTarget {
 }
 
 /**
+ * Why something failed, for the reader: our own faults have a code and its facts, those of the browser their own words.
+ * @param {unknown} reason
+ * @returns {string}
+ */
+function inWords(reason) {
+  if (typeof reason === "object" && reason !== null && "code" in reason && "facts" in reason) {
+    return say(`fault-${reason.code}`, /** @type {Record<string, string>} */ (reason.facts));
+  }
+  return reason instanceof Error ? reason.message : String(reason);
+}
+
+/**
  * @param {string} address
  * @returns {Promise<void>}
  */
@@ -270,7 +270,7 @@ function loadScript(address) {
       script.remove(); // its text is large and is no longer needed
       resolve();
     };
-    script.onerror = () => reject(new Error(`a file of this folder is missing: ${address.slice(siteRoot.length)}`));
+    script.onerror = () => reject(new Error(say("fault-file-missing", { file: address.slice(siteRoot.length) })));
     document.head.append(script);
   });
 }
@@ -287,7 +287,7 @@ function stalling(begin) {
       idle_ms += BEAT_MS;
       if (idle_ms < STALL_MS) return;
       clearInterval(beating);
-      reject(new Error("it did not start in time"));
+      reject(new Error(say("fault-not-in-time")));
     }, BEAT_MS);
     begin(() => {
       idle_ms = 0;

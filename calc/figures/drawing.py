@@ -1,7 +1,7 @@
-"""Draws to scale: a small set of engineering line types over a world in metres, written out as SVG.
+"""Draws to scale: a small set of engineering line types over a world in metres, as a tree of SVG.
 
 Lines follow the conventions of ISO 128-2 (thick visible outline, thin dimension line, dashed hidden edge, long-dash
-dotted centre line). Colours and line weights are the page's: the SVG carries class names only, so that it prints
+dotted centre line). Colours and line weights are the page's: the tree carries class names only, so that it prints
 in black and keeps its meaning in the dark. World y points up, as on a drawing board.
 """
 
@@ -10,8 +10,9 @@ from __future__ import annotations
 import math
 from collections.abc import Sequence
 from dataclasses import dataclass, field
-from html import escape
 from typing import Literal
+
+from calc.trees import Node
 
 Point = tuple[float, float]
 LineKind = Literal[
@@ -35,7 +36,7 @@ class Drawing:
     margin: float = 44.0
     scale: float = 1.0
     origin: Point = (0.0, 0.0)
-    parts: list[str] = field(default_factory=list)
+    parts: list[Node] = field(default_factory=list)
 
     def fit(self, corners: Sequence[Point]) -> None:
         """Choose one scale for both axes so that every corner lies inside the margins, and centre the world."""
@@ -64,7 +65,8 @@ class Drawing:
         """A circle; its radius is in metres, or in drawing units with `on_sheet`."""
         x, y = self.place(centre)
         size = radius if on_sheet else radius * self.scale
-        self.parts.append(f'<circle class="{kind}" cx="{x:.1f}" cy="{y:.1f}" r="{size:.1f}"/>')
+        at = {"cx": f"{x:.1f}", "cy": f"{y:.1f}", "r": f"{size:.1f}"}
+        self.parts.append(["circle", {"class": kind, **at}])
 
     def text(
         self,
@@ -110,7 +112,7 @@ class Drawing:
             t = math.radians(from_deg + (to_deg - from_deg) * step / 12)
             points.append((x + radius * math.cos(t), y - radius * math.sin(t)))
         path = "M" + " L".join(f"{px:.1f} {py:.1f}" for px, py in points)
-        self.parts.append(f'<path class="line dimension" d="{path}"/>')
+        self.parts.append(["path", {"class": "line dimension", "d": path}])
         middle = math.radians((from_deg + to_deg) / 2)
         tx, ty = x + (radius + 8) * math.cos(middle), y - (radius + 8) * math.sin(middle) + 4
         anchor: Anchor = (
@@ -118,32 +120,32 @@ class Drawing:
         )
         self._words(tx, ty, words, anchor, "note")
 
-    def svg(self, caption: str) -> str:
-        """The finished drawing; `caption` is its text equivalent, carried as the SVG's title."""
-        body = "".join(self.parts)
-        return (
-            f'<svg class="drawing" viewBox="0 0 {self.width:g} {self.height:g}" role="img" '
-            f'xmlns="http://www.w3.org/2000/svg"><title>{escape(caption)}</title>{body}</svg>'
-        )
+    def svg(self, caption: str) -> Node:
+        """The finished drawing as a tree; `caption` is its text equivalent, carried as the SVG's title."""
+        attributes = {
+            "class": "drawing",
+            "viewBox": f"0 0 {self.width:g} {self.height:g}",
+            "role": "img",
+            "xmlns": "http://www.w3.org/2000/svg",
+        }
+        return ["svg", attributes, ["title", {}, caption], *self.parts]
 
     def _words(self, x: float, y: float, words: str, anchor: Anchor, kind: str) -> None:
         """Words on the sheet, moved sideways as far as they would else run off it (reckoned at LETTER a letter)."""
         room = LETTER[kind] * len(words)
         left = x - room * BEFORE_ANCHOR[anchor]
         x += max(0.0, 2.0 - left) - max(0.0, left + room - (self.width - 2.0))
-        self.parts.append(
-            f'<text class="{kind}" x="{x:.1f}" y="{y:.1f}" text-anchor="{anchor}">{escape(words)}</text>'
-        )
+        where = {"x": f"{x:.1f}", "y": f"{y:.1f}", "text-anchor": anchor}
+        self.parts.append(["text", {"class": kind, **where}, words])
 
     def _path(self, kind: str, points: Sequence[Point], closed: bool) -> None:
         placed = [self.place(point) for point in points]
         path = "M" + " L".join(f"{x:.1f} {y:.1f}" for x, y in placed) + (" Z" if closed else "")
-        self.parts.append(f'<path class="{kind}" d="{path}"/>')
+        self.parts.append(["path", {"class": kind, "d": path}])
 
     def _segment(self, kind: str, start: Point, end: Point) -> None:
-        self.parts.append(
-            f'<path class="line {kind}" d="M{start[0]:.1f} {start[1]:.1f} L{end[0]:.1f} {end[1]:.1f}"/>'
-        )
+        path = f"M{start[0]:.1f} {start[1]:.1f} L{end[0]:.1f} {end[1]:.1f}"
+        self.parts.append(["path", {"class": f"line {kind}", "d": path}])
 
     def _head(self, start: Point, end: Point, kind: str) -> None:
         length = math.hypot(end[0] - start[0], end[1] - start[1])
@@ -154,7 +156,7 @@ class Drawing:
         base = (end[0] - ux * size, end[1] - uy * size)
         points = (end, (base[0] - uy * half, base[1] + ux * half), (base[0] + uy * half, base[1] - ux * half))
         path = "M" + " L".join(f"{x:.1f} {y:.1f}" for x, y in points) + " Z"
-        self.parts.append(f'<path class="head {kind}" d="{path}"/>')
+        self.parts.append(["path", {"class": f"head {kind}", "d": path}])
 
 
 __all__ = ["Drawing", "Point"]

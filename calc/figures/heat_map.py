@@ -11,17 +11,28 @@ from typing import Literal
 
 from calc.declaration import Figure
 from calc.figures.drawing import Drawing, Point
+from calc.trees import Node
 
 BandName = Literal["melted", "hard", "softened", "tinted"]
 
-HATCHES = (
-    '<defs><pattern id="weld-hard" width="5" height="5" patternUnits="userSpaceOnUse">'
-    '<path d="M0 5L5 0M0 0L5 5" stroke="currentColor" stroke-width="1.1"/></pattern>'
-    '<pattern id="weld-soft" width="6" height="6" patternUnits="userSpaceOnUse">'
-    '<path d="M-1 1L1 -1M0 6L6 0M5 7L7 5" stroke="currentColor" stroke-width="1"/></pattern>'
-    '<pattern id="weld-tint" width="7" height="7" patternUnits="userSpaceOnUse">'
-    '<circle cx="2" cy="2" r=".9" fill="currentColor"/></pattern></defs>'
-)
+
+def _hatch(name: str, size: str, mark: Node) -> Node:
+    """A pattern of one mark, repeated every `size` drawing units."""
+    return ["pattern", {"id": name, "width": size, "height": size, "patternUnits": "userSpaceOnUse"}, mark]
+
+
+def _stroke(path: str, width: str) -> Node:
+    """The mark of a hatch as lines of a width [drawing units]."""
+    return ["path", {"d": path, "stroke": "currentColor", "stroke-width": width}]
+
+
+HATCHES: Node = [
+    "defs",
+    {},
+    _hatch("weld-hard", "5", _stroke("M0 5L5 0M0 0L5 5", "1.1")),
+    _hatch("weld-soft", "6", _stroke("M-1 1L1 -1M0 6L6 0M5 7L7 5", "1")),
+    _hatch("weld-tint", "7", ["circle", {"cx": "2", "cy": "2", "r": ".9", "fill": "currentColor"}]),
+]
 _FILLS: dict[BandName, str] = {
     "melted": "currentColor",
     "hard": "url(#weld-hard)",
@@ -106,10 +117,9 @@ def fill_band(drawing: Drawing, band: HeatBand) -> None:
     left: list[Point] = [(-aside, down) for aside, down in reversed(right)]
     placed = [drawing.place(point) for point in (*right, *left)]
     path = "M" + " L".join(f"{x:.1f} {y:.1f}" for x, y in placed) + " Z"
-    drawing.parts.append(f'<path class="area steel" d="{path}"/>')
-    drawing.parts.append(
-        f'<path class="band {band.name}" d="{path}" fill="{_FILLS[band.name]}" stroke="currentColor" stroke-width="1.2"/>'
-    )
+    drawing.parts.append(["path", {"class": "area steel", "d": path}])
+    look = {"fill": _FILLS[band.name], "stroke": "currentColor", "stroke-width": "1.2"}
+    drawing.parts.append(["path", {"class": f"band {band.name}", "d": path, **look}])
 
 
 def _label(drawing: Drawing, band: HeatBand, height: float) -> None:

@@ -176,7 +176,7 @@ def test_what_nobody_looked_at_can_be_said_and_cannot_pass(page: Page, served: s
     expect(page.locator('[data-answer][data-verdict="ok"]')).to_be_attached()
     page.check('[name="cracks"][value=""]', force=True)
     expect(page.locator('[data-answer][data-verdict="unknown"]')).to_be_attached()
-    expect(page.locator('tr[data-outcome="not looked at"] > .cell-criterion')).to_have_text("Crack")
+    expect(page.locator('tr[data-outcome="open"] > .cell-criterion')).to_have_text("Crack")
     page.check('[name="cracks"][value="yes"]', force=True)
     expect(page.locator('tr[data-outcome="fail"] > .cell-criterion')).to_have_text("Crack")
 

@@ -108,17 +108,31 @@ def test_a_request_in_json():
     assert reply["ok"] is True
     assert reply["results"]["leg_tension"]["value"] == pytest.approx(1000)
     refused = json.loads(answer_json('{"worksheet": "sling-legs", "inputs": {"load": "x"}}'))
+    why = refused["errors"][0]["message"]
     assert refused == {
         "ok": False,
-        "errors": [{"input": "load", "given": "x", "message": refused["errors"][0]["message"]}],
+        "errors": [{"input": "load", "given": "x", "message": why, "said": f"“x” {why}"}],
     }
-    assert "a weight such as 10 lb" in refused["errors"][0]["message"]
+    assert "a weight such as 10 lb" in why
     unknown = json.loads(answer_json('{"worksheet": "sling-gold"}'))
     assert "there is no worksheet sling-gold" in unknown["errors"][0]["message"]
     assert (
         json.loads(answer_json('{"worksheet": "sling-legs", "units": "cgs"}'))["errors"][0]["input"]
         == "units"
     )
+
+
+def test_a_refusal_is_a_whole_sentence_beside_its_box():
+    def said(sheet, **inputs):
+        asked = json.dumps({"worksheet": sheet, "inputs": dict(answering.worksheet(sheet).example) | inputs})
+        (error,) = json.loads(answer_json(asked))["errors"]
+        return error["said"]
+
+    assert said("sling-legs", load="").startswith("This is missing. Give a weight such as")
+    assert said("sling-legs", load="57 in").startswith(
+        "“57 in” is in in, a unit of length, where weight is wanted"
+    )
+    assert said("hanging-load", load="0 lb").startswith("“0 lb” is too small")
 
 
 def _sheet(value):

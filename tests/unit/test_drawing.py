@@ -6,6 +6,7 @@ import xml.etree.ElementTree as ElementTree
 import pytest
 
 from calc.figures.drawing import Drawing
+from calc.trees import markup
 
 
 def numbers(text):
@@ -42,7 +43,7 @@ def test_parts_land_where_they_should():
     drawing.dimension((0, 0), (0, 0), "nothing")
     for start, end in ((0, 60), (60, 120), (150, 180)):
         drawing.angle((0, 0), start, end, f"{end - start}°")
-    svg = drawing.svg("A <test>")
+    svg = markup(drawing.svg("A <test>"))
     root = ElementTree.fromstring(svg)
     assert root.attrib["viewBox"] == "0 0 200 200"
     assert root[0].text == "A <test>"
@@ -64,7 +65,7 @@ def test_a_dimension_stands_on_the_left_of_its_way():
     drawing.dimension((1, 0), (0, 0), "below", 20)
     drawing.dimension((0, 0), (1, 0), "above", 20)
     below, above = (
-        float(re.search(rf'y="([\d.]+)"[^>]*>{word}', "".join(drawing.parts))[1])
+        float(re.search(rf'y="([\d.]+)"[^>]*>{word}', "".join(map(markup, drawing.parts)))[1])
         for word in ("below", "above")
     )
     assert above < 150 < below
@@ -77,7 +78,7 @@ def test_words_are_moved_sideways_until_they_stand_on_the_sheet(anchor, x):
     drawing.fit([(0.0, 0.0), (260.0, 160.0)])  # one world unit is one unit of the sheet
     words = "13,300 lb (59 kN)"
     drawing.text((x, 50.0), words, anchor, kind="strong")
-    placed = float(re.findall(r'x="([-\d.]+)"', drawing.parts[-1])[0])
+    placed = float(re.findall(r'x="([-\d.]+)"', markup(drawing.parts[-1]))[0])
     room = 7.0 * len(words)
     left = placed - room * {"start": 0.0, "middle": 0.5, "end": 1.0}[anchor]
     wanted = x + 20.0 - room * {"start": 0.0, "middle": 0.5, "end": 1.0}[anchor]

@@ -26,6 +26,20 @@ refused-needed-here = is needed here
 refused-without-bound = comes out without bound for these inputs; they cannot be answered.
 refused-units = is not known. Give us or si.
 
+## The same beside its box, as a whole sentence. Reasons that name what was typed themselves stand alone.
+
+refusal = { $reason ->
+        [unreadable-not-plain-number] { $why }
+        [unreadable-not-unit-of] { $why }
+       *[other] “{ $given }” { $why }
+    }
+refusal-of-nothing = { $reason ->
+        [unreadable-not-plain-number] { $why }
+        [unreadable-not-unit-of] { $why }
+       *[other] This { $why }
+    }
+refused-too-large-or-small = These numbers are too large or too small to be worked out.
+
 ## What would do. `$bounds` is a list of bounds, or empty.
 
 accepted-quantity = { $what }{ bounds-of }

@@ -1,10 +1,5 @@
 # What stands round every table, whatever is in it.
 
-caution-word-warning = Careful
-caution-word-prohibition = Stop
-caution-word-mandatory = You must
-caution-word-note = Note
-
 seen-text = read in the source's own text
 seen-copy = read in a reprint, not in the source itself
     .ring = read in a reprint

@@ -1,0 +1,261 @@
+"""From an answer to what a page shows of it: a tree of elements for each region of the page.
+
+The build writes these trees into the page as HTML (`to_html`); in the browser the same code makes them of the reader's
+own answer, and scripts/answer-view.js makes elements of them. It imports the standard library and calc alone, because it
+is packed into the page's Python beside calc.
+
+A region is one element, found on the page by its `data-view`. Texts are spans (calc.words.writer); what is looked for by
+scripts and tests is `data-result`, `data-value` and `data-unit`, `data-headline`, `data-big`, `data-verdict`.
+"""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Mapping, Sequence
+from typing import Any
+
+from calc.answering import answer_in_spans, reply, worksheet
+from calc.trees import Node, markup
+from calc.words.writer import Spans, Writer, plain
+
+SCOPE = "page/answer"
+LONGEST_BESIDE = 60
+"""Letters of a result that stands beside its name; a longer one stands under it."""
+NEXT_DATE = "next_inspection"
+"""The result that makes a worksheet a record: when the part is looked at next."""
+
+Record = Mapping[str, Any]
+
+
+def to_html(nodes: Sequence[Node]) -> str:
+    """Nodes as HTML."""
+    return "".join([markup(node) for node in nodes])
+
+
+def nodes_of(spans: str | Spans) -> list[Node]:
+    """Spans as nodes: a shop fraction set as one that still copies as typed, a value kept with its unit.
+
+    >>> nodes_of(["hole ", ["n", [["f", "1-3/8"], " in"]]])[1]
+    ['span', {'class': 'value'}, '1', ['span', {'class': 'frac-dash'}, '-'], ['span', {'class': 'frac'}, '3/8'], ' in']
+    """
+    if isinstance(spans, str):
+        return [spans] if spans else []
+    nodes: list[Node] = []
+    for span in spans:
+        if isinstance(span, str):
+            more: list[Node] = [span]
+        elif span[0] == "f":
+            more = _fraction(span[1])
+        else:
+            more = [["span", {"class": "value"}, *nodes_of(span[1])]]
+        for node in more:
+            if node and isinstance(node, str) and nodes and isinstance(nodes[-1], str):
+                nodes[-1] += node
+            elif node:
+                nodes.append(node)
+    return nodes
+
+
+def _fraction(text: str) -> list[Node]:
+    whole, dash, part = text.rpartition("-")
+    lead: list[Node] = [whole, ["span", {"class": "frac-dash"}, dash]] if dash else []
+    return [*lead, ["span", {"class": "frac"}, part]]
+
+
+def regions(
+    record: Record, columns: Mapping[str, Sequence[str]], root: str, writer: Writer
+) -> dict[str, Node]:
+    """Every region of an answer by name.
+
+    columns -- the keys of the columns of each result that is a table
+    root -- the way up to the top of the site, for links
+    writer -- for the few words that are not the record's
+    """
+    made: dict[str, Node] = {
+        "answer": _answer(record),
+        "foot": _foot(record),
+        "figure": _figure(record["figure"]),
+        "cautions": _cautions(record["cautions"], writer),
+        "numbers": _numbers(record, columns),
+        "steps": _steps(record["steps"]),
+        "sources": _sources(record["sources"], root),
+    }
+    for name, keys in columns.items():
+        made[f"findings-{name}"] = _findings(name, keys, record["results"][name])
+    if NEXT_DATE in record["results"]:
+        result = record["results"][NEXT_DATE]
+        named = {"data-view": "next-date", **_value(NEXT_DATE, result)}
+        made["next-date"] = ["dd", named, *nodes_of(result["text"])]
+    return made
+
+
+def columns_of(name: str) -> dict[str, tuple[str, ...]]:
+    """The results of a worksheet that are tables, each with the keys of its columns."""
+    return {result.name: result.columns for result in worksheet(name).results if result.columns}
+
+
+def view(record: Record, root: str, language: str = "en") -> dict[str, Any]:
+    """What a page shows of an answer: its verdict, the sentence that is spoken, and its regions."""
+    writer = Writer(record["units"], language, (SCOPE,))
+    return {
+        "ok": True,
+        "verdict": record["verdict"],
+        "spoken": plain(record["headline"]),
+        "regions": regions(record, columns_of(record["worksheet"]), root, writer),
+    }
+
+
+def view_json(request: str) -> str:
+    """Answer a request written in JSON: {"worksheet", "inputs", "units", "language", "root"}; refusals come back as data too.
+
+    Returns what `view` makes, or {"ok": false, "errors": [{"input", "given", "message", "said"}]}.
+    """
+
+    def viewed(asked: Mapping[str, Any]) -> dict[str, Any]:
+        language = asked.get("language", "en")
+        units = asked.get("units", "us")
+        record = answer_in_spans(asked["worksheet"], asked.get("inputs", {}), units, language)
+        return view(record, asked.get("root", ""), language)
+
+    return reply(request, viewed)
+
+
+# ---- the regions
+
+
+def _verdict(record: Record) -> Node:
+    words = ["span", {"data-verdict-word": ""}, *nodes_of(record["verdict_words"])]
+    return ["p", {"class": "verdict"}, ["span", {"class": "verdict-shape"}], words]
+
+
+def _answer(record: Record) -> Node:
+    return [
+        "div",
+        {"data-view": "answer"},
+        _verdict(record),
+        ["p", {"class": "big-name", "data-big-label": ""}, *nodes_of(record["big"]["label"])],
+        ["p", {"class": "big", "data-big": ""}, *nodes_of(record["big"]["text"])],
+        ["p", {"class": "headline", "data-headline": ""}, *nodes_of(record["headline"])],
+    ]
+
+
+def _foot(record: Record) -> Node:
+    attributes = {
+        "class": "foot-bar",
+        "data-view": "foot",
+        "data-foot": "",
+        "data-verdict": record["verdict"],
+        "aria-hidden": "true",
+    }
+    big = ["p", {"class": "foot-big", "data-big": ""}, *nodes_of(record["big"]["text"])]
+    return ["div", attributes, _verdict(record), big]
+
+
+def _figure(drawn: Mapping[str, Any] | None) -> Node:
+    attributes = {"class": "work-figure", "data-view": "figure", "data-figure": ""}
+    if drawn is None:
+        return ["figure", {**attributes, "hidden": ""}]
+    return ["figure", attributes, drawn["drawing"], ["figcaption", {}, drawn["caption"]]]
+
+
+def _cautions(cautions: Sequence[Record], writer: Writer) -> Node:
+    items = [
+        [
+            "li",
+            {"class": "caution", "data-kind": one["kind"]},
+            [
+                "p",
+                {},
+                ["b", {"class": "caution-word"}, writer.text(f"caution-word-{one['kind']}") + "."],
+                " ",
+                ["span", {}, *nodes_of(one["text"])],
+            ],
+        ]
+        for one in cautions
+    ]
+    return ["ul", {"class": "cautions", "data-view": "cautions", "data-cautions": ""}, *items]
+
+
+def _findings(name: str, keys: Sequence[str], result: Record) -> Node:
+    """The rows of a result that is a table. A row's state, where the worksheet gives one, is for the page's colours."""
+    attributes = {"data-view": f"findings-{name}", **_value(name, result)}
+    states = result.get("states") or [""] * len(result["rows"])
+    rows = [_row(keys, cells, state) for cells, state in zip(result["rows"], states, strict=True)]
+    return ["tbody", attributes, *rows]
+
+
+def _row(keys: Sequence[str], cells: Sequence[str | Spans], state: str) -> Node:
+    made = [
+        _cell(key, text, is_head=place == 0)
+        for place, (key, text) in enumerate(zip(keys, cells, strict=True))
+    ]
+    return ["tr", {"data-outcome": state} if state else {}, *made]
+
+
+def _cell(key: str, text: str | Spans, *, is_head: bool) -> Node:
+    named = {"class": f"cell-{key}"}
+    content = nodes_of(text)
+    return ["th", {"scope": "row", **named}, *content] if is_head else ["td", named, *content]
+
+
+def _numbers(record: Record, columns: Mapping[str, Sequence[str]]) -> Node:
+    results = {name: result for name, result in record["results"].items() if name not in columns}
+    rows: list[Node] = [
+        ["tr", {}, ["th", {"scope": "row"}, *nodes_of(result["label"])], _number(name, result)]
+        for name, result in results.items()
+    ]
+    return ["tbody", {"data-view": "numbers"}, *rows]
+
+
+def _number(name: str, result: Record) -> Node:
+    items = result.get("items") or ()
+    listed = len(items) > 1
+    under = listed or len(plain(result["text"])) > LONGEST_BESIDE
+    content = [_list(items)] if listed else nodes_of(result["text"])
+    return ["td", {**({"class": "said"} if under else {}), **_value(name, result)}, *content]
+
+
+def _list(items: Sequence[str | Spans]) -> Node:
+    return ["ul", {"class": "items"}, *(["li", {}, *nodes_of(item)] for item in items)]
+
+
+def _value(name: str, result: Record) -> dict[str, str]:
+    return {"data-result": name, "data-value": value_text(result["value"]), "data-unit": result["unit"]}
+
+
+def value_text(value: Any) -> str:
+    """A value as a script writes it: a whole number without a point, a list as JSON."""
+    if isinstance(value, float) and value.is_integer() and abs(value) < 1e21:
+        return str(int(value))
+    return value if isinstance(value, str) else json.dumps(value, ensure_ascii=False)
+
+
+def _steps(steps: Sequence[Record]) -> Node:
+    items = [
+        [
+            "li",
+            {},
+            ["span", {"class": "step-name"}, *nodes_of(step["label"])],
+            ["span", {"class": "step-sum"}, *nodes_of(step["formula"])],
+            ["span", {"class": "step-sum"}, *nodes_of(step["numbers"])],
+            ["span", {"class": "step-sum step-result"}, *nodes_of(step["result"])],
+        ]
+        for step in steps
+    ]
+    return ["ol", {"class": "steps", "data-view": "steps", "data-steps": ""}, *items]
+
+
+def _sources(sources: Sequence[Record], root: str) -> Node:
+    items: list[Node] = [
+        [
+            "li",
+            {},
+            ["a", {"href": f"{root}about/sources.html#{source['key']}"}, source["title"]],
+            *([" ", ["span", {}, source["locator"]]] if source["locator"] else []),
+        ]
+        for source in sources
+    ]
+    return ["ul", {"class": "cited", "data-view": "sources", "data-sources": ""}, *items]
+
+
+__all__ = ["NEXT_DATE", "columns_of", "nodes_of", "regions", "to_html", "value_text", "view", "view_json"]

@@ -1,0 +1,106 @@
+// @ts-check
+/**
+ * The answer on the page. build_scripts/answer_view.py makes a tree of each region, at build and live; here the live ones
+ * become elements. A region is the element with its name in `data-view`.
+ */
+
+/**
+ * @typedef {string | [string, Record<string, string>, ...any[]]} TreeNode  text, or tag, attributes and children
+ * @typedef {{ok: true, verdict: string, spoken: string, regions: Record<string, [string, Record<string, string>, ...TreeNode[]]>}} View
+ */
+
+const SVG = "http://www.w3.org/2000/svg";
+/** The single places whose text is the answer's. */
+const ANSWER_PLACES = "[data-verdict-word], [data-headline], [data-big], [data-big-label], [data-result]";
+/** The regions that are nothing but the answer's. */
+const ANSWER_LISTS = "[data-figure], [data-steps], [data-cautions], [data-sources]";
+
+/**
+ * @param {TreeNode} node
+ * @param {boolean} [drawn]  inside a drawing
+ * @returns {Node}
+ */
+function built(node, drawn = false) {
+  if (typeof node === "string") return document.createTextNode(node);
+  const [tag, attributes] = node;
+  const inDrawing = drawn || tag === "svg";
+  const made = inDrawing ? document.createElementNS(SVG, tag) : document.createElement(tag);
+  for (const name in attributes) made.setAttribute(name, attributes[name] ?? "");
+  for (let i = 2; i < node.length; i += 1) made.append(built(node[i], inDrawing));
+  return made;
+}
+
+/**
+ * Makes an element that stands on the page that of a tree.
+ * @param {Element} place
+ * @param {[string, Record<string, string>, ...TreeNode[]]} region
+ */
+function becomes(place, [, attributes, ...children]) {
+  for (const name of place.getAttributeNames()) if (!(name in attributes)) place.removeAttribute(name);
+  for (const name in attributes) place.setAttribute(name, attributes[name] ?? "");
+  place.replaceChildren(...children.map((child) => built(child)));
+}
+
+class AnswerView {
+  /** @type {Element} */
+  #sheet;
+  /** What the page was built with, for the case that Python never answers. @type {Map<Element, Element>} */
+  #example = new Map();
+  #exampleVerdict = "";
+  /** What each region shows, as text: one that stays the same is left alone. @type {Map<Element, string>} */
+  #shown = new Map();
+
+  /** @param {Element} sheet */
+  constructor(sheet) {
+    this.#sheet = sheet;
+    for (const place of this.#regions()) this.#example.set(place, /** @type {Element} */ (place.cloneNode(true)));
+    this.#exampleVerdict = sheet.querySelector("[data-answer]")?.getAttribute("data-verdict") ?? "";
+  }
+
+  #regions() {
+    return this.#sheet.querySelectorAll("[data-view]");
+  }
+
+  /** @param {View} view */
+  show(view) {
+    for (const place of this.#regions()) {
+      const region = view.regions[place.getAttribute("data-view") ?? ""];
+      if (!region) continue;
+      const text = JSON.stringify(region);
+      if (this.#shown.get(place) === text) continue;
+      becomes(place, region);
+      this.#shown.set(place, text);
+    }
+    this.#judge(view.verdict);
+  }
+
+  /** Takes the answer off the page; the names of its parts stay. */
+  empty() {
+    this.#shown.clear();
+    for (const place of this.#sheet.querySelectorAll("[data-answer], [data-foot]")) place.removeAttribute("data-verdict");
+    for (const place of this.#sheet.querySelectorAll(ANSWER_PLACES)) {
+      place.replaceChildren();
+      place.removeAttribute("data-value");
+      place.removeAttribute("data-unit");
+    }
+    for (const place of this.#sheet.querySelectorAll(ANSWER_LISTS)) {
+      place.replaceChildren();
+      if (place.hasAttribute("data-figure")) place.setAttribute("hidden", "");
+    }
+  }
+
+  putBackExample() {
+    this.#shown.clear();
+    for (const [place, was] of this.#example) {
+      for (const name of place.getAttributeNames()) if (!was.hasAttribute(name)) place.removeAttribute(name);
+      for (const name of was.getAttributeNames()) place.setAttribute(name, was.getAttribute(name) ?? "");
+      place.replaceChildren(...was.cloneNode(true).childNodes);
+    }
+    this.#judge(this.#exampleVerdict);
+  }
+
+  /** @param {string} verdict */
+  #judge(verdict) {
+    for (const place of this.#sheet.querySelectorAll("[data-answer]")) place.setAttribute("data-verdict", verdict);
+  }
+}

@@ -1,0 +1,35 @@
+# Words that the page's script shows: how the answer stands, what is wrong with a file, why the calculator cannot run.
+# They reach the page as data. A message may name its facts and choose by one, and nothing else.
+
+working = Working it out.
+starting = Starting the calculator. Your answer comes as soon as it runs.
+starting-for-units = Starting the calculator for your units.
+no-answer = No answer: { $count ->
+        [one] one box needs
+       *[other] { $count } boxes need
+    } another look.
+stopped = The calculator stopped ({ $reason }). Reload the page.
+cannot-run = The calculator cannot run here: { $reason }. The answer below is the built-in example's.
+cannot-run-typed = The calculator cannot run here: { $reason }. The numbers you typed are NOT worked out. Any answer on this page is the built-in example's, not yours.
+
+## A drawn solid, given as a file
+
+reading-file = Working out { $file }, { $megabytes } MB.
+reading-large-file = Working out { $file }, { $megabytes } MB. A large drawing takes some seconds.
+file-empty = “{ $file }” is an empty file. Save the drawing again, or take the file out.
+file-too-large = “{ $file }” is { $megabytes } MB. Give a file of up to { $most } MB.
+
+## Why the calculator cannot run: these stand in `cannot-run` and `stopped`
+
+fault-no-workers = this browser has no workers
+fault-not-in-time = it did not start in time
+fault-worker-refused = the browser refused the worker
+fault-worker-stopped = the worker stopped
+fault-not-running = Python is not running
+fault-file-missing = a file of this folder is missing: { $file }
+fault-no-webassembly = this browser has no WebAssembly
+fault-webassembly-forbidden = this page is not allowed to use WebAssembly ({ $error })
+fault-server-said = { $file }: the server said { $status }
+fault-no-content = { $file }: the answer has no content
+fault-image-damaged = the memory image is damaged
+fault-no-such-road = from disk there is no ordinary road

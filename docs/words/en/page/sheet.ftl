@@ -1,0 +1,44 @@
+# Words of a worksheet's form and of the parts around its answer, as the built page has them.
+
+no-script = Scripts are off, so this page shows the finished example only. The numbers in the boxes belong to it.
+
+## The boxes
+
+units = Units
+units-us = US: in, lb
+units-si = SI: mm, kg
+# The samples that follow are written as a shop types them.
+typing = Type it as you read it:
+typing-bare-number = A bare number takes the unit beside the box.
+optional = optional
+not-given = not given
+flag-yes = Yes
+flag-no = No
+flag-not-looked-at = Not looked at
+row-add = Add one more
+row-take-out = Take this one out
+row-open = Open its boxes
+row-fold = Fold its boxes
+
+## Around the answer
+
+answer = Answer
+all-the-numbers = All the numbers
+the-working = The working
+rests-on = What it rests on
+signed = Signed
+date = Date
+load = Load
+
+## The record of an inspection
+
+record = The record
+record-how = One page, with every criterion, its source and the next date. Keep it with the part's papers.
+record-print = Print the record
+record-of-example = The example's numbers. This is no record of any part.
+record-next = Next full inspection
+record-part = Part, serial or tag number
+record-place = Where it is used
+record-inspector = Inspected by
+record-signature = Signature
+record-date = Date
