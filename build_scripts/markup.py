@@ -74,7 +74,8 @@ def caution(kind: str, text: str | Spans) -> str:
     if kind not in CAUTIONS:
         raise ValueError(f"there is no kind of caution {kind}; there are {', '.join(CAUTIONS)}")
     word = said(f"caution-word-{kind}")
-    return f'<div class="caution" data-kind="{kind}"><p><b class="caution-word">{word}.</b> {set_spans(text)}</p></div>'
+    html = rich(text) if isinstance(text, str) else set_spans(text)
+    return f'<div class="caution" data-kind="{kind}"><p><b class="caution-word">{word}.</b> {html}</p></div>'
 
 
 def seen_ring(checked: str) -> str:

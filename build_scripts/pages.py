@@ -52,7 +52,7 @@ from typing import Any
 import jinja2
 
 from build_scripts import answer_view, charts, ratings_index, table_words
-from build_scripts.answer_view import nodes_of, to_html
+from build_scripts.answer_view import to_html
 from build_scripts.lessons import LESSONS, lesson
 from build_scripts.markup import (
     attribute,
@@ -183,7 +183,7 @@ class Book:
         self._embedded[page] += 1
         own = _named_apart(drawing, f"d{self._embedded[page]}-")
         return tight(
-            to_html([["figure", {"class": "book-figure"}, own, ["figcaption", {}, *nodes_of(caption)]]])
+            f'<figure class="book-figure">{to_html([own])}<figcaption>{rich(caption)}</figcaption></figure>'
         )
 
     def _record(self, name: str, units: UnitSystem, inputs: Mapping[str, Any]) -> dict[str, Any]:

@@ -1,8 +1,8 @@
 """The same inputs give the same answer in the browser's Python as in this one.
 
 The browser runs another Python release on another processor and another mathematics library; this holds the two
-against each other for random inputs made from each worksheet's own declaration: results to 1e-12, words exactly, and
-drawings to the tenth of a unit in which they are written.
+against each other for random inputs made from each worksheet's own declaration: results to 1e-12, words and the
+elements of the page exactly, and drawings to the tenth of a unit in which they are written.
 """
 
 from __future__ import annotations
@@ -18,13 +18,16 @@ from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 from playwright.sync_api import Browser, Page
 
-from calc.answering import answer_json, declared_names, worksheet
+from build_scripts.answer_view import view_json
+from calc.answering import declared_names, worksheet
 from tests.browser.conftest import LIVE
 from tests.random_inputs import changed
 
 CASES = 200
 TOLERANCE = 1e-12
 COORDINATE = r"-?\d+\.\d+"
+DRAWN = ("d", "cx", "cy", "r", "x", "y")
+"""The attributes of a drawing that hold coordinates."""
 ONE_DRAWN_STEP = 0.11
 """Coordinates are written in tenths of a drawing unit; one that lies half-way may be rounded either way."""
 
@@ -41,7 +44,7 @@ def python_page(browser: Browser, served: str) -> Iterator[Page]:
 
 
 def differences(here: Any, there: Any, path: str = "") -> list[str]:
-    """Where two answers differ by more than the tolerance."""
+    """Where two answers differ: in a value by more than the tolerance, in a drawing by more than a step, else at all."""
     if isinstance(here, dict) and isinstance(there, dict) and here.keys() == there.keys():
         return [found for key in here for found in differences(here[key], there[key], f"{path}.{key}")]
     if isinstance(here, list) and isinstance(there, list) and len(here) == len(there):
@@ -50,27 +53,31 @@ def differences(here: Any, there: Any, path: str = "") -> list[str]:
     if isinstance(here, float) and isinstance(there, (float, int)):
         close = math.isclose(here, there, rel_tol=TOLERANCE, abs_tol=TOLERANCE)
         return [] if close else [f"{path}: {here!r} here, {there!r} in the browser"]
-    if path.endswith(".svg"):
-        (lines_here, at_here), (lines_there, at_there) = drawn(here), drawn(there)
-        if lines_here == lines_there:
-            pairs = enumerate(zip(at_here, at_there, strict=True))
-            return [
-                f"{path}: coordinate {i} is {one} here, {two} in the browser"
-                for i, (one, two) in pairs
-                if abs(one - two) > ONE_DRAWN_STEP
-            ]
+    if path.endswith(".data-value"):
+        return differences(value(here), value(there), path.removesuffix(".data-value"))
+    if path.rpartition(".")[2] in DRAWN:
+        (kept_here, at_here), (kept_there, at_there) = drawn(here), drawn(there)
+        near = len(at_here) == len(at_there) and all(
+            abs(one - two) <= ONE_DRAWN_STEP for one, two in zip(at_here, at_there, strict=True)
+        )
+        if kept_here == kept_there and near:
+            return []
     return [] if here == there else [f"{path}: {here!r} here, {there!r} in the browser"]
 
 
-def drawn(svg: str) -> tuple[str, list[float]]:
-    """A drawing without its coordinates, and the coordinates. Words keep their numbers: those are results."""
-    coordinates: list[float] = []
+def value(text: str) -> Any:
+    """The value of a result as its element has it: a number, a list, or a text."""
+    try:
+        found = json.loads(text)
+    except ValueError:
+        return text
+    return float(found) if isinstance(found, int) and not isinstance(found, bool) else found
 
-    def keep(match: re.Match[str]) -> str:
-        coordinates.extend(float(number) for number in re.findall(COORDINATE, match[0]))
-        return re.sub(COORDINATE, "#", match[0])
 
-    return re.sub(r'="[^"]*"', keep, svg), coordinates
+def drawn(attribute: str) -> tuple[str, list[float]]:
+    """An attribute of a drawing without its coordinates, and the coordinates."""
+    coordinates = [float(number) for number in re.findall(COORDINATE, attribute)]
+    return re.sub(COORDINATE, "#", attribute), coordinates
 
 
 def cases_of(name: str) -> list[dict[str, Any]]:
@@ -87,8 +94,8 @@ def cases_of(name: str) -> list[dict[str, Any]]:
     )
     @given(inputs=changed(sheet.inputs, dict(sheet.example)), units=st.sampled_from(["us", "si"]))
     def collect(inputs: dict[str, Any], units: str) -> None:
-        request = {"worksheet": name, "inputs": inputs, "units": units}
-        cases.append({"request": request, "here": json.loads(answer_json(json.dumps(request)))})
+        request = {"worksheet": name, "inputs": inputs, "units": units, "root": "../"}
+        cases.append({"request": request, "here": json.loads(view_json(json.dumps(request)))})
 
     collect()
     return cases

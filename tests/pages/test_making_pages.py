@@ -74,7 +74,7 @@ def test_wrong_calls_are_refused_by_name(book: Book) -> None:
 def test_an_answer_is_the_one_calc_gives(book: Book) -> None:
     """2,000 lb on two legs at 30 degrees: each leg pulls the load, 2,000 lb (1 / (2 sin 30) = 1)."""
     said = book.answer("sling-legs", "leg_tension", load="2000 lb", legs="2", known_by="angle", angle="30")
-    assert said.startswith("2,000 lb")
+    assert said.startswith('<span class="value">2,000 lb</span> (')
 
 
 def test_fractions_are_set_and_still_read_as_typed() -> None:

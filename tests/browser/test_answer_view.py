@@ -1,0 +1,48 @@
+"""What the script builds of an answer is, element by element, what the build wrote into the page."""
+
+from __future__ import annotations
+
+import pytest
+from playwright.sync_api import Page, expect
+
+from tests.browser.conftest import ANSWERED
+
+REGIONS = """() => Object.fromEntries([...document.querySelectorAll('calc-sheet [data-view]')]
+  .map((place) => [place.dataset.view, place.outerHTML]))"""
+SORTED = """(html) => {
+  // Attributes come in the order in which they were first set; what counts is which there are.
+  const sorted = (holder) => {
+    for (const one of holder.querySelectorAll('*')) {
+      const all = [...one.attributes].map((a) => [a.name, a.value]).sort();
+      for (const [name] of all) one.removeAttribute(name);
+      for (const [name, value] of all) one.setAttribute(name, value);
+    }
+    return holder.innerHTML;
+  };
+  return Object.fromEntries(Object.entries(html).map(([name, text]) => {
+    const holder = document.createElement(text.startsWith('<tbody') ? 'table' : 'div');
+    holder.innerHTML = text;
+    return [name, sorted(holder)];
+  }));
+}"""
+ANSWER_STATE = 'calc-sheet[data-answer-state="{}"]'
+
+
+@pytest.mark.parametrize("name", ["sling-legs", "hook-check", "load-weight"])
+def test_live_elements_are_those_of_the_build(name: str, page: Page, served: str) -> None:
+    page.route("**/linkwright.js", lambda route: route.abort())
+    page.goto(f"{served}work-out/{name}.html")
+    built = page.evaluate(REGIONS)
+    assert {"answer", "foot", "figure", "cautions", "numbers", "sources"} <= set(built)
+    page.unroute("**/linkwright.js")
+    page.goto(f"{served}work-out/{name}.html")
+    expect(page.locator(ANSWERED)).to_be_attached()
+    # A refusal takes everything off the page; then every region is built anew.
+    box = page.locator(".field-row:has(.unit) input:visible").first
+    typed = box.input_value()
+    box.fill("☃")
+    expect(page.locator(ANSWER_STATE.format("errors"))).to_be_attached()
+    assert page.locator("[data-sources] > li").count() == 0
+    box.fill(typed)
+    expect(page.locator(ANSWER_STATE.format("answered"))).to_be_attached()
+    assert page.evaluate(SORTED, page.evaluate(REGIONS)) == page.evaluate(SORTED, built)
