@@ -91,8 +91,6 @@ GROUPS = {
 """The groups of tables, and the heading under which each stands: the message `group-HEADING`."""
 PARTS = ("look-up", "work-out", "judge", "understand", "about")
 """The parts of the book, each the message `part-PART`."""
-ROOMS = ("lifting", "pulling", "inspecting", "heating", "hauling", "records")
-"""The rooms of calc, in the order of the shelves, each the message `room-ROOM`."""
 
 # Type faces: npm package, file, and the name it has on the site. Latin letters only; open font licence.
 FACES = (
@@ -550,7 +548,7 @@ class _Writer:
                     body += [self.jinja.get_template("ask.html").render(root="../", box="ask-box"), ""]
             else:
                 body = [split_front_matter((self.out / page).read_text(encoding="utf-8"))[1]]
-            order = list(dict.fromkeys([*map(group_title, GROUPS), *(say(f"room-{room}") for room in ROOMS)]))
+            order = list(dict.fromkeys([*map(group_title, GROUPS), *(say(f"room-{room}") for room in answering.ROOMS)]))
             for group in sorted(grouped, key=lambda g: (g == "", order.index(g) if g in order else 99, g)):
                 body += _index_group(part, group, grouped[group])
             meta = own or {"title": title, "description": lede}

@@ -22,7 +22,9 @@ from calc.inputs import BadInput, InputError
 from calc.words.facts import message
 from calc.words.writer import UnitSystem, Writer
 
-ROOMS = ("lifting", "pulling", "inspecting", "heating", "hauling", "records")
+ROOMS = ("lifting", "pulling", "inspecting", "heating", "records")
+"""The rooms of calc that hold worksheets, in the order in which lists name them. A module of one that has a WORKSHEET is a
+worksheet; the room's title is the message `room-NAME` of page/lists."""
 
 
 class NoSuchWorksheet(LookupError):

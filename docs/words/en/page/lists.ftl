@@ -38,7 +38,6 @@ room-lifting = Lifting
 room-pulling = Pulling and proving
 room-inspecting = Judging a part
 room-heating = Heat
-room-hauling = Hauling
 room-records = Records and units
 worksheets-that-judge = Worksheets that judge
 

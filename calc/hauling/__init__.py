@@ -1,1 +1,0 @@
-"""Hauling: tying a load down."""
