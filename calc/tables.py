@@ -21,7 +21,10 @@ from calc.words.facts import Sense
 
 Row = dict[str, str]
 
-_FOLDER = os.path.normpath(os.path.join(os.path.dirname(__file__), os.pardir, "tables"))
+_HERE = os.path.dirname(__file__)
+_CHECKOUT = os.path.normpath(os.path.join(_HERE, os.pardir, "tables"))
+_PACKED = os.path.join(_HERE, "packed", "tables")
+INDEX = "index.json"
 
 
 class NoSuchTable(LookupError):
@@ -68,9 +71,22 @@ class Table:
 
 
 def _text(file_name: str) -> str:
-    """The text of a file of the tables folder, whether it lies on disk or in the archive calc was loaded from."""
+    """The text of a file of the tables folder, whether it lies in a checkout, in the installed package or in the archive
+    calc was loaded from.
+    """
     loader = globals()["__spec__"].loader
-    return bytes(loader.get_data(os.path.join(_FOLDER, file_name))).decode("utf-8")
+    return bytes(loader.get_data(os.path.join(_folder(), file_name))).decode("utf-8")
+
+
+@functools.cache
+def _folder() -> str:
+    """Where the tables lie: in the package once it is installed, beside it in a checkout and in the page's archive."""
+    loader = globals()["__spec__"].loader
+    try:
+        loader.get_data(os.path.join(_PACKED, INDEX))
+    except OSError:
+        return _CHECKOUT
+    return _PACKED
 
 
 @dataclass(frozen=True)
@@ -83,7 +99,7 @@ class Meaning:
 
 @functools.cache
 def _index() -> dict[str, dict[str, tuple[Sense | Literal["by_row"], str]]]:
-    found: dict[str, dict[str, tuple[Sense | Literal["by_row"], str]]] = json.loads(_text("index.json"))
+    found: dict[str, dict[str, tuple[Sense | Literal["by_row"], str]]] = json.loads(_text(INDEX))
     return found
 
 

@@ -11,7 +11,9 @@ import pytest
 import calc
 
 MODULES = sorted(
-    found.name for found in pkgutil.walk_packages(calc.__path__, "calc.") if not found.name.endswith("__main__")
+    found.name
+    for found in pkgutil.walk_packages(calc.__path__, "calc.")
+    if not found.name.endswith("__main__")
 )
 
 

@@ -151,3 +151,11 @@ def test_counting_of_legs_by_the_printed_tables():
             assert found is not None
             assert found.value == factor
     assert ratings.legs_counted_by_osha(4).source == "osha-sling-guidance"
+
+
+def test_tables_are_read_from_the_package_once_they_lie_there(monkeypatch, tmp_path):
+    (tmp_path / "index.json").write_text("{}", encoding="utf-8")
+    monkeypatch.setattr(tables, "_PACKED", str(tmp_path))
+    assert tables._folder.__wrapped__() == str(tmp_path)
+    monkeypatch.setattr(tables, "_PACKED", str(tmp_path / "nowhere"))
+    assert tables._folder.__wrapped__() == tables._CHECKOUT
