@@ -9,12 +9,14 @@ from __future__ import annotations
 
 import base64
 import binascii
+import datetime
 import json
 import math
 from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass, field
 from typing import Any, ClassVar
 
+from calc.dates import read_date
 from calc.quantities import READING_UNITS, NotReadable, read_quantity, to_si
 from calc.words.facts import Cell, Fact, Listing, Message, Number, Option, Quantity, Sense, absent, message
 from calc.words.writer import UnitSystem
@@ -85,6 +87,11 @@ class Given:
         """A choice or a text; empty if not given."""
         value = self.values.get(name)
         return "" if value is None else str(value)
+
+    def date(self, name: str) -> datetime.date | None:
+        """A day; None if not given."""
+        value = self.values.get(name)
+        return value if isinstance(value, datetime.date) else None
 
     def flag(self, name: str) -> bool:
         """Yes or no; no if not given."""
@@ -399,6 +406,28 @@ class TextInput(Input):
         return "" if self.long else super().typed(given)
 
 
+class DateInput(Input):
+    """A day that lies behind: when something was inspected, made or tested. From 1970 to today."""
+
+    kind = "date"
+
+    def read(self, raw: Any, reading: Reading) -> datetime.date:
+        """The day."""
+        return read_date(str(single(raw)), today())
+
+    def accepted(self, words: str) -> Message:
+        """What would do."""
+        return message("accepted-date")
+
+    def _fact(self, value: Any, words: str) -> Fact:
+        return str(value)
+
+
+def today() -> datetime.date:
+    """The day on the clock of the machine that answers."""
+    return datetime.date.today()
+
+
 class FlagInput(Input):
     """Yes or no."""
 
@@ -600,6 +629,6 @@ def _from_json(given: Any) -> Any:
 
 
 __all__ = [
-    "BadInput", "Bounds", "ChoiceInput", "CountInput", "FileInput", "FlagInput", "Given", "Input", "InputError", "NumberInput",
+    "BadInput", "Bounds", "ChoiceInput", "CountInput", "DateInput", "FileInput", "FlagInput", "Given", "Input", "InputError", "NumberInput",
     "NumbersInput", "PointInput", "QuantityInput", "Reading", "RowsInput", "TextInput", "asked", "join", "read_inputs",
 ]  # fmt: skip

@@ -26,6 +26,8 @@ def single(declared: Input, example: Any = None) -> st.SearchStrategy[Any]:
         return st.sampled_from(list(declared.choices))
     if declared.kind == "flag":
         return st.sampled_from(["yes", "no"])
+    if declared.kind == "date":
+        return st.sampled_from(["2026-01-17", "17 Jan 2026", "1/17/2026", "5/6/2026", "2 Jan"])
     if declared.long:
         return pasted_log(str(example))
     if declared.kind == "text":
