@@ -4,6 +4,7 @@
     python3 build_scripts/handbook.py serve [--port N]   build the site and serve it on this machine
     python3 build_scripts/handbook.py site               build the site into site/
     python3 build_scripts/handbook.py test [PYTEST ARGS] set up what the tests need and run every check
+    python3 build_scripts/handbook.py daily              style, types and the quick tests: under a minute
     python3 build_scripts/handbook.py bench              measure speed and size beside a baseline
 
 Needs Python 3.11 or later and nothing else by hand: it makes its own virtual environment in .venv from a hash-locked
@@ -221,6 +222,19 @@ def test(arguments: list[str]) -> int:
     return module("pytest", *(arguments or whole), environment=environment)
 
 
+QUICK = ("tests/unit", "tests/published", "tests/data")
+"""The tests that need no browser, no finished site and no second library."""
+
+
+def daily() -> int:
+    """Style, types of Python and the quick tests."""
+    make_environment(SITE_LOCK)
+    make_environment(TEST_LOCK)
+    for title, command in checks()[:3]:
+        run(title, command)
+    return module("pytest", "-q", *QUICK)
+
+
 def bench(arguments: list[str]) -> int:
     """Measure; prints each figure beside its budget."""
     environment = set_up_tests()
@@ -241,6 +255,8 @@ def main(arguments: list[str]) -> int:
             return site()
         if command == "test":
             return test(rest)
+        if command == "daily":
+            return daily()
         if command == "bench":
             return bench(rest)
     except SetupFailed as failed:
