@@ -548,7 +548,9 @@ class _Writer:
                     body += [self.jinja.get_template("ask.html").render(root="../", box="ask-box"), ""]
             else:
                 body = [split_front_matter((self.out / page).read_text(encoding="utf-8"))[1]]
-            order = list(dict.fromkeys([*map(group_title, GROUPS), *(say(f"room-{room}") for room in answering.ROOMS)]))
+            order = list(
+                dict.fromkeys([*map(group_title, GROUPS), *(say(f"room-{room}") for room in answering.ROOMS)])
+            )
             for group in sorted(grouped, key=lambda g: (g == "", order.index(g) if g in order else 99, g)):
                 body += _index_group(part, group, grouped[group])
             meta = own or {"title": title, "description": lede}

@@ -11,8 +11,9 @@ from build_scripts.laws.tools import G, Tables, away, band, groups, num, rising,
 def law_metric_mode_factors(tables: Tables) -> list[str]:
     """EN 818-4 mode factors: two legs 1.4 and 1.0, three and four legs 2.1 and 1.5, within the step of preferred numbers.
 
-    DIN 5688 and EN 818 round to preferred numbers: 6 % either way. Two legs beyond 45 degrees, choke (0.8) and the
-    doubled endless choke (4.0) are printed exactly; choke on two legs is cut to the ten below.
+    DIN 5688 and EN 818 round to preferred numbers: 6 % either way. Two legs beyond 45 degrees and choke (0.8) are printed
+    exactly; choke on two legs is cut to the ten below. An endless chain choked has two parts, 0.8 each: 1.6. What the
+    source prints beside it, 4.0 times one leg, is four straight parts and no choke, so it has no place here.
     """
     found = []
     one = {
@@ -31,7 +32,6 @@ def law_metric_mode_factors(tables: Tables) -> list[str]:
         ("2", "straight", "45-60"): 1.0,
         ("1", "choke", "0"): 0.8,
         ("2", "choke", "45-60"): 0.8,
-        ("endless", "choke_double", "0"): 4.0,
     }
     for row in tables["chain-lifting-metric"]:
         case = (row["legs"], row["hitch"], row["angle_from_vertical"])

@@ -155,7 +155,9 @@ def _factors_kept(tables: Tables) -> dict[str, float]:
         rows = [
             r
             for r in tables[name]
-            if r.get("grade", "4") in {"4", "A"} and (r["unit"], name) != ("kN", "turnbuckles")
+            if r.get("grade", "4") in {"4", "A"}
+            and (r["unit"], name) != ("kN", "turnbuckles")
+            and r.get("make", "highway") == "highway"
         ]
         strong, rated = column(rows, key, quantity=above), column(rows, key, quantity=below)
         scale = {"chain": 1 / 9.80665, "wire_rope_sling": 0.95, "shackle_en_13889": 1 / 2000}.get(item, 1.0)

@@ -2,13 +2,48 @@
 
 from __future__ import annotations
 
-from build_scripts.laws.tools import LBF, Tables, away, band, groups, num, rising
+import math
+
+from build_scripts.laws.tools import LBF, Row, Tables, away, band, groups, num, rising
+
+THREADS_AN_INCH = {
+    "1/4": 20,
+    "5/16": 18,
+    "3/8": 16,
+    "1/2": 13,
+    "5/8": 11,
+    "3/4": 10,
+    "7/8": 9,
+    "1": 8,
+    "1-1/4": 7,
+    "1-3/8": 6,
+    "1-1/2": 6,
+    "1-3/4": 5,
+    "2": 4.5,
+    "2-1/4": 4.5,
+}
+"""Unified coarse threads (ASME B1.1), which both specifications call for."""
+
+
+def stress_area_in2(thread: str) -> float:
+    """Tensile stress area of a unified thread [in2]: 0.7854 (D - 0.9743 / n)2 (ASME B1.1)."""
+    return math.pi / 4 * (num(thread) - 0.9743 / THREADS_AN_INCH[thread]) ** 2
+
+
+def _by_ends(rows: list[Row]) -> dict[tuple[str, str], dict[str, float]]:
+    """Working load in pounds, (make, ends) -> thread -> load."""
+    found: dict[tuple[str, str], dict[str, float]] = {}
+    for row in rows:
+        if row["quantity"] == "working_load" and row["unit"] in ("lb", "lbf"):
+            found.setdefault((row["make"], row["ends"]), {})[row["thread_in"]] = num(row["value"])
+    return found
 
 
 def law_turnbuckles(tables: Tables) -> list[str]:
     """AASHTO M 269: break = 5 x working load exactly in pounds; kN and lb agree within the printed tenth."""
     found = []
-    for thread, rows in groups(tables["turnbuckles"], "thread_in").items():
+    highway = [row for row in tables["turnbuckles"] if row["make"] == "highway"]
+    for thread, rows in groups(highway, "thread_in").items():
         got = {(r["quantity"], r["unit"]): num(r["value"]) for r in rows}
         if len(got) != 4:
             found.append(f"turnbuckles/claims.csv {thread}: needs four values")
@@ -24,6 +59,55 @@ def law_turnbuckles(tables: Tables) -> list[str]:
                 -0.06,
                 0.06,
             )
-    for key, group in groups(tables["turnbuckles"], "quantity", "unit").items():
+    for key, group in groups(tables["turnbuckles"], "make", "ends", "quantity", "unit").items():
         found += rising("turnbuckles", key, ((num(r["thread_in"]), num(r["value"])) for r in group))
+    return found
+
+
+def law_two_specifications_agree(tables: Tables) -> list[str]:
+    """AASHTO M 269 (highways) and FF-T-791b (federal supply) rate a forged turnbuckle with eye or stub ends alike."""
+    loads = _by_ends(tables["turnbuckles"])
+    highway, forged = loads.get(("highway", "eye_or_stub"), {}), loads.get(("forged", "jaw_eye_or_stub"), {})
+    shared = highway.keys() & forged.keys()
+    found = [] if len(shared) == 6 else ["turnbuckles/claims.csv: two specifications share six threads"]
+    return found + [
+        f"turnbuckles/claims.csv {thread}: {highway[thread]:g} in one specification, {forged[thread]:g} in the other"
+        for thread in sorted(shared)
+        if highway[thread] != forged[thread]
+    ]
+
+
+def law_a_hook_holds_less(tables: Tables) -> list[str]:
+    """A hook opens long before an eye parts: less at every thread, half or less from 3/4 in up (FF-T-791b).
+
+    The four columns of the specification go through the same eleven threads; other makes hold less than forged ones.
+    """
+    loads = _by_ends(tables["turnbuckles"])
+    found = []
+    for make in ("forged", "other"):
+        eye, hook = loads.get((make, "jaw_eye_or_stub"), {}), loads.get((make, "hook"), {})
+        if eye.keys() != hook.keys() or len(eye) != 11:
+            found.append(f"turnbuckles/claims.csv {make}: needs eleven threads with both kinds of ends")
+            continue
+        for thread in eye:
+            most = 0.5 if num(thread) >= 0.75 else 0.72
+            found += band("turnbuckles", (thread, make, "hook"), hook[thread] / eye[thread], 0.37, most)
+    for ends in ("jaw_eye_or_stub", "hook"):
+        forged, other = loads.get(("forged", ends), {}), loads.get(("other", ends), {})
+        for thread in forged.keys() & other.keys():
+            found += band("turnbuckles", (thread, ends), other[thread] / forged[thread], 0.6, 0.95)
+    return found
+
+
+def law_stress_in_the_thread(tables: Tables) -> list[str]:
+    """The load of an eye, jaw or stub end over the stress area of its thread is one stress: 11,900 to 12,700 psi from 1/2 in
+    up, more below, where the threads are fine for their size (ASME B1.1 for the area).
+    """
+    found = []
+    loads = _by_ends(tables["turnbuckles"])
+    for key in (("highway", "eye_or_stub"), ("forged", "jaw_eye_or_stub")):
+        for thread, load in loads.get(key, {}).items():
+            stress = load / stress_area_in2(thread)
+            low, high = (11_900, 12_700) if num(thread) >= 0.5 else (13_300, 15_800)
+            found += band("turnbuckles", (thread, *key), stress, low, high)
     return found

@@ -13,7 +13,7 @@ note-european-letter-mark-lifting-chain = European letter mark of lifting chain.
 
 ## Cautions; table.toml says of which kind each is
 
-caution-no-mark-no-lift = No readable mark: no lifting use at all. For tie-down it counts as grade 30.
+caution-no-mark-no-lift = No readable mark: no lifting use at all. For tie-down it counts as grade 30 in the United States (49 CFR 393.108(d)); in Canada it counts as nothing.
 
 ## Columns
 

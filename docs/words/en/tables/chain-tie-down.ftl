@@ -6,7 +6,7 @@ description = Working load limits of tie-down chain by grade and size, as United
 ## Read before you use it
 
 note-maker-marked-limit-mark = Where the maker marked a limit, that mark counts, even where it differs from the table (393.108(b)).
-note-welded-steel-chain-no = Welded steel chain with no readable mark counts as grade 30 (393.108(d)).
+note-welded-steel-chain-no = Welded steel chain with no readable mark counts as grade 30 in the United States (49 CFR 393.108(d)). In Canada it counts as nothing: there the maker must have marked a limit (NSC Standard 10, section 11(4)).
 note-5-16-grade-80 = 5/16 in grade 80 (4,500 lb) stands below 5/16 in grade 70 (4,700 lb). That is how the law prints it: the two chains have different wire.
 note-law-prints-nothing-7 = The law prints nothing for 7/16 in grade 80 and grade 100.
 note-7-16-grade-30 = 7/16 in grade 30 was read as 3,700 lb in two reprints and is also recalled as 3,500 lb (1,590 kg). Until you have seen the law itself, count the lower.

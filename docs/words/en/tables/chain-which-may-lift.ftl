@@ -17,7 +17,7 @@ note-european-lifting-chain-grade-letter-t = European lifting chain, grade lette
 note-older-european-lifting-chain-grade = Older European lifting chain, grade letter P.
 note-hardware-proof-coil-chain-never = Hardware or proof coil chain is never used for hoisting.
 note-no-sling-without-readable-marks = No sling without readable marks from its maker.
-note-counts-grade-30-grade-30 = Counts as grade 30, at the grade 30 limit of its size.
+note-counts-grade-30-grade-30 = Counts as grade 30, at the grade 30 limit of its size, in the United States; in Canada as nothing.
 note-welded-heated-only-maker-equal = Welded or heated: only the maker or an equal body may repair and prove it.
 note-no-damaged-weakened-part-tie = No damaged or weakened part in a tie-down.
 

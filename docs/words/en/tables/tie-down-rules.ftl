@@ -35,6 +35,7 @@ word-rule-weakest-part = Weakest part
 word-rule-mark-governs = Mark governs
 word-rule-unmarked-cordage = Unmarked cordage
 word-rule-unmarked-chain = Unmarked chain
+word-rule-unmarked-in-canada = Unmarked, in Canada
 word-rule-wire-rope = Wire rope
 word-rule-unknown-wire-rope = Unknown wire rope
 word-rule-manila = Manila

@@ -81,7 +81,7 @@ grades = { $grades }
 candidate-as-new = { $size }: measures as new
 candidate-worn = { $size }: { $wear } of the wire gone
 
-why-no-grade = No mark names a grade. Unmarked chain never lifts; tied down, it counts as grade 30 of its size.
+why-no-grade = No mark names a grade. Unmarked chain never lifts. Tied down it counts as grade 30 of its size in the United States (49 CFR 393.108(d)) and as nothing in Canada.
 why-several-grades = The marks can mean grade { $grades }. The lowest rating is taken.
 why-not-read = Not read as a grade: { $words }.
 why-several-sizes = The wire fits more than one size, new or worn. The rating is that of the smallest.
