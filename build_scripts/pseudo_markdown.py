@@ -33,7 +33,8 @@ _KEPT = re.compile(
 _FRONT_MATTER = re.compile(r"\A---\n(.*?)\n---\n", re.DOTALL)
 _HEADING = re.compile(r"^(#{1,6} )(.+?)(\s*\{[^}]*\})?$", re.MULTILINE)
 _TEXT_LITERAL = re.compile(r'"((?:[^"\\]|\\.)*)"')
-_SPOKEN = re.compile(rf'\b({"|".join(SPOKEN_ATTRIBUTES)})="([^"{{}}]*)"')
+_SPOKEN = re.compile(rf'\b({"|".join(SPOKEN_ATTRIBUTES)})="([^"]*)"')
+_JINJA = re.compile(r"\{[{%].*?[%}]\}")
 
 
 def pseudo_page(text: str) -> str:
@@ -80,13 +81,18 @@ def _prose(text: str) -> str:
 
 def _kept(found: re.Match[str]) -> str:
     if found.group("tag"):
-        return _SPOKEN.sub(lambda one: f'{one.group(1)}="{pseudo_text(one.group(2))}"', found.group())
+        return _SPOKEN.sub(_spoken, found.group())
     expression = found.group("expression")
     if expression and expression.strip().startswith("caution("):
         call, comma, said = expression.partition(",")
         said = _TEXT_LITERAL.sub(lambda one: f'"{pseudo_markdown(one.group(1))}"', said)
         return f"{{{{{call}{comma}{said}}}}}"
     return found.group()
+
+
+def _spoken(found: re.Match[str]) -> str:
+    name, words = found.groups()
+    return f'{name}="{_between(words, _JINJA, pseudo_text, re.Match.group)}"'
 
 
 def _with_anchors(text: str) -> str:

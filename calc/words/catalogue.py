@@ -87,9 +87,16 @@ def _compiled(language: str) -> dict[str, Any]:
 
 
 def _youngest() -> float:
-    """When a file of words, or a folder of them, was last changed."""
-    return max(os.path.getmtime(folder) if name is None else os.path.getmtime(os.path.join(folder, name))
-               for folder, _folders, files in os.walk(_WORDS) for name in (None, *files))  # fmt: skip
+    """When a file of words, a folder of them, or how they are compiled was last changed."""
+    compiling = os.path.getmtime(os.path.join(_HERE, "compiling.py"))
+    return max(
+        compiling,
+        *(
+            os.path.getmtime(folder) if name is None else os.path.getmtime(os.path.join(folder, name))
+            for folder, _folders, files in os.walk(_WORDS)
+            for name in (None, *files)
+        ),
+    )
 
 
 __all__ = ["COMMON", "Catalogue", "NoWords", "catalogue", "messages"]

@@ -55,8 +55,7 @@ def compile_language(folder: Path, language: str) -> dict[str, Any]:
         raise WordsRefused(f"{source}: there are no words of {language}")
     if language == PSEUDO:
         scopes = {
-            scope: {key: pattern if scope == "writing" else pseudo(pattern) for key, pattern in found.items()}
-            for scope, found in scopes.items()
+            scope: {key: pseudo(pattern) for key, pattern in found.items()} for scope, found in scopes.items()
         }
     return {"language": language, "plural": PLURALS[language], "scopes": scopes}
 

@@ -7,12 +7,19 @@ import re
 from collections.abc import Iterator
 from html.parser import HTMLParser
 
+from calc.unit_factors import UNIT_FACTORS
+
 SPOKEN = ("title", "alt", "aria-label", "placeholder", "aria-description", "content")
 """Attributes that carry words; `content` only of a description."""
 UNSEEN = ("style", "code", "kbd", "samp")
 """Elements whose text is no prose."""
 RUN = re.compile(r"(?<![\w·./-])[a-z]+(?:[-’'][a-z]+)*[,;:]?(?:\s+[a-z]+(?:[-’'][a-z]+)*[,;:]?)+(?![\w·])")
 """Two or more plain words of small letters in a row. A word of the made-up language has letters that are not plain."""
+
+FRACTION = ("frac", "frac-dash")
+"""Classes of the elements that set a shop fraction within a sentence."""
+UNITS = frozenset(symbol for units in UNIT_FACTORS.values() for symbol in units)
+"""Symbols of units are the same in every language; a list of them is no sentence."""
 
 
 class _Page(HTMLParser):
@@ -24,6 +31,9 @@ class _Page(HTMLParser):
 
     def handle_starttag(self, tag: str, attrs: list[tuple[str, str | None]]) -> None:
         given = dict(attrs)
+        if given.get("class") in FRACTION:
+            self._open.append((FRACTION[0], ""))
+            return
         self._flush()
         for name in SPOKEN:
             if given.get(name) and (name != "content" or given.get("name") == "description"):
@@ -35,6 +45,9 @@ class _Page(HTMLParser):
             self._open.append((tag, str(given.get("type", "")) or str(given.get("id", ""))))
 
     def handle_endtag(self, tag: str) -> None:
+        if self._open and self._open[-1][0] == FRACTION[0]:
+            self._open.pop()
+            return
         self._flush()
         while self._open and self._open.pop()[0] != tag:
             pass
@@ -77,7 +90,10 @@ def texts_of_page(html: str) -> list[tuple[str, str]]:
 
 
 def english(text: str, allowed: tuple[str, ...] = ()) -> list[str]:
-    """Runs of plain words in a text, after what is allowed was taken out of it."""
-    for one in allowed:
-        text = text.replace(one, " ")
-    return [found.group() for found in RUN.finditer(text)]
+    """Runs of plain words in a text, after what is allowed was taken out of it, the longest first."""
+    if not RUN.search(text):
+        return []
+    for one in sorted({one for one in allowed if one and one in text}, key=len, reverse=True):
+        text = re.sub(rf"(?<!\w){re.escape(one)}(?!\w)", " § ", text)
+    runs = [found.group() for found in RUN.finditer(text)]
+    return [run for run in runs if not UNITS.issuperset(re.findall(r"[a-z]+", run))]
