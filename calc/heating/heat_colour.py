@@ -51,9 +51,13 @@ def _seen(colour: Colour) -> Option:
 
 @dataclass(frozen=True)
 class Found:
-    """The heat that a part reached [deg C], and the harms of it; no heat where no colour was seen."""
+    """The heat that a part reached [deg C], and the harms of it; no heat where no colour was seen and none was measured.
+
+    hotter -- which of colour and thermometer counts, where both were given
+    """
 
     heat: _Heat | Absent
+    hotter: Message | None
     harms: tuple[Harm, ...]
     what_happened: Message | Absent
     temperature_degc: float | Absent
@@ -64,19 +68,20 @@ class Found:
 
 def find(given: Given) -> Found:
     """The heat and its harms; see WORKSHEET for inputs and results."""
-    if given.text("colour") == _NO_COLOUR:
+    colour = given.text("colour")
+    seen = _by_colour(colour) if colour not in ("", _NO_COLOUR) else None
+    measured = _by_thermometer(given.si("temperature")) if given.has("temperature") else None
+    if seen is None and measured is None:
+        if not colour:
+            raise given.refuse("colour", "colour-missing")
         unseen = absent("cannot-be-told")
-        return Found(unseen, (), absent("nothing-told"), unseen, unseen, unseen, absent("none-seen"))
-    if given.has("colour"):
-        heat = _by_colour(given.text("colour"))
-    elif given.has("temperature"):
-        heat = _by_thermometer(given.si("temperature"))
-    else:
-        raise given.refuse("colour", "colour-missing")
+        return Found(unseen, None, (), absent("nothing-told"), unseen, unseen, unseen, absent("none-seen"))
+    heat, hotter = _hotter(seen, measured)
     met = tuple(harm for harm in harms() if harm.meets(heat.low_degc, heat.high_degc))
     reached = colour_at(heat.middle_degc)
     return Found(
         heat=heat,
+        hotter=hotter,
         harms=met,
         what_happened=_what_happened(met),
         temperature_degc=heat.middle_degc,
@@ -84,6 +89,20 @@ def find(given: Given) -> Found:
         temperature_high_degc=heat.high_degc,
         colour=message("colour-reached", seen=_seen(reached)) if reached else absent("none-yet"),
     )
+
+
+def _hotter(seen: _Heat | None, measured: _Heat | None) -> tuple[_Heat, Message | None]:
+    """The heat that counts, and which of two it is: the hotter end by end, so that neither hides what the other proves."""
+    both = [heat for heat in (seen, measured) if heat is not None]
+    if seen is None or measured is None:
+        return both[0], None
+    by_thermometer = measured.middle_degc > seen.middle_degc
+    return _Heat(
+        max(heat.middle_degc for heat in both),
+        max(heat.low_degc for heat in both),
+        max(heat.high_degc for heat in both),
+        (measured if by_thermometer else seen).told,
+    ), message("the-thermometer" if by_thermometer else "the-colour")
 
 
 def _what_happened(met: tuple[Harm, ...]) -> Message:
@@ -95,11 +114,8 @@ def _what_happened(met: tuple[Harm, ...]) -> Message:
 
 def judge(found: Found) -> tuple[Reason, ...]:
     """A heat over the coolest band of harm stops rated hardware; below it, or unseen, nothing is known."""
-    return (
-        _of_the_heat(found.heat),
-        note("time-and-bare-steel"),
-        note("dim-light"),
-    )
+    told = (_of_the_heat(found.heat), note("time-and-bare-steel"), note("dim-light"))
+    return told if found.hotter is None else (*told, note("hotter-counts", "warning", which=found.hotter))
 
 
 def _of_the_heat(heat: _Heat | Absent) -> Reason:
@@ -160,13 +176,14 @@ WORKSHEET = Worksheet(
             dimension="temperature",
             bounds=Bounds(at_least=-459.67, at_most=2750),
             required=False,
+            sense="demand",
         ),
     ),
     results=(
         Result("what_happened"),
         Result("temperature", "temperature"),
         Result("temperature_low", "temperature"),
-        Result("temperature_high", "temperature", "demand"),
+        Result("temperature_high", "temperature"),
         Result("colour"),
     ),
     find=find,

@@ -12,10 +12,19 @@ from dataclasses import dataclass
 from calc.comparing import exceeds
 from calc.declaration import Citation, Figure, Result, Step, Worksheet, step
 from calc.figures.heat_hook import HookSection, HookWords, OutlineRow, hook_stress_figure
-from calc.heating.curved_beam import CurvedSection, circle, section_of_strips, tee_strips, trapezoid_strips
+from calc.heating.curved_beam import (
+    MOST_SLENDER_FLANGE,
+    CurvedSection,
+    WorkingFlange,
+    circle,
+    section_of_strips,
+    tee_strips,
+    trapezoid_strips,
+    working_flange,
+)
 from calc.inputs import Bounds, ChoiceInput, Given, QuantityInput
-from calc.reasons import Reason, note, stop, unknown
-from calc.words.facts import Absent, Quantity, absent, length, message
+from calc.reasons import Reason, note
+from calc.words.facts import Absent, Number, Quantity, absent, length, message
 from calc.words.writer import Writer
 
 SHARPEST_BEND = 0.2
@@ -31,10 +40,19 @@ _CURVE_PARTS = 40
 
 @dataclass(frozen=True)
 class _Bar:
-    """The section of the bar, and its outline as drawn."""
+    """The section of the bar, and its outline as drawn.
+
+    section -- as far as it works: of a T, with what of its flange carries the bend
+    whole -- the section as it is cut
+    flange -- of a T, what of its flange carries the bend; None for any other shape
+    flange_m -- of a T, how wide and how deep its flange is
+    """
 
     section: CurvedSection
     outline: tuple[OutlineRow, ...]
+    whole: CurvedSection
+    flange: WorkingFlange | None = None
+    flange_m: tuple[float, float] = (0.0, 0.0)
 
     @property
     def depth_m(self) -> float:
@@ -50,15 +68,16 @@ def _bar(given: Given) -> _Bar:
         return _tee(given)
     depth, width = given.si("depth"), given.si("inner_width")
     outer_width = width if shape == "rectangle" else given.si("outer_width")
-    strips = trapezoid_strips(inner, depth, width, outer_width)
-    return _Bar(section_of_strips(strips), ((inner, width / 2), (inner + depth, outer_width / 2)))
+    section = section_of_strips(trapezoid_strips(inner, depth, width, outer_width))
+    return _Bar(section, ((inner, width / 2), (inner + depth, outer_width / 2)), section)
 
 
 def _round(inner_m: float, diameter_m: float) -> _Bar:
     half = diameter_m / 2
     turns = [math.pi * part / _ROUND_PARTS for part in range(_ROUND_PARTS + 1)]
     outline = tuple((inner_m + half * (1 - math.cos(turn)), half * math.sin(turn)) for turn in turns)
-    return _Bar(circle(inner_m, diameter_m), outline)
+    section = circle(inner_m, diameter_m)
+    return _Bar(section, outline, section)
 
 
 def _tee(given: Given) -> _Bar:
@@ -70,7 +89,25 @@ def _tee(given: Given) -> _Bar:
         raise given.refuse("outer_width", "web-too-wide")
     step_m = inner + flange
     outline = ((inner, width / 2), (step_m, width / 2), (step_m, web / 2), (inner + depth, web / 2))
-    return _Bar(section_of_strips(tee_strips(inner, depth, width, flange, web)), outline)
+    works = _flange_of_tee(given, (width - web) / 2, inner + flange / 2, flange)
+    working_width = web + works.share * (width - web)
+    return _Bar(
+        section_of_strips(tee_strips(inner, depth, working_width, flange, web)),
+        outline,
+        section_of_strips(tee_strips(inner, depth, width, flange, web)),
+        works,
+        (width, flange),
+    )
+
+
+def _flange_of_tee(
+    given: Given, projection_m: float, middle_radius_m: float, depth_m: float
+) -> WorkingFlange:
+    """What of the flange works; refuses one thinner against its width than the correction is printed for."""
+    works = working_flange(projection_m, middle_radius_m, depth_m)
+    if exceeds(works.slenderness, MOST_SLENDER_FLANGE):
+        raise given.refuse("flange_depth", "flange-too-thin", most=Number(MOST_SLENDER_FLANGE))
+    return works
 
 
 def _hold_the_bend(given: Given, bar: _Bar) -> None:
@@ -81,13 +118,17 @@ def _hold_the_bend(given: Given, bar: _Bar) -> None:
         raise given.refuse("inner_radius", "bend-out-of-range", low=length(low), high=length(high))
 
 
-def _arm_m(given: Given, section: CurvedSection) -> float:
-    """From the line of the load to the middle of the section [m]; left out, the load hangs under the middle of the bend."""
-    arm = given.si("arm") if given.has("arm") else section.centroid_radius_m
-    to_edge = section.centroid_radius_m - section.inner_radius_m
+def _arm_m(given: Given, bar: _Bar) -> float:
+    """From the line of the load to the middle of what works of the section [m].
+
+    The reader measures to the middle of the section as it is cut; what works of a T has its middle farther out.
+    """
+    whole = bar.whole.centroid_radius_m
+    arm = given.si("arm") if given.text("load_line") == "measured" else whole
+    to_edge = whole - bar.whole.inner_radius_m
     if arm <= to_edge:
         raise given.refuse("arm", "arm-crosses", to_edge=length(to_edge))
-    return arm
+    return arm + bar.section.centroid_radius_m - whole
 
 
 @dataclass(frozen=True)
@@ -107,6 +148,8 @@ class Found:
     bending_moment_nm: float
     bead_stress_pa: float | Absent
     times_plain_pull: float
+    flange_share: float | Absent
+    flange_sideways_pa: float | Absent
 
     def stress_pa(self, radius_m: float) -> float:
         """Stress along the bar [Pa] at a radius."""
@@ -123,7 +166,7 @@ def find(given: Given) -> Found:
     bar = _bar(given)
     _hold_the_bend(given, bar)
     section = bar.section
-    arm, load_n = _arm_m(given, section), given.si("load")
+    arm, load_n = _arm_m(given, bar), given.si("load")
     moment = load_n * arm
     inner = section.stress_pa(section.inner_radius_m, load_n, moment)
     bead_radius = _bead_radius_m(given.text("bead_at"), section)
@@ -142,8 +185,18 @@ def find(given: Given) -> Found:
         bead_stress_pa=bead_radius
         if isinstance(bead_radius, Absent)
         else section.stress_pa(bead_radius, load_n, moment),
-        times_plain_pull=inner / (load_n / section.area_m2),
+        times_plain_pull=inner / (load_n / bar.whole.area_m2),
+        flange_share=absent("no-flange") if bar.flange is None else bar.flange.share,
+        flange_sideways_pa=_flange_sideways_pa(bar, load_n, moment),
     )
+
+
+def _flange_sideways_pa(bar: _Bar, load_n: float, moment_nm: float) -> float | Absent:
+    """Squeeze across the inner face of a T's flange at its web [Pa], by Bleich; the flange bends away from the bend."""
+    if bar.flange is None:
+        return absent("no-flange")
+    middle = bar.section.inner_radius_m + bar.flange_m[1] / 2
+    return bar.flange.sideways * bar.section.stress_pa(middle, load_n, moment_nm)
 
 
 def _bead_radius_m(bead_at: str, section: CurvedSection) -> float | Absent:
@@ -156,19 +209,16 @@ def _bead_radius_m(bead_at: str, section: CurvedSection) -> float | Absent:
 
 
 def judge(found: Found) -> tuple[Reason, ...]:
-    """A stress is no rating; a bead stops."""
-    return (
-        _of_the_bead(found.bead_stress_pa),
-        note("never-backwards", "prohibition"),
-        note("left-out"),
-    )
+    """A stress is no rating, and a welded hook has none: a study, which gives no verdict on a part."""
+    told = (_of_the_bead(found.bead_stress_pa), note("never-backwards", "prohibition"), note("left-out"))
+    return told if found.bar.flange is None else (*told, note("flange", "warning"))
 
 
 def _of_the_bead(bead_stress_pa: float | Absent) -> Reason:
     if isinstance(bead_stress_pa, Absent):
-        return unknown("a-stress")
+        return note("a-stress")
     way = message("pull" if bead_stress_pa >= 0 else "squeeze")
-    return stop("bead", stress=_stress(abs(bead_stress_pa)), way=way)
+    return note("bead", "prohibition", stress=_stress(abs(bead_stress_pa)), way=way)
 
 
 def _stress(stress_pa: float) -> Quantity:
@@ -180,12 +230,25 @@ def work(found: Found) -> tuple[Step, ...]:
     """The lines of the working."""
     inner, outer = found.bar.section.inner_radius_m, found.bar.section.outer_radius_m
     return (
+        *_flange_steps(found.bar),
         step("middle", inner=length(inner)),
         step("neutral-radius"),
         step("eccentricity"),
         step("moment", arm_used=length(found.arm_m)),
         step("inside", radius=length(inner), stress=_stress(found.inner_stress_pa)),
         step("outside", radius=length(outer), stress=_stress(found.outer_stress_pa)),
+    )
+
+
+def _flange_steps(bar: _Bar) -> tuple[Step, ...]:
+    """What of a T's flange counts, and how it bends sideways."""
+    if bar.flange is None:
+        return ()
+    slenderness, sideways = Number(bar.flange.slenderness), Number(bar.flange.sideways)
+    width, deep = (length(one) for one in bar.flange_m)
+    return (
+        step("flange", slenderness=slenderness, width=width, deep=deep),
+        step("flange-sideways", sideways=sideways),
     )
 
 
@@ -237,8 +300,15 @@ WORKSHEET = Worksheet(
         ),
         QuantityInput("flange_depth", dimension="length", bounds=_SIDE, shown_when={"shape": ("tee",)}),
         QuantityInput("inner_radius", dimension="length", bounds=Bounds(above=0, at_most=800)),
-        QuantityInput("load", dimension="force", bounds=Bounds(above=0, at_most=5_000_000)),
-        QuantityInput("arm", dimension="length", bounds=Bounds(above=0, at_most=4000), required=False),
+        QuantityInput("load", dimension="force", bounds=Bounds(above=0, at_most=5_000_000), sense="demand"),
+        ChoiceInput("load_line", choices=("middle", "measured")),
+        QuantityInput(
+            "arm",
+            dimension="length",
+            bounds=Bounds(above=0, at_most=4000),
+            shown_when={"load_line": ("measured",)},
+            sense="demand",
+        ),
         ChoiceInput("bead_at", choices=("none", "inner", "side", "outer"), default="none"),
     ),
     results=(
@@ -251,11 +321,14 @@ WORKSHEET = Worksheet(
         Result("bending_moment", "torque"),
         Result("bead_stress", "pressure", "plain", *_STRESS_UNITS),
         Result("times_plain_pull"),
+        Result("flange_share", "fraction"),
+        Result("flange_sideways", "pressure", "demand", *_STRESS_UNITS),
     ),
     find=find,
     judge=judge,
     work=work,
     draw=draw,
+    rates=False,
     large="inner_stress",
     example={
         "shape": "trapezoid",
@@ -264,10 +337,11 @@ WORKSHEET = Worksheet(
         "outer_width": "1/2 in",
         "inner_radius": "5/8 in",
         "load": "2,800 lb",
+        "load_line": "middle",
         "bead_at": "inner",
     },
     citations=(
-        Citation("boresi-schmidt", "chapter 9, curved beams"),
+        Citation("boresi-schmidt", "chapter 9, curved beams; table 9.3, flanges"),
         Citation("shigley", "section 3-18, curved beams"),
     ),
 )

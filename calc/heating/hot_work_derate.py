@@ -15,15 +15,19 @@ from calc.declaration import Citation, Figure, Result, Step, Worksheet, step
 from calc.figures.heat_rules import HeatRules, heat_rules_figure
 from calc.heating.chain_heat import RuleAnswer, asme_bands, asme_rule, en_bands, en_rule
 from calc.inputs import Bounds, ChoiceInput, Given, QuantityInput
+from calc.lifting.condition import ALTERED, GOOD, condition_input, condition_of, judge_condition
+from calc.lifting.grade_input import GradeInput
 from calc.ratings import TIE_DOWN_ONLY_GRADES
-from calc.reasons import Reason, caution, note, stop
+from calc.reasons import Reason, caution, note, stop, unknown
 from calc.tables import table, value_si
 from calc.words.facts import Absent, Fact, Listing, Message, Number, absent, degrees, message, weight
 from calc.words.writer import Writer
 
-Outcome = Literal["heated-by-accident", "ties-down-only", "forbidden", "lasting-loss", "less-while-hot"]
+Outcome = Literal["ties-down-only", "heated-by-accident", "forbidden", "lasting-loss", "less-while-hot"]
 """What becomes of the rating: the first three leave none, a lasting loss stops, and else less is left while hot."""
-_BARRED: tuple[Outcome, ...] = ("heated-by-accident", "ties-down-only", "forbidden")
+_EUROPEAN_4 = "M"
+"""How grade 4 of EN 818 is chosen: by its letter, for the number is stamped on grade 43 too."""
+_BARRED: tuple[Outcome, ...] = ("ties-down-only", "heated-by-accident", "forbidden")
 
 
 @dataclass(frozen=True)
@@ -61,6 +65,8 @@ class Found:
     temperature_degc: float
     rules: _Rules
     outcome: Outcome
+    condition: str
+    planned: bool
     rating_hot_kg: float | Absent
     rating_after_kg: float | Absent
     rule: Message | Absent
@@ -70,45 +76,66 @@ class Found:
     @property
     def barred(self) -> bool:
         """Whether there is no rating, hot or cold."""
-        return self.outcome in _BARRED
+        return _barred(self.outcome, self.condition)
 
 
 def find(given: Given) -> Found:
     """Both rules and the stricter of them; see WORKSHEET for inputs and results."""
-    grade, temperature, rating = given.text("grade"), given.si("temperature"), given.si("rating")
+    temperature, rating = given.si("temperature"), given.si("rating")
+    grade = "4" if given.text("grade") == _EUROPEAN_4 else given.text("grade")
     rules = _Rules(asme_rule(grade, temperature), en_rule(grade, temperature))
-    outcome = _outcome(given, rules)
-    barred = outcome in _BARRED
-    none = absent("none-allowed")
+    outcome, condition = _outcome(given, grade, rules), condition_of(given)
+    barred = _barred(outcome, condition)
+    planned = given.text("how_known") == "measured"
+    told = not barred and planned and condition == GOOD
     return Found(
         grade=grade,
         rating_kg=rating,
         temperature_degc=temperature,
         rules=rules,
         outcome=outcome,
-        rating_hot_kg=none if barred else rating * rules.share_left(),
-        rating_after_kg=none if barred else _after_kg(rating, rules.asme),
+        condition=condition,
+        planned=planned,
+        rating_hot_kg=_usable_kg(rating, rules, outcome, told, barred),
+        rating_after_kg=_after_kg(rating, rules.asme) if told else _none(barred),
         rule=absent("no-rule-allows") if barred else rules.governing(),
-        rating_hot_asme_kg=_hot_kg(rating, rules.asme, barred),
-        rating_hot_en_kg=_hot_kg(rating, rules.en, barred),
+        rating_hot_asme_kg=_hot_kg(rating, rules.asme, told),
+        rating_hot_en_kg=_hot_kg(rating, rules.en, told),
     )
 
 
-def _outcome(given: Given, rules: _Rules) -> Outcome:
-    """What becomes of the rating; how the heat is known comes before what the rules say of it."""
+def _barred(outcome: Outcome, condition: str) -> bool:
+    """Whether there is no rating, hot or cold: by what the rules say, or because the chain was altered."""
+    return outcome in _BARRED or condition in ALTERED
+
+
+def _none(barred: bool) -> Absent:
+    """No rating: none is allowed, or too little was said for one."""
+    return absent("none-allowed" if barred else "too-little-said")
+
+
+def _usable_kg(rating_kg: float, rules: _Rules, outcome: Outcome, told: bool, barred: bool) -> float | Absent:
+    """What the stricter rule leaves while hot [kg], where the chain may be used in this heat at all."""
+    if not told:
+        return _none(barred)
+    return rating_kg * rules.share_left() if outcome == "less-while-hot" else absent("none-with-lasting-loss")
+
+
+def _outcome(given: Given, grade: str, rules: _Rules) -> Outcome:
+    """What becomes of the rating; the grade comes first, then how the heat is known, then what the rules say of it."""
+    if grade in TIE_DOWN_ONLY_GRADES:
+        return "ties-down-only"
     if given.text("how_known") == "found":
         return "heated-by-accident"
-    if given.text("grade") in TIE_DOWN_ONLY_GRADES:
-        return "ties-down-only"
     if rules.forbid:
         return "forbidden"
     after = rules.asme.after
     return "lasting-loss" if after is not None and exceeds(1.0, after) else "less-while-hot"
 
 
-def _hot_kg(rating_kg: float, rule: RuleAnswer, barred: bool) -> float | Absent:
-    """What a rule leaves while hot [kg], or its words where it leaves nothing or may not be used."""
-    if barred or rule.hot is None:
+def _hot_kg(rating_kg: float, rule: RuleAnswer, told: bool) -> float | Absent:
+    """What a rule prints while hot [kg], or its words where it leaves nothing or nothing may be told of this chain."""
+    if not told or rule.hot is None:
         return absent("as-the-rule-says", said=rule.said)
     return rating_kg * rule.hot
 
@@ -120,7 +147,9 @@ def _after_kg(rating_kg: float, asme: RuleAnswer) -> float | Absent:
 
 def judge(found: Found) -> tuple[Reason, ...]:
     """Heat never leaves more; where a rule forbids, or nobody planned the heat, it leaves nothing."""
-    reasons = [_of_the_outcome(found)]
+    reasons = [_of_the_outcome(found), *judge_condition(found.condition)]
+    if not found.planned and found.outcome != "heated-by-accident":
+        reasons.append(unknown("how-not-said"))
     if not found.barred:
         reasons.append(note("rules-differ"))
     reasons.append(note("planned-heat-only", "prohibition"))
@@ -131,13 +160,11 @@ def judge(found: Found) -> tuple[Reason, ...]:
 
 
 def _of_the_outcome(found: Found) -> Reason:
-    if found.outcome == "heated-by-accident":
-        return Reason("heated-by-accident", "unknown", kind="prohibition")
     if found.outcome == "ties-down-only":
         return stop("ties-down-only", mark=found.grade)
     if found.outcome == "forbidden":
         return stop("forbidden", who=_who_forbids(found.rules))
-    return stop("lasting-loss") if found.outcome == "lasting-loss" else caution("less-while-hot")
+    return caution("less-while-hot") if found.outcome == "less-while-hot" else stop(found.outcome)
 
 
 def _who_forbids(rules: _Rules) -> Listing:
@@ -153,7 +180,9 @@ def _shackles_stop() -> Fact:
 
 def work(found: Found) -> tuple[Step, ...]:
     """Each printed share of the rating."""
-    if found.barred:
+    if found.barred or (
+        isinstance(found.rating_hot_asme_kg, Absent) and isinstance(found.rating_hot_en_kg, Absent)
+    ):
         return ()
     asme, en = found.rules.asme, found.rules.en
     shares = (("asme-hot", asme.hot), ("en-hot", en.hot), ("asme-after", asme.after))
@@ -195,17 +224,25 @@ def cite(found: Found) -> tuple[Citation, ...]:
 WORKSHEET = Worksheet(
     name="hot-work-derate",
     inputs=(
-        ChoiceInput("grade", choices=("80", "100", "5", "4", "70", "43", "30")),
-        QuantityInput("rating", dimension="weight", bounds=Bounds(above=0, at_most=2_000_000)),
-        QuantityInput("temperature", dimension="temperature", bounds=Bounds(at_least=-459.67, at_most=2800)),
-        ChoiceInput("how_known", choices=("measured", "found"), default="measured"),
+        GradeInput("grade", choices=("80", "100", "5", _EUROPEAN_4, "70", "43", "30")),
+        QuantityInput(
+            "rating", dimension="weight", bounds=Bounds(above=0, at_most=2_000_000), sense="capacity"
+        ),
+        QuantityInput(
+            "temperature",
+            dimension="temperature",
+            bounds=Bounds(at_least=-459.67, at_most=2800),
+            sense="demand",
+        ),
+        ChoiceInput("how_known", choices=("measured", "found"), required=False),
+        condition_input(),
     ),
     results=(
         Result("rating_hot", "weight", "capacity"),
-        Result("rating_after", "weight", "capacity"),
+        Result("rating_after", "weight", "capacity", printed=True),
         Result("rule"),
-        Result("rating_hot_asme", "weight", "capacity"),
-        Result("rating_hot_en", "weight", "capacity"),
+        Result("rating_hot_asme", "weight", "capacity", printed=True),
+        Result("rating_hot_en", "weight", "capacity", printed=True),
     ),
     find=find,
     judge=judge,
@@ -213,8 +250,14 @@ WORKSHEET = Worksheet(
     draw=draw,
     cite=cite,
     shown=shown,
-    shares=("shared/chain-heat",),
+    shares=("shared/chain-heat", "shared/condition"),
     large="rating_hot",
-    example={"grade": "80", "rating": "7,100 lb", "temperature": "450 °F"},
+    example={
+        "grade": "80",
+        "rating": "7,100 lb",
+        "temperature": "450 °F",
+        "how_known": "measured",
+        "condition": "marked-good",
+    },
     citations=(Citation("osha-1910-184", "1910.184(e)(6)"),),
 )

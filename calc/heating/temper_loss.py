@@ -24,7 +24,7 @@ from calc.heating.tempering import (
 from calc.heating.weld_cooling import HARDENS_ABOVE_DEGC
 from calc.inputs import Bounds, ChoiceInput, Given, QuantityInput, RowsInput
 from calc.quantities import from_si
-from calc.reasons import Reason, note, stop, unknown
+from calc.reasons import Reason, note, unknown
 from calc.words.facts import Absent, Fact, Message, Number, Quantity, absent, degrees, known, message
 from calc.words.writer import Writer
 
@@ -88,6 +88,11 @@ def _heat(row: Given) -> Heat:
     return Heat(row.si("heated_to"), from_si(row.si("minutes"), "h", "time"))
 
 
+def _more_heats(given: Given) -> tuple[Given, ...]:
+    """The rows of the heats after the second."""
+    return given.rows("more_heats") if given.text("heats") == "several" else ()
+
+
 @dataclass(frozen=True)
 class Found:
     """The test piece before and after."""
@@ -119,7 +124,7 @@ def find(given: Given) -> Found:
     """Strength and hardness before and after; see WORKSHEET for inputs and results."""
     steel = tempered_steel(given.text("steel"))
     at = _tempered_at_degc(given, steel)
-    heats = tuple(_heat(row) for row in (given, *given.rows("more_heats")))
+    heats = tuple(_heat(row) for row in (given, *_more_heats(given)))
     before = steel.as_tempered_pa(at)
     after = _after(steel, at, heats)
     hard_before = rockwell(before)
@@ -169,7 +174,7 @@ def _strength(strength_pa: float) -> Quantity:
 
 
 def judge(found: Found) -> tuple[Reason, ...]:
-    """What the heats did to the test piece; nothing rates a hook."""
+    """What the heats did to the test piece, or that it cannot be told; a study, which gives no verdict on a part."""
     return (
         _of_the_piece(found),
         note("a-test-piece", "prohibition"),
@@ -181,11 +186,11 @@ def judge(found: Found) -> tuple[Reason, ...]:
 def _of_the_piece(found: Found) -> Reason:
     steel = found.steel.name
     if not isinstance(found.after, Absent):
-        return unknown("tempered-again", steel=steel)
+        return note("tempered-again", steel=steel)
     if found.after.code == "turned-to-austenite":
         annealed = condition_pa(steel, "annealed", "yield_strength")
         hottest = known(found.hottest_degc, "temperature")
-        return stop("hardened-again", steel=steel, hottest=hottest, soft=_strength(annealed))
+        return unknown("hardened-again", steel=steel, hottest=hottest, soft=_strength(annealed))
     if found.after.code == "hotter-than-tested":
         return unknown("hotter-than-tested", limit=known(HOTTEST_TEMPER_DEGC, "temperature"))
     return unknown("softer-than-measured", steel=steel, **found.after.facts)
@@ -250,17 +255,23 @@ def draw(found: Found, writer: Writer) -> Figure:
 
 _TEMPERATURE = Bounds(above=-459.67, at_most=2750)
 _HEAT = (
-    QuantityInput("heated_to", dimension="temperature", bounds=_TEMPERATURE),
-    QuantityInput("minutes", dimension="time", bounds=Bounds(above=0, at_most=1440)),
+    QuantityInput("heated_to", dimension="temperature", bounds=_TEMPERATURE, sense="demand"),
+    QuantityInput("minutes", dimension="time", bounds=Bounds(above=0, at_most=1440), sense="demand"),
 )
 
 WORKSHEET = Worksheet(
     name="temper-loss",
     inputs=(
-        ChoiceInput("steel", choices=tempered_steel_names(), default="4140"),
+        ChoiceInput("steel", choices=tempered_steel_names()),
         QuantityInput("tempered_at", dimension="temperature", bounds=_TEMPERATURE),
         *_HEAT,
-        RowsInput("more_heats", bounds=Bounds(at_least=0, at_most=12), required=False, columns=_HEAT),
+        ChoiceInput("heats", choices=("one", "several")),
+        RowsInput(
+            "more_heats",
+            bounds=Bounds(at_least=1, at_most=12),
+            columns=_HEAT,
+            shown_when={"heats": ("several",)},
+        ),
     ),
     results=(
         Result("strength_after", "pressure", "plain", *_STRENGTH_UNITS),
@@ -276,8 +287,15 @@ WORKSHEET = Worksheet(
     draw=draw,
     cite=lambda found: (Citation("temper-data-pages", f"AISI {found.steel.name}"),),
     shown=shown,
+    rates=False,
     large="strength_after",
-    example={"steel": "4140", "tempered_at": "800 °F", "heated_to": "1,200 °F", "minutes": "5 min"},
+    example={
+        "steel": "4140",
+        "tempered_at": "800 °F",
+        "heated_to": "1,200 °F",
+        "minutes": "5 min",
+        "heats": "one",
+    },
     citations=(
         Citation("hollomon-jaffe", "100 to 700 °C, 10 s to 24 h"),
         Citation("astm-a370", "hardness conversion"),

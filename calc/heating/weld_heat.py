@@ -7,6 +7,7 @@ It gives no strength, no preheat and no repair: a welded part cannot be rated.
 
 from __future__ import annotations
 
+import math
 from dataclasses import dataclass
 
 from calc.comparing import exceeds
@@ -60,11 +61,16 @@ from calc.words.writer import Writer
 
 LEAST_HEAT_J_PER_M, MOST_HEAT_J_PER_M = 0.2e6, 5.0e6
 """Heat input over which a cooling time is answered [J/m]: what hand welding spans; the formula is checked for no more."""
+LEAST_VOLTS_V, LEAST_AMPS_A = 5.0, 5.0
+"""Arc voltage [V] and current [A] under which no bead is laid by hand: thin TIG work ends at some 5 A and 10 V (common
+practice, no source)."""
 HOTTEST_START_DEGC = 350.0
 """Greatest steel temperature before the bead that is answered [deg C]."""
 HOTTEST_PART_DEGC = 500.0
 """Above this mean heat of the part [deg C] the balance with a cold specific heat is not given."""
 _LAST_PLACES = 1e-9
+_ONE_STEP_HV = 10
+"""To what step a hardness is told [HV]; the fits are no closer."""
 
 
 @dataclass(frozen=True)
@@ -109,7 +115,7 @@ def _steels(given: Given) -> tuple[Steel, ...]:
         return tuple(steel(known) for known in steel_names())
     if name != "composition":
         return (steel(name),)
-    shares = {sign: given.si(element) * 100 if given.has(element) else 0.0 for element, sign in ELEMENTS}
+    shares = {sign: given.si(element) * 100 for element, sign in ELEMENTS}
     total = sum(shares.values())
     if total > 100.0 + _LAST_PLACES:
         raise given.refuse("carbon", "over-the-whole", total=Number(total, 4))
@@ -135,6 +141,7 @@ class Found:
     hard_width_high_m: float
     bulk_temperature_rise_k: float | Absent
     cooling_time_8_5: float | Absent
+    steel_known: bool
     carbon_equivalent: float
     carbon_equivalent_low: float
     carbon_equivalent_high: float
@@ -167,6 +174,7 @@ def find(given: Given) -> Found:
         weld.span_m(MELTING_DEGC, chosen, arc) for arc in (weld.narrow_arc, weld.arc, weld.wide_arc)
     )
     softened = _softened(given, weld, chosen)
+    transition = transition_thickness_m(heat, start, factors.thin, factors.thick)
     return Found(
         weld=weld,
         chosen_degc=chosen,
@@ -181,6 +189,7 @@ def find(given: Given) -> Found:
         hard_width_high_m=weld.span_m(MELTING_DEGC, HARDENS_ABOVE_DEGC, weld.wide_arc),
         bulk_temperature_rise_k=_bulk_rise_k(given, weld),
         cooling_time_8_5=cooling,
+        steel_known=given.text("steel") != "unknown",
         carbon_equivalent=hardening.middle_pct,
         carbon_equivalent_low=hardening.least_pct,
         carbon_equivalent_high=hardening.greatest_pct,
@@ -189,13 +198,13 @@ def find(given: Given) -> Found:
         distance_m=middle,
         distance_high_m=greatest,
         distance_adams_m=adams_distance_m(heat, thickness, start, chosen),
-        adams_holds=thickness <= transition_thickness_m(heat, start),
+        adams_holds=not exceeds(thickness, transition),
         melted_edge_m=reach["melted"],
         hard_edge_m=reach["hard"],
         tint_edge_m=reach.get("tinted", absent("hotter-than-the-tint")),
         softened_width_low_m=softened[0],
         softened_width_high_m=softened[1],
-        transition_thickness_m=transition_thickness_m(heat, start, factors.thin, factors.thick),
+        transition_thickness_m=transition,
     )
 
 
@@ -215,6 +224,8 @@ def _bulk_rise_k(given: Given, weld: Weld) -> float | Absent:
     """Warming of the whole part [K], while it stays below HOTTEST_PART_DEGC."""
     if not given.has("stock_mass"):
         return absent("give-the-weight")
+    if not given.has("weld_length"):
+        return absent("give-the-length")
     rise = bulk_rise_k(weld.heat_j_per_m, given.si("weld_length"), given.si("stock_mass"))
     if weld.start_degc + rise > HOTTEST_PART_DEGC:
         return absent("part-too-hot", limit=degrees(HOTTEST_PART_DEGC))
@@ -230,12 +241,12 @@ def _softened(given: Given, weld: Weld, chosen_degc: float) -> tuple[float | Abs
 
 
 def _hardness(zone: HardZone | Absent) -> Message | Absent:
-    """The hardness of the zone to the nearest ten, and in Rockwell C."""
+    """The hardness of the zone in tens, and in Rockwell C: about one figure, or from the least to the greatest."""
     if isinstance(zone, Absent):
         return zone
-    low, high = _tens(zone.least_hv), _tens(zone.greatest_hv)
+    low, high = _tens_down(zone.least_hv), _tens_up(zone.greatest_hv)
     return message(
-        "hardness-about" if low == high else "hardness-span",
+        "hardness-about" if high - low <= _ONE_STEP_HV else "hardness-span",
         low=low,
         high=high,
         low_hrc=rockwell_fact(zone.least_hv),
@@ -243,8 +254,12 @@ def _hardness(zone: HardZone | Absent) -> Message | Absent:
     )
 
 
-def _tens(hardness_hv: float) -> int:
-    return round(hardness_hv / 10) * 10
+def _tens_down(hardness_hv: float) -> int:
+    return math.floor(hardness_hv / _ONE_STEP_HV + _LAST_PLACES) * _ONE_STEP_HV
+
+
+def _tens_up(hardness_hv: float) -> int:
+    return math.ceil(hardness_hv / _ONE_STEP_HV - _LAST_PLACES) * _ONE_STEP_HV
 
 
 def _weldability(hardening: Hardening) -> Message:
@@ -257,14 +272,15 @@ def _weldability(hardening: Hardening) -> Message:
 
 
 def judge(found: Found) -> tuple[Reason, ...]:
-    """A welded part cannot be rated, whatever the figures."""
+    """A welded part cannot be rated, whatever the figures: a study, which gives no verdict on a part."""
     zone = found.hardening.zone
-    facts: dict[str, Fact] = {} if isinstance(zone, Absent) else {"hardest": _tens(zone.greatest_hv)}
-    return (
-        Reason("welded", "unknown", facts, kind="prohibition"),
+    facts: dict[str, Fact] = {} if isinstance(zone, Absent) else {"hardest": _tens_up(zone.greatest_hv)}
+    told = (
+        note("welded", "prohibition", **facts),
         note("left-out", "warning"),
         note("narrow-section"),
     )
+    return told if found.steel_known else (*told, note("steel-not-known", "warning"))
 
 
 def work(found: Found) -> tuple[Step, ...]:
@@ -350,7 +366,6 @@ def _element(name: str) -> QuantityInput:
         name,
         dimension="fraction",
         bounds=Bounds(at_least=0, at_most=100),
-        required=name == "carbon",
         shown_when={"steel": ("composition",)},
     )
 
@@ -360,21 +375,21 @@ _TEMPERATURE = Bounds(above=-100, at_most=2750)
 WORKSHEET = Worksheet(
     name="weld-heat",
     inputs=(
-        ChoiceInput("process", choices=("smaw", "gmaw", "fcaw", "gtaw", "saw", "plasma"), default="smaw"),
-        QuantityInput("volts", dimension="voltage", bounds=Bounds(above=0, at_most=60)),
-        QuantityInput("amps", dimension="current", bounds=Bounds(above=0, at_most=1500)),
+        ChoiceInput("process", choices=("smaw", "gmaw", "fcaw", "gtaw", "saw", "plasma")),
+        QuantityInput("volts", dimension="voltage", bounds=Bounds(at_least=LEAST_VOLTS_V, at_most=60)),
+        QuantityInput("amps", dimension="current", bounds=Bounds(at_least=LEAST_AMPS_A, at_most=1500)),
         QuantityInput("speed", dimension="speed", bounds=Bounds(at_least=0.5, at_most=200)),
         QuantityInput("thickness", dimension="length", bounds=Bounds(at_least=0.03, at_most=12)),
-        ChoiceInput("joint", choices=("bead", "fillet"), default="bead"),
-        ChoiceInput("steel", choices=("unknown", *steel_names(), "composition"), default="unknown"),
+        ChoiceInput("joint", choices=("bead", "fillet")),
+        ChoiceInput("steel", choices=("unknown", *steel_names(), "composition")),
         *(_element(name) for name, _sign in ELEMENTS),
-        QuantityInput("preheat", dimension="temperature", bounds=_TEMPERATURE, default="70 °F"),
-        QuantityInput("peak_temperature", dimension="temperature", bounds=_TEMPERATURE, default="800 °F"),
+        QuantityInput("preheat", dimension="temperature", bounds=_TEMPERATURE),
+        QuantityInput("peak_temperature", dimension="temperature", bounds=_TEMPERATURE),
         QuantityInput(
             "stock_mass", dimension="weight", bounds=Bounds(above=0, at_most=100_000), required=False
         ),
         QuantityInput(
-            "weld_length", dimension="length", bounds=Bounds(above=0, at_most=4000), default="1 in"
+            "weld_length", dimension="length", bounds=Bounds(above=0, at_most=4000), required=False
         ),
         FlagInput("softening", default="no"),
     ),
@@ -384,7 +399,7 @@ WORKSHEET = Worksheet(
         Result("hard_width_low", "length", digits=2),
         Result("hard_width_high", "length", "demand", digits=2),
         Result("hard_width", "length", digits=2),
-        Result("bulk_temperature_rise", "temperature_difference", "demand", "K", "K"),
+        Result("bulk_temperature_rise", "temperature_difference", "demand", unit_si="K"),
         Result("cooling_time_8_5", digits=2),
         Result("carbon_equivalent"),
         Result("carbon_equivalent_low"),
@@ -408,6 +423,7 @@ WORKSHEET = Worksheet(
     work=work,
     draw=draw,
     shown=shown,
+    rates=False,
     large="heat_input",
     example={
         "process": "smaw",
@@ -415,6 +431,7 @@ WORKSHEET = Worksheet(
         "amps": "120 A",
         "speed": "6 in/min",
         "thickness": "5/8 in",
+        "joint": "bead",
         "steel": "4140",
         "preheat": "60 °F",
         "peak_temperature": "800 °F",

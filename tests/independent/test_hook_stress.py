@@ -6,11 +6,18 @@ from typing import Any
 
 import numpy as np
 import pytest
-from scipy.integrate import quad
+from scipy.integrate import quad, solve_bvp
 from skfem import Basis, BilinearForm, ElementQuad2, ElementVector, LinearForm, MeshQuad, asm, condense, solve
 from skfem.helpers import ddot, sym_grad, trace
 
-from calc.heating.curved_beam import CurvedSection, circle, section_of_strips, tee_strips, trapezoid_strips
+from calc.heating.curved_beam import (
+    CurvedSection,
+    circle,
+    section_of_strips,
+    tee_strips,
+    trapezoid_strips,
+    working_flange,
+)
 
 
 @pytest.mark.parametrize(
@@ -87,3 +94,27 @@ def test_plane_stress_model_of_a_curved_bar() -> None:
         ratio = float(np.mean(np.abs(hoop[near])) / np.mean(np.abs(expected)))
         assert ratio == pytest.approx(1.0, abs=0.03)
         print(f"plane stress over Winkler-Bach at r = {edge * 1000:.0f} mm: {ratio:.4f}")
+
+
+@pytest.mark.parametrize("slenderness", [0.13, 0.55, 1.0, 1.9, 3.3, 5.0])
+def test_a_flange_as_a_strip_on_its_own_curve(slenderness: float) -> None:
+    """The flange's equation solved as a boundary value problem: E t^3/12 w4 + E t w / r^2 = s t / r, held at the web
+    (w = w1 = 0), free at the edge (w2 = w3 = 0; derivatives by number); stress s - E w / r along the bar, E t w2/2 across it at the web."""
+    radius, depth, young, even = 0.083, 0.011, 210e9, 1e8
+    projection = float(np.sqrt(slenderness * radius * depth))
+    drop = even * radius / young  # the deflection at which the stress along the bar is gone
+
+    def slope(_x: Any, y: Any) -> Any:
+        return np.vstack([y[1], y[2], y[3], 12 / depth**2 / radius**2 * projection**4 * (1 - y[0])])
+
+    def ends(web: Any, edge: Any) -> Any:
+        return np.array([web[0], web[1], edge[2], edge[3]])
+
+    across = np.linspace(0, 1, 201)
+    solved = solve_bvp(slope, ends, across, np.zeros((4, across.size)), tol=1e-9, max_nodes=20_000)
+    assert solved.success
+    found = working_flange(projection, radius, depth)
+    share = quad(lambda x: 1 - solved.sol(x)[0], 0, 1, epsabs=1e-10)[0]
+    assert found.share == pytest.approx(share, rel=1e-5)
+    bending = young * depth / 2 * solved.sol(0.0)[2] * drop / projection**2
+    assert found.sideways == pytest.approx(bending / even, rel=1e-4)

@@ -5,11 +5,12 @@ from __future__ import annotations
 import pytest
 
 from calc.answering import answer
-from calc.heating.curved_beam import Strip, circle, section_of_strips, trapezoid_strips
+from calc.heating.curved_beam import Strip, circle, section_of_strips, trapezoid_strips, working_flange
 
 
 def ask(**raw: str) -> dict[str, float]:
-    found = answer("hook-stress", raw, "si")["results"]
+    line = {"load_line": "measured" if "arm" in raw else "middle"}
+    found = answer("hook-stress", {**line, **raw}, "si")["results"]
     return {key: record["value"] for key, record in found.items()}
 
 
@@ -60,7 +61,13 @@ def test_hibbeler_eye_hook_round_bar() -> None:
     """800 lb, 1.25 in bar, ri 2.5 in: rn 3.09343 in; printed 15.8 and -10.5 ksi take the moment about the neutral axis."""
     found = answer(
         "hook-stress",
-        {"shape": "circle", "diameter": "1.25 in", "inner_radius": "2.5 in", "load": "800 lb"},
+        {
+            "shape": "circle",
+            "diameter": "1.25 in",
+            "inner_radius": "2.5 in",
+            "load": "800 lb",
+            "load_line": "middle",
+        },
         "us",
     )["results"]
     assert found["neutral_radius"]["value"] == pytest.approx(3.09343, abs=5e-6)
@@ -85,3 +92,20 @@ def test_beer_johnston_rectangle() -> None:
     assert section.eccentricity_m == pytest.approx(0.0314, abs=5e-5)
     assert section.stress_pa(6.75, 0, 8.0) == pytest.approx(-7.86, rel=2e-3)
     assert section.stress_pa(5.25, 0, 8.0) == pytest.approx(9.30, rel=2e-3)
+
+
+BLEICH = {
+    0.2: (0.977, 0.580), 0.3: (0.950, 0.836), 0.4: (0.917, 1.056), 0.5: (0.878, 1.238), 0.6: (0.838, 1.382), 0.7: (0.800, 1.495),
+    0.8: (0.762, 1.577), 0.9: (0.726, 1.636), 1.0: (0.693, 1.677), 1.1: (0.663, 1.703), 1.2: (0.636, 1.721), 1.3: (0.611, 1.728),
+    1.4: (0.589, 1.732), 1.5: (0.569, 1.732), 2.0: (0.495, 1.707), 3.0: (0.414, 1.671), 4.0: (0.367, 1.680), 5.0: (0.334, 1.700),
+}  # fmt: skip
+"""Slenderness of a flange: share that works (alpha) and sideways factor (beta), Boresi and Schmidt, table 9.3; from memory."""
+
+
+@pytest.mark.parametrize("slenderness", list(BLEICH))
+def test_bleichs_table_of_flanges(slenderness: float) -> None:
+    share, sideways = BLEICH[slenderness]
+    found = working_flange(slenderness**0.5 * 0.010, 0.010, 0.010)
+    assert found.slenderness == pytest.approx(slenderness)
+    assert found.share == pytest.approx(share, abs=0.002)
+    assert found.sideways == pytest.approx(sideways, abs=0.005)

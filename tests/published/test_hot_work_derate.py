@@ -48,12 +48,18 @@ def test_en_818_6_bands(grade: str, degc: float, left: float) -> None:
 
 def test_the_two_rules_cross_at_316_and_371_c() -> None:
     """At 600 F EN leaves 75 percent and ASME 80; at 700 F 75 and 70."""
-    at_600 = answer("hot-work-derate", {"grade": "80", "rating": "1000 kg", "temperature": "600 F"}, "si")[
-        "results"
-    ]
-    assert at_600["rating_hot"]["value"] == pytest.approx(750)
+    chain = {
+        "grade": "80",
+        "rating": "1000 kg",
+        "how_known": "measured",
+        "condition": "marked-good",
+    }
+    at_600 = answer("hot-work-derate", {**chain, "temperature": "600 F"}, "si")["results"]
+    assert at_600["rating_hot_en"]["value"] == pytest.approx(750)
     assert at_600["rating_hot_asme"]["value"] == pytest.approx(800)
-    at_700 = answer("hot-work-derate", {"grade": "80", "rating": "1000 kg", "temperature": "700 F"}, "si")[
-        "results"
-    ]
-    assert at_700["rating_hot"]["value"] == pytest.approx(700)
+    assert at_600["rule"]["value"] == "EN 818-6"
+    at_700 = answer("hot-work-derate", {**chain, "temperature": "700 F"}, "si")["results"]
+    assert at_700["rating_hot_en"]["value"] == pytest.approx(750)
+    assert at_700["rating_hot_asme"]["value"] == pytest.approx(700)
+    assert at_700["rule"]["value"] == "ASME B30.9"
+    assert at_600["rating_hot"]["value"] is at_700["rating_hot"]["value"] is None

@@ -37,10 +37,45 @@ def test_nothing_given_asks_for_the_colour() -> None:
 
 
 def test_no_colour_proves_nothing() -> None:
-    found = ask(colour="none", temperature="1500 F")
+    found = ask(colour="none")
     assert found["verdict"] == "unknown"
     assert found["results"]["temperature"]["value"] is None
     assert "proves nothing" in found["headline"]
+
+
+@pytest.mark.parametrize("temperature", ["20 C", "399 F", "400 F", "700 F", "1500 F", "2000 F"])
+def test_no_colour_hides_no_measured_heat(temperature: str) -> None:
+    """A known heat with no colour on the part is that heat, as if the colour had not been asked."""
+    alone, unseen = ask(temperature=temperature), ask(colour="none", temperature=temperature)
+    for key in ("verdict", "headline", "results", "cautions"):
+        assert unseen[key] == alone[key]
+
+
+@pytest.mark.parametrize(
+    ("colour", "temperature", "verdict", "hottest", "counts"),
+    [
+        ("very-pale-yellow", "1500 F", "stop", 1500, "the temperature"),
+        ("cherry-red", "100 F", "stop", None, "the colour"),
+        ("dark-blue", "600 F", "stop", None, "the"),
+    ],
+)
+def test_the_hotter_of_colour_and_temperature_counts_and_is_named(
+    colour: str, temperature: str, verdict: str, hottest: float | None, counts: str
+) -> None:
+    both, by_colour = ask(colour=colour, temperature=temperature), ask(colour=colour)
+    assert both["verdict"] == verdict
+    expected = hottest or by_colour["results"]["temperature_high"]["value"]
+    assert both["results"]["temperature_high"]["value"] == pytest.approx(expected)
+    assert f"The hotter one counts, here {counts}" in both["headline"]
+
+
+@given(st.sampled_from([colour.key for colour in colours()]), st.floats(-40, 1500))
+def test_neither_colour_nor_temperature_hides_the_other(colour: str, temperature: float) -> None:
+    both = ask(colour=colour, temperature=f"{temperature} C")
+    assert both["verdict"] == "stop"
+    for single in (ask(colour=colour), ask(temperature=f"{temperature} C")):
+        for key in ("temperature_low", "temperature", "temperature_high"):
+            assert both["results"][key]["value"] >= single["results"][key]["value"] - 1e-9
 
 
 def test_every_colour_stops_rated_hardware() -> None:

@@ -22,7 +22,7 @@ from calc.heating.tempering import (
 from calc.words.facts import Absent
 from calc.words.writer import Writer
 
-BASE = {"steel": "4140", "tempered_at": "431 C", "heated_to": "587 C", "minutes": "7.3 min"}
+BASE = {"steel": "4140", "tempered_at": "431 C", "heated_to": "587 C", "minutes": "7.3 min", "heats": "one"}
 
 
 def ask(units: str = "si", **raw: str) -> dict[str, Any]:
@@ -32,7 +32,7 @@ def ask(units: str = "si", **raw: str) -> dict[str, Any]:
 @pytest.mark.parametrize(
     "case",
     [
-        {"steel": "unobtainium"}, {"tempered_at": "-300 C"}, {"tempered_at": "2800 F"}, {"tempered_at": "204 C"}, {"tempered_at": "651 C"},
+        {"steel": "unobtainium"}, {"steel": ""}, {"heats": ""}, {"heats": "some"}, {"tempered_at": "-300 C"}, {"tempered_at": "2800 F"}, {"tempered_at": "204 C"}, {"tempered_at": "651 C"},
         {"tempered_at": "blue"}, {"tempered_at": ""}, {"heated_to": "-274 C"}, {"heated_to": "1600 C"}, {"heated_to": "5 kg"},
         {"minutes": "0"}, {"minutes": "-4 min"}, {"minutes": "9.9 s"}, {"minutes": "24.1 h"}, {"minutes": "soon"}, {"minutes": "1e9 h"},
     ],
@@ -45,7 +45,7 @@ def test_bad_inputs_are_refused_by_name(case: dict[str, str]) -> None:
 
 def test_a_short_heat_of_a_row_is_refused_by_its_path() -> None:
     with pytest.raises(Refused) as refused:
-        ask(more_heats=json.dumps([{"heated_to": "300 C", "minutes": "2 s"}]))
+        ask(heats="several", more_heats=json.dumps([{"heated_to": "300 C", "minutes": "2 s"}]))
     assert refused.value.errors[0].input == "more_heats[0].minutes"
 
 
@@ -60,14 +60,15 @@ def test_a_short_heat_of_a_row_is_refused_by_its_path() -> None:
 )
 def test_the_edges_of_the_range_are_answered(edge: dict[str, str]) -> None:
     found = ask(**edge)
-    assert found["verdict"] == "unknown"
+    assert (found["verdict"], found["verdict_words"]) == ("ok", "Worked out")
+    assert "A heated hook cannot be rated" in " ".join(caution["text"] for caution in found["cautions"])
     assert found["results"]["strength_after"]["value"] > 0
 
 
 @pytest.mark.parametrize(
     ("case", "verdict", "words"),
     [
-        ({"heated_to": "720 C"}, "stop", "tempering is wiped out"),
+        ({"heated_to": "720 C"}, "unknown", "tempering is wiped out"),
         ({"heated_to": "719 C"}, "unknown", "tested up to"),
         ({"heated_to": "690 C", "minutes": "3 h"}, "unknown", "softest one"),
     ],
@@ -100,9 +101,17 @@ def test_very_hard_steel_leaves_the_rockwell_table_in_words() -> None:
     assert 18 <= soft["value"] <= 24
 
 
+def test_later_heats_are_asked_for_where_there_were_several() -> None:
+    with pytest.raises(Refused) as refused:
+        ask(heats="several")
+    assert refused.value.errors[0].input == "more_heats"
+
+
 def test_rows_of_heats_add_up() -> None:
     once = ask(minutes="9 min")["results"]["strength_after"]["value"]
-    twice = ask(minutes="4 min", more_heats=json.dumps([{"heated_to": "587 C", "minutes": "5 min"}]))
+    twice = ask(
+        minutes="4 min", heats="several", more_heats=json.dumps([{"heated_to": "587 C", "minutes": "5 min"}])
+    )
     assert twice["results"]["strength_after"]["value"] == pytest.approx(once, rel=1e-9)
     assert len(twice["steps"]) == len(ask()["steps"]) + 1
 

@@ -29,15 +29,15 @@ option-colour-white-heat = white heat glow
 option-colour-bright-white = bright white glow
 option-colour-dazzling-white = dazzling white glow
 option-colour-none = none to be seen
-input-temperature = Or the temperature it reached
-    .help = If you measured it. The colour counts where both are given.
+input-temperature = The temperature it reached
+    .help = If you measured it while it was hot. Where you give both, the hotter one counts.
 
 ## What is found
 
 result-what_happened = What that heat did
-result-temperature = Printed heat of the colour
-result-temperature_low = It may have been as little as
-result-temperature_high = It may have been as much as
+result-temperature = Heat of the colour or the thermometer
+result-temperature_low = That stands for as little as
+result-temperature_high = That stands for as much as
 result-colour = Colour
 
 harms-met = { $harms }
@@ -75,6 +75,11 @@ reason-no-colour =
     .headline = No colour proves nothing. Tints wear, grind and blast off, and paint hides them.
     .caution = { if-you-suspect }
 if-you-suspect = If you know or suspect that a part met a torch, a weld or a fire, take it out of use, colour or not.
+reason-hotter-counts =
+    .opening = You gave a colour and a temperature. The hotter one counts, here { $which }.
+    .caution = A colour and a temperature were given. The hotter counts, here { $which }: a thermometer may have been late, and a colour may be gone.
+the-colour = the colour
+the-thermometer = the temperature
 reason-time-and-bare-steel =
     .caution = A tint also needs time and bare steel, and it differs with the alloy: a long warm hold tints like a short hot one. A tint proves heat; no tint proves nothing.
 reason-dim-light =

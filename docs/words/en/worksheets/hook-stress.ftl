@@ -26,8 +26,12 @@ input-inner_radius = Inner radius of the bend
     .help = Half the width of the throat's seat.
 input-load = Load on the hook
     .help = All that hangs from the hook.
+input-load_line = Where does the load hang?
+    .help = A load nearer to the tip bends the hook more.
+option-load_line-middle = Under the middle of the bend
+option-load_line-measured = At a distance that I measured
 input-arm = From the line of the load to the middle of the section
-    .help = Left empty: the load hangs under the middle of the bend.
+    .help = Measured level, to the middle of the cut across the bend.
 input-bead_at = Put a weld bead in the picture
     .help = To see what it would sit in.
 option-bead_at-none = No bead
@@ -42,28 +46,40 @@ result-outer_stress = Stress at the outside (minus: squeeze)
 result-neutral_radius = Neutral radius of bending
 result-centroid_radius = Radius of the section's middle
 result-eccentricity = Eccentricity
-result-section_area = Area of the section
+result-section_area = Area of the section, as far as it works
 result-bending_moment = Bending moment
 result-bead_stress = Stress under the bead, before its own
 result-times_plain_pull = Inside stress over plain pull
+result-flange_share = Share of the flange's overhang that works
+result-flange_sideways = Sideways bending of the flange at the web
 
 ## What it means
 
 opening = At { $load } the inside of a new, sound hook of this shape feels { $inner_stress }: { $times_plain_pull } times the plain pull.
 reason-a-stress =
-    .headline = This is a stress, not a rating.
+    .headline = This is a stress, not a rating. It says nothing of what the hook may carry.
 reason-bead =
-    .headline = A bead there would sit in { $stress } of { $way }. Stop: a welded hook has no rating.
+    .headline = A bead there would sit in { $stress } of { $way }. A welded hook has no rating and cannot be given one.
     .caution = A bead adds its own shrinkage stress, up to the strength of the steel, and a notch at its toe. Neither is in this figure. Take a welded hook out of use and cut it up.
 pull = pull
 squeeze = squeeze
 reason-never-backwards =
     .caution = A hook is rated by its maker from tests, not from this stress. Never work a rating backwards out of it.
+reason-flange =
+    .caution = The flange of a T bends sideways, so its edges carry less: only { $flange_share } of its overhang is counted. At the web it bends by { $flange_sideways } besides. Both come from a correction for thin flanges (Bleich) that is worked out for an even load.
 reason-left-out =
     .caution = Left out: the load's push on the seat, a load on the tip, twist, wear, nicks, and all heat. Each makes it worse.
 
 ## The working
 
+step-flange = How much of the flange works
+    .formula = Bleich: overhang² / (radius to the flange's middle × its depth)
+    .numbers = flange { OWN($width) } wide, { OWN($deep) } deep: { $slenderness }
+    .result = { $flange_share } of the overhang
+step-flange-sideways = Sideways bending of the flange
+    .formula = Bleich: factor × stress along the flange's middle
+    .numbers = factor { $sideways }
+    .result = { $flange_sideways }
 step-middle = Middle of the section, from the centre of the bend
     .formula = ∫ r dA / A
     .numbers = inner radius { OWN($inner) }
@@ -94,13 +110,15 @@ stress-numbers = { OWN($load) } / { OWN($section_area) } + { OWN($bending_moment
 ## Why a result is absent
 
 absent-no-bead = no bead placed
+absent-no-flange = only a T has a flange
 
 ## Refusals
 
 refused-flange-too-deep = is not less than the whole depth. Give a thinner flange.
+refused-flange-too-thin = is too thin for so wide a flange: the correction for flanges is printed up to overhang² / (radius × depth) = { $most }. Give a deeper or a narrower flange.
 refused-web-too-wide = is wider than the flange. Give the narrower web.
 refused-bend-out-of-range = is out of range for this depth: the theory is used here from { $low } to { $high }.
-refused-arm-crosses = crosses the section: the line of the load would run through the metal. Give the distance to the middle of the section, over { $to_edge }, or leave it out.
+refused-arm-crosses = crosses the section: the line of the load would run through the metal. Give the distance to the middle of the section, over { $to_edge }, or choose that it hangs under the middle of the bend.
 
 ## The drawing
 

@@ -7,11 +7,11 @@ story = The boat yard lifts a keel mould out of the curing oven with a 3/8 in gr
 ## What is asked
 
 input-grade = Grade of the chain
-    .help = As marked on the links and the tag.
+    .help = As marked on the links and the tag. A mark of 4 alone may mean grade 43, which never lifts; European grade 4 is marked M.
 option-grade-80 = Grade 80 (8)
 option-grade-100 = Grade 100 (10)
-option-grade-5 = Grade 5
-option-grade-4 = Grade 4
+option-grade-5 = European grade 5 (P)
+option-grade-M = European grade 4 (M)
 option-grade-70 = Grade 70
 option-grade-43 = Grade 43
 option-grade-30 = Grade 30
@@ -20,7 +20,7 @@ input-rating = Rating on the tag
 input-temperature = Temperature of the chain
     .help = The hottest link, measured. Not the air, not a guess by colour.
 input-how_known = How do you know the temperature?
-    .help = A chain that was heated by accident cannot be rated.
+    .help = A chain that was heated by accident is out of use.
 option-how_known-measured = Planned and measured
 option-how_known-found = It was heated by accident: torch, fire, weld, colour
 
@@ -40,7 +40,7 @@ after-no-loss = { $rating } (no lasting loss printed)
 ## What it means
 
 reason-heated-by-accident =
-    .headline = This chain was heated by accident, so its rating cannot be told. Take it out of use and ask its maker.
+    .headline = This chain was heated by accident, so it has no rating any more. Take it out of use and ask its maker.
     .caution = { reason-heated-by-accident.headline }
 reason-ties-down-only =
     .headline = Grade { $mark } chain has no lifting rating, hot or cold, and no heat rule.
@@ -51,7 +51,10 @@ reason-forbidden =
 asme-says = { rule-asme }: { $said }.
 en-says = { rule-en }: { $said }.
 reason-lasting-loss =
-    .headline = Stop: at { $temperature } this chain loses rating for good. While hot the stricter rule ({ $rule }) leaves { $rating_hot } of { $rating }. Keep the chain out of this heat, or ask its maker.
+    .headline = Stop: at { $temperature } this chain loses rating for good. Keep the chain out of this heat, or ask its maker.
+reason-how-not-said =
+    .headline = Nobody has said that this heat is planned and measured. Say how you know the temperature.
+    .caution = Say how you know the temperature. A chain that a torch, a fire or a weld has heated is out of use.
 reason-less-while-hot =
     .headline = At { $temperature } the chain may carry at most { $rating_hot } of its { $rating } rating ({ $rule }).
 reason-rules-differ =
@@ -83,6 +86,8 @@ share-numbers = { OWN($rating) } × { $share }
 ## Why a result is absent
 
 absent-none-allowed = none
+absent-none-with-lasting-loss = none: this heat takes rating for good
+absent-too-little-said = not before the questions above are answered
 absent-no-rule-allows = none that allows use
 absent-no-rule-prints = no rule prints it
 absent-as-the-rule-says = { $said }

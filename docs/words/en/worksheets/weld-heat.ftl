@@ -27,7 +27,7 @@ input-joint = Kind of bead
 option-joint-bead = Bead on the face
 option-joint-fillet = Fillet
 input-steel = Steel
-    .help = Makers do not publish what a hook is made of. Unknown spans all steels of our table.
+    .help = Makers do not publish what a hook is made of. Where you do not know, all steels of our table are spanned.
 option-steel-unknown = I do not know
 option-steel-4140 = AISI 4140
 option-steel-4340 = AISI 4340
@@ -43,21 +43,21 @@ option-steel-mining_chain_steel_patent = mining chain steel patent
 option-steel-small_chain_steel_patent = small chain steel patent
 option-steel-composition = By its composition
 input-carbon = Carbon (C)
-    .help = Percent by weight, from the mill sheet.
+    .help = Percent by weight, from the mill sheet; 0 where it says none.
 input-manganese = Manganese (Mn)
-    .help = Percent by weight, from the mill sheet.
+    .help = Percent by weight, from the mill sheet; 0 where it says none.
 input-silicon = Silicon (Si)
-    .help = Percent by weight, from the mill sheet.
+    .help = Percent by weight, from the mill sheet; 0 where it says none.
 input-chromium = Chromium (Cr)
-    .help = Percent by weight, from the mill sheet.
+    .help = Percent by weight, from the mill sheet; 0 where it says none.
 input-nickel = Nickel (Ni)
-    .help = Percent by weight, from the mill sheet.
+    .help = Percent by weight, from the mill sheet; 0 where it says none.
 input-molybdenum = Molybdenum (Mo)
-    .help = Percent by weight, from the mill sheet.
+    .help = Percent by weight, from the mill sheet; 0 where it says none.
 input-vanadium = Vanadium (V)
-    .help = Percent by weight, from the mill sheet.
+    .help = Percent by weight, from the mill sheet; 0 where it says none.
 input-copper = Copper (Cu)
-    .help = Percent by weight, from the mill sheet.
+    .help = Percent by weight, from the mill sheet; 0 where it says none.
 input-preheat = Temperature of the steel before the bead
     .help = As it lies there.
 input-peak_temperature = A temperature to find
@@ -117,8 +117,10 @@ reason-welded =
     .headline = { $hard_zone ->
         [absent] How hard the steel beside it becomes is out of range here.
        *[other] Beside it lies a zone of up to { $hardest } HV, { $hard_width_low } to { $hard_width_high } wide.
-    } Rated hardware with a weld on it cannot be rated.
+    } A welded part cannot be rated.
     .caution = A weld on rated hardware voids its rating. Nothing here brings it back. Take the part out of use.
+reason-steel-not-known =
+    .caution = The steel is not known, so the figures span the steels of our table. A steel with more carbon sets harder still.
 reason-left-out =
     .caution = The picture leaves out hydrogen, the notch at the toe, and shrinkage stress up to the strength of the steel. These crack welded hooks, often days later, without a sign.
 reason-narrow-section =
@@ -166,6 +168,7 @@ absent-hotter-than-the-tint = all of it: it starts hotter than the first tint
 absent-not-in-the-data = not in the data
 absent-not-asked = not asked
 absent-give-the-weight = give the weight of the part
+absent-give-the-length = give the length of all beads together
 absent-part-too-hot = out of range: the whole part would pass { $limit }
 
 ## Refusals
