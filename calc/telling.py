@@ -4,7 +4,7 @@
     >>> sheet = worksheet("sling-legs")
     >>> told = tell(sheet, {"load": "2 t", "legs": "2", "angle": "45"}, "si")
     >>> told["verdict"]
-    'caution'
+    'unknown'
 
 The record that comes out is plain data: the page's view, the command line and the tests read it. Texts in it are spans
 (calc.words.writer); `flattened` makes plain texts of them.

@@ -2,23 +2,30 @@
 
 The vertical rating on the tag, times what the hitch, the angle and the bend leave of it (calc.lifting.hitch_factors).
 A basket has two legs: twice the vertical rating times the sine of their angle from the horizontal (statics; a navy
-text that prints four is wrong for an inclined basket).
+text that prints four is wrong for an inclined basket). What the sling bends round and bears on is never taken kindly: wire
+rope round something not measured, and other slings on corners of which nothing was said, cannot be rated; on a bare edge
+none may be used (29 CFR 1910.184(c)(8): slings are padded or protected from sharp edges; from memory).
 """
 
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from calc.comparing import exceeds
 from calc.declaration import Citation, Figure, Result, Step, Worksheet, step
 from calc.figures.hitches import HitchShape, hitch_figure
 from calc.inputs import Bounds, ChoiceInput, Given, QuantityInput
+from calc.lifting.condition import ALTERED, GOOD, WORDS, condition_input, condition_of, judge_condition
 from calc.lifting.hitch_factors import Share, bend_share, bent_too_hard, choke_angle_share, choker_share
 from calc.lifting.leg_geometry import Flatness, flatness
-from calc.reasons import Reason, caution, note, stop, within
+from calc.reasons import Reason, caution, note, over, shows_capacity, stop, unknown, within
 from calc.words.facts import Absent, Quantity, absent, message, weight
 from calc.words.writer import Writer
+
+SMALLEST_CHOKE_DEG = 0.0
+"""An angle of choke that was not measured is taken as bent right back, which leaves the least."""
+BARE_EDGE = "bare"
 
 
 @dataclass(frozen=True)
@@ -26,19 +33,24 @@ class Found:
     """What the sling holds: the shares that hitch, angle and bend leave, and the load's part of it.
 
     flatness -- of a basket's legs; a straight or choked sling stands steep
+    edge -- how the sling bears on the load: padded, bare, not said, or "" where it does not matter
+    holds_kg -- what it holds as it is put on, whether or not it may be used so; none where a share is not known
     """
 
     sling_kind: str
     shape: HitchShape
+    choke_measured: bool
+    condition: str
+    edge: str
     flatness: Flatness
     hitch: Share
     angle: Share
-    bend: Share
+    bend: Share | None
     factor_hitch: float
     factor_angle: float
-    factor_bend: float
+    factor_bend: float | Absent
     bend_ratio: float | Absent
-    capacity_kg: float
+    holds_kg: float | Absent
     use_percent: float | Absent
 
     @property
@@ -46,29 +58,72 @@ class Found:
         """The hitch: vertical, choker or basket."""
         return self.shape.hitch
 
+    @property
+    def capacity_kg(self) -> float | Absent:
+        """What it holds [kg], unless it may not be used so or cannot be rated."""
+        if isinstance(self.holds_kg, Absent) or shows_capacity(judge(self)):
+            return self.holds_kg
+        return absent("not-to-be-used")
+
 
 def find(given: Given) -> Found:
     """Shares and capacity of the sling as it is put on; see WORKSHEET for inputs and results."""
-    shape = HitchShape(given.text("hitch"), given.si("basket_angle"), given.si("choke_angle"))
+    shape = _shape(given)
     hitch, angle = _hitch_share(shape.hitch, given.text("sling_kind")), _angle_share(shape)
     ratio = _bend_ratio(given)
-    bend = Share(1.0, message(f"share-{ratio.code}")) if isinstance(ratio, Absent) else bend_share(ratio)
-    capacity_kg = given.si("rating") * hitch.share * angle.share * bend.share
-    load_kg = given.maybe("load")
+    bend = _bend(ratio)
+    holds_kg = _holds_kg(given.si("rating"), hitch, angle, bend)
     return Found(
         sling_kind=given.text("sling_kind"),
         shape=shape,
+        choke_measured=given.has("choke_angle"),
+        condition=condition_of(given),
+        edge=_edge(given),
         flatness=flatness(shape.basket_angle_deg) if shape.hitch == "basket" else "steep",
         hitch=hitch,
         angle=angle,
         bend=bend,
         factor_hitch=hitch.share,
         factor_angle=angle.share,
-        factor_bend=bend.share,
+        factor_bend=absent("bend-not-known") if bend is None else bend.share,
         bend_ratio=ratio,
-        capacity_kg=capacity_kg,
-        use_percent=absent("no-load-given") if load_kg is None else load_kg / capacity_kg,
+        holds_kg=holds_kg,
+        use_percent=_use(given.maybe("load"), holds_kg),
     )
+
+
+def _shape(given: Given) -> HitchShape:
+    """How it is put on. An angle is asked only of its own hitch; a choke that was not measured counts as the worst."""
+    hitch = given.text("hitch")
+    basket_deg = given.si("basket_angle") if hitch == "basket" else 90.0
+    choke_deg = given.maybe("choke_angle")
+    return HitchShape(hitch, basket_deg, SMALLEST_CHOKE_DEG if choke_deg is None else choke_deg)
+
+
+def _edge(given: Given) -> str:
+    if given.text("hitch") == "vertical" or given.text("sling_kind") == "wire-rope":
+        return ""
+    return given.text("edge") or "not-said"
+
+
+def _bend(ratio: float | Absent) -> Share | None:
+    """What the bend leaves; all where none counts, and None where it is not known."""
+    if not isinstance(ratio, Absent):
+        return bend_share(ratio)
+    return None if ratio.code == "bend-not-known" else Share(1.0, message("share-no-bend-counted"))
+
+
+def _holds_kg(rating_kg: float, hitch: Share, angle: Share, bend: Share | None) -> float | Absent:
+    if bend is None:
+        return absent("bend-not-known")
+    return rating_kg * hitch.share * angle.share * bend.share
+
+
+def _use(load_kg: float | None, holds_kg: float | Absent) -> float | Absent:
+    """Part of what it holds that the load takes [-]."""
+    if isinstance(holds_kg, Absent):
+        return holds_kg
+    return absent("no-load-given") if load_kg is None else load_kg / holds_kg
 
 
 def _hitch_share(hitch: str, sling_kind: str) -> Share:
@@ -104,89 +159,112 @@ def _bend_ratio(given: Given) -> float | Absent:
 
 def judge(found: Found) -> tuple[Reason, ...]:
     """The reasons, each decided once."""
-    return (*_limits(found), *_ways_to_go_wrong(found), note("tag-governs", "mandatory"))
+    condition = judge_condition(found.condition)
+    altered = found.condition in ALTERED
+    return (
+        *_put_on(found),
+        *(condition if altered else ()),
+        *_load(found),
+        *(() if altered else condition),
+        *_ways_to_go_wrong(found),
+        note("tag-governs", "mandatory"),
+    )
 
 
-def _limits(found: Found) -> tuple[Reason, ...]:
-    """What angle and rating say."""
+def _put_on(found: Found) -> tuple[Reason, ...]:
+    """What angle, bend and edge say of the way it is put on."""
     reasons: list[Reason] = []
     if found.flatness == "too-flat":
         reasons.append(stop("too-flat"))
     elif found.flatness == "flat":
         reasons.append(caution("flat"))
-    if isinstance(found.use_percent, Absent):
-        reasons.append(caution("no-load-given"))
-    elif exceeds(found.use_percent, 1.0):
-        reasons.append(stop("over-rating"))
-    else:
-        reasons.append(within("inside-rating"))
+    if found.bend is None:
+        reasons.append(unknown("bend-not-known"))
+    if found.edge == BARE_EDGE:
+        reasons.append(stop("bare-edge"))
+    elif found.edge == "not-said":
+        reasons.append(unknown("edge-not-said"))
     return tuple(reasons)
 
 
+def _load(found: Found) -> tuple[Reason, ...]:
+    """What the load asks of what it holds; a capacity that nothing is compared with may be shown, but is no leave to lift."""
+    if isinstance(found.use_percent, Absent):
+        if found.use_percent.code == "bend-not-known":
+            return ()
+        return (replace(unknown("no-load-given"), compares=True),)
+    return (over("over-rating") if exceeds(found.use_percent, 1.0) else within("inside-rating"),)
+
+
 def _ways_to_go_wrong(found: Found) -> tuple[Reason, ...]:
-    """What a choke, a basket, a bend or an edge can do to the sling."""
+    """What a choke, a basket or a corner can do to the sling."""
     reasons: list[Reason] = []
     if found.kind == "choker":
-        reasons += [caution("choke-weakens"), note("choke-table-from-memory")]
+        reasons.append(caution("choke-weakens"))
+        if not found.choke_measured:
+            reasons.append(caution("choke-not-measured"))
+        reasons.append(note("choke-table-from-memory"))
         if found.sling_kind == "web-sling":
             reasons.append(note("choker-rating-of-the-tag"))
     if found.kind == "basket":
         reasons.append(note("basket-slides", "warning"))
-    if found.kind != "vertical" and found.sling_kind != "wire-rope":
+    if found.edge:
         reasons.append(note("pad-corners", "mandatory"))
-    elif isinstance(found.bend_ratio, Absent) and found.bend_ratio.code == "bend-not-known":
-        reasons.append(note("bend-not-known", "warning"))
     return tuple(reasons)
 
 
 def work(found: Found) -> tuple[Step, ...]:
     """The lines of the working."""
-    return (
-        step("hitch", what=found.hitch.said),
-        step("angle", what=found.angle.said),
-        step("bend", what=found.bend.said),
-        step("holds"),
-    )
+    steps = [step("hitch", what=found.hitch.said), step("angle", what=found.angle.said)]
+    if found.bend is not None:
+        steps.append(step("bend", what=found.bend.said))
+    if not isinstance(found.capacity_kg, Absent):
+        steps.append(step("holds"))
+    return tuple(steps)
 
 
 def draw(found: Found, writer: Writer) -> Figure:
     """The load in the hitch."""
     shape = found.shape
     angle = Quantity(shape.choke_angle_deg if shape.hitch == "choker" else shape.basket_angle_deg, "angle")
-    holds = weight(found.capacity_kg, "capacity")
-    caption = writer.text(f"figure-{shape.hitch}", angle=angle, holds=holds)
-    return hitch_figure(shape, writer.plain(holds), writer.text("label-angle", angle=angle), caption)
+    capacity = found.capacity_kg
+    holds = absent(capacity.code) if isinstance(capacity, Absent) else weight(capacity, "capacity")
+    manner = "choker-not-measured" if shape.hitch == "choker" and not found.choke_measured else shape.hitch
+    caption = writer.text(f"figure-{manner}", angle=angle, holds=holds)
+    words = "" if isinstance(holds, Absent) else writer.plain(holds)
+    return hitch_figure(shape, words, writer.text("label-angle", angle=angle), caption)
 
 
 def cite(found: Found) -> tuple[Citation, ...]:
     """Where the shares stand."""
-    return (*found.hitch.citations, *found.angle.citations, *found.bend.citations)
+    bend = found.bend.citations if found.bend else ()
+    return (*found.hitch.citations, *found.angle.citations, *bend)
 
 
 _WEIGHT = Bounds(above=0, at_most=2_000_000)
 _BENDS = {"sling_kind": ("wire-rope",), "hitch": ("choker", "basket")}
+_BEARS = {"sling_kind": ("chain", "web-sling", "fibre-rope"), "hitch": ("choker", "basket")}
 
 WORKSHEET = Worksheet(
     name="hitch",
     inputs=(
-        ChoiceInput(
-            "sling_kind", choices=("wire-rope", "chain", "web-sling", "fibre-rope"), default="wire-rope"
-        ),
-        QuantityInput("rating", dimension="weight", bounds=_WEIGHT),
-        ChoiceInput("hitch", choices=("vertical", "choker", "basket"), default="vertical"),
+        ChoiceInput("sling_kind", choices=("wire-rope", "chain", "web-sling", "fibre-rope")),
+        QuantityInput("rating", dimension="weight", bounds=_WEIGHT, sense="capacity"),
+        ChoiceInput("hitch", choices=("vertical", "choker", "basket")),
         QuantityInput(
             "choke_angle",
             dimension="angle",
             bounds=Bounds(at_least=0, at_most=180),
-            default="120",
+            required=False,
             shown_when={"hitch": ("choker",)},
+            sense="capacity",
         ),
         QuantityInput(
             "basket_angle",
             dimension="angle",
             bounds=Bounds(above=0, at_most=90),
-            default="90",
             shown_when={"hitch": ("basket",)},
+            sense="capacity",
         ),
         QuantityInput(
             "object_diameter",
@@ -194,6 +272,7 @@ WORKSHEET = Worksheet(
             bounds=Bounds(above=0, at_most=4000),
             required=False,
             shown_when=_BENDS,
+            sense="capacity",
         ),
         QuantityInput(
             "sling_diameter",
@@ -201,15 +280,18 @@ WORKSHEET = Worksheet(
             bounds=Bounds(above=0, at_most=12),
             required=False,
             shown_when=_BENDS,
+            sense="demand",
         ),
-        QuantityInput("load", dimension="weight", bounds=_WEIGHT, required=False),
+        ChoiceInput("edge", choices=("padded", BARE_EDGE), required=False, shown_when=_BEARS),
+        QuantityInput("load", dimension="weight", bounds=_WEIGHT, required=False, sense="demand"),
+        condition_input(),
     ),
     results=(
         Result("capacity", "weight", "capacity"),
         Result("use_percent", "fraction", "demand"),
-        Result("factor_hitch", sense="capacity"),
-        Result("factor_angle", sense="capacity"),
-        Result("factor_bend", sense="capacity"),
+        Result("factor_hitch", sense="capacity", printed=True),
+        Result("factor_angle", sense="capacity", printed=True),
+        Result("factor_bend", sense="capacity", printed=True),
         Result("bend_ratio"),
     ),
     find=find,
@@ -218,7 +300,7 @@ WORKSHEET = Worksheet(
     draw=draw,
     cite=cite,
     large="capacity",
-    shares=("shared/hitch-shares",),
+    shares=("shared/hitch-shares", WORDS),
     example={
         "sling_kind": "wire-rope",
         "rating": "5.6 tons",
@@ -227,6 +309,7 @@ WORKSHEET = Worksheet(
         "object_diameter": "4-1/2 in",
         "sling_diameter": "3/4 in",
         "load": "6,800 lb",
+        "condition": GOOD,
     },
     citations=(Citation("osha-sling-guidance", "hitches; general text on sling angles"),),
 )

@@ -62,5 +62,7 @@ def height_from_leg_m(leg_length_m: float, half_spread_m: float) -> float:
 
 
 def legs_that_count(legs: int) -> int:
-    """Legs taken to carry the load: 2 of 2, 3 of 3, 2 of 4. On a stiff load two of four legs can carry it all."""
-    return 2 if legs == 4 else legs
+    """Legs taken to carry the load: 2 of 2, 3 and 4. On a stiff load two of four legs can carry it all, and one of three can
+    carry half where the picks stand unevenly.
+    """
+    return min(legs, 2)

@@ -27,7 +27,7 @@ def law_leg_counting(tables: Tables) -> list[str]:
             )
         else:
             found += band("sling-leg-counting", (legs, row["source"]), value, 2, 2)
-        ours = {"2": 2, "3": 3, "4": 2}[legs]
+        ours = {"2": 2, "3": 2, "4": 2}[legs]
         if (row["default"] == "yes") != (row["quantity"] == "legs_counted" and value == ours):
             found.append(f"sling-leg-counting/claims.csv {legs}: default marks {ours} legs")
     return found

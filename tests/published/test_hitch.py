@@ -28,6 +28,8 @@ def test_basket_of_natural_fibre_rope(from_vertical: float, printed: int) -> Non
             "rating": "1,800 lb",
             "hitch": "basket",
             "basket_angle": f"{90 - from_vertical} deg",
+            "edge": "padded",
+            "condition": "marked-good",
         },
         "us",
     )
@@ -38,7 +40,16 @@ def test_chain_choke_of_the_european_table_is_not_below_ours() -> None:
     # DGUV Information 209-021, grade 4, 10 mm: one leg 1,600 kg, choked 1,280 kg (0.8). The handbook takes the smaller
     # general three quarters (NAVEDTRA 14080).
     found = answer(
-        "hitch", {"sling_kind": "chain", "rating": "1600 kg", "hitch": "choker", "choke_angle": "130"}, "si"
+        "hitch",
+        {
+            "sling_kind": "chain",
+            "rating": "1600 kg",
+            "hitch": "choker",
+            "choke_angle": "130",
+            "edge": "padded",
+            "condition": "marked-good",
+        },
+        "si",
     )
     assert found["results"]["capacity"]["value"] == pytest.approx(1200)
     assert found["results"]["capacity"]["value"] <= 1280

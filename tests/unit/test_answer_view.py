@@ -176,11 +176,17 @@ def test_a_value_as_a_script_writes_it(value, text):
 
 
 def test_a_request_in_json_is_answered_or_refused_in_whole_sentences():
-    asked = {"worksheet": "sling-legs", "inputs": {"load": "1000 lb", "angle": "30"}, "root": "../"}
+    asked = {
+        "worksheet": "sling-legs",
+        "inputs": {"load": "1000 lb", "legs": "2", "angle": "30"},
+        "root": "../",
+    }
     seen = json.loads(view_json(json.dumps(asked)))
     assert seen["ok"] is True
     assert seen == view(answer_in_spans("sling-legs", asked["inputs"]), "../")
-    (error,) = json.loads(view_json(json.dumps({**asked, "inputs": {"load": "x", "angle": "30"}})))["errors"]
+    (error,) = json.loads(
+        view_json(json.dumps({**asked, "inputs": {"load": "x", "legs": "2", "angle": "30"}}))
+    )["errors"]
     assert error["input"] == "load"
     assert error["said"].startswith("“x” ")
 

@@ -103,11 +103,11 @@ def test_nonsense_is_refused_with_words(name):
 
 def test_a_request_in_json():
     reply = json.loads(
-        answer_json('{"worksheet": "sling-legs", "inputs": {"load": "1000 lb", "angle": "30"}}')
+        answer_json('{"worksheet": "sling-legs", "inputs": {"load": "1000 lb", "legs": "2", "angle": "30"}}')
     )
     assert reply["ok"] is True
     assert reply["results"]["leg_tension"]["value"] == pytest.approx(1000)
-    refused = json.loads(answer_json('{"worksheet": "sling-legs", "inputs": {"load": "x"}}'))
+    refused = json.loads(answer_json('{"worksheet": "sling-legs", "inputs": {"load": "x", "legs": "2"}}'))
     why = refused["errors"][0]["message"]
     assert refused == {
         "ok": False,

@@ -26,7 +26,7 @@ def test_list_names_every_worksheet_with_inputs_and_results():
         "name": "load", "unit": "lb", "unit_si": "kg", "kind": "quantity", "choices": [], "default": None,
         "required": True, "help": "", "label": "", "accepted": "",
     }  # fmt: skip
-    assert legs["legs"]["default"] == "2"
+    assert legs["legs"]["default"] is None
     assert "80" in legs["grade"]["choices"]
     assert {"name", "unit"} <= set(sheets["sling-legs"]["results"][0])
     status, text = run("list")

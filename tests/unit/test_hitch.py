@@ -15,7 +15,10 @@ from calc.lifting.hitch_factors import bend_share, choke_angle_share, choker_sha
 
 
 def run(**more: str) -> dict[str, Any]:
-    return answer("hitch", {"rating": "1000 kg", **more}, "si")
+    usual = {"sling_kind": "wire-rope", "hitch": "vertical", "rating": "1000 kg", "condition": "marked-good"}
+    return answer(
+        "hitch", {**usual, "basket_angle": "90", "choke_angle": "120", "edge": "padded", **more}, "si"
+    )
 
 
 def value(record: dict[str, Any], key: str) -> Any:
@@ -29,7 +32,7 @@ def texts(record: dict[str, Any]) -> str:
 def test_straight_keeps_the_rating() -> None:
     found = run()
     assert value(found, "capacity") == pytest.approx(1000)
-    assert found["verdict"] == "caution"
+    assert found["verdict"] == "unknown"
     assert found["results"]["use_percent"]["text"] == "no load given"
     assert run(load="999 kg")["verdict"] == "ok"
 
@@ -70,9 +73,11 @@ def test_bend_of_wire_rope_counts_and_of_others_does_not() -> None:
     assert value(rope, "capacity") == pytest.approx(1500)
     web = run(hitch="basket", sling_kind="web-sling", object_diameter="80 mm", sling_diameter="20 mm")
     assert value(web, "factor_bend") == 1
-    unknown = run(hitch="basket")
+    unknown = run(hitch="basket", load="10 kg")
     assert value(unknown, "bend_ratio") is None
-    assert "as little as half" in texts(unknown)
+    assert value(unknown, "capacity") is None
+    assert unknown["verdict"] == "unknown"
+    assert "as little as half" in unknown["headline"]
 
 
 def test_over_load_is_a_stop() -> None:
@@ -88,6 +93,7 @@ def test_over_load_is_a_stop() -> None:
      ({"hitch": "basket", "object_diameter": "19 mm"}, "sling_diameter"),
      ({"hitch": "basket", "sling_diameter": "19 mm"}, "object_diameter"),
      ({"rating": "0 kg"}, "rating"), ({"rating": "5 m"}, "rating"), ({"hitch": "knot"}, "hitch"),
+     ({"sling_kind": ""}, "sling_kind"), ({"hitch": ""}, "hitch"), ({"hitch": "basket", "basket_angle": ""}, "basket_angle"),
      ({"hitch": "basket", "basket_angle": "0"}, "basket_angle"), ({"hitch": "basket", "basket_angle": "91"}, "basket_angle"),
      ({"hitch": "choker", "choke_angle": "-1"}, "choke_angle"), ({"hitch": "choker", "choke_angle": "181"}, "choke_angle"),
      ({"load": "text"}, "load")],
@@ -126,3 +132,43 @@ def test_natural_fibre_rope_chokes_to_under_half() -> None:
 def test_wider_bends_never_hold_less(one: float, other: float) -> None:
     low, high = sorted((one, other))
     assert 0.5 <= bend_share(low).share <= bend_share(high).share < 0.82
+
+
+def test_a_basket_of_rope_round_nobody_knows_what_was_called_within() -> None:
+    """10,000 lb, basket, 19,000 lb, no diameters: was ok by 20,000 lb; round its own size it holds 10,000."""
+    asked = {"hitch": "basket", "rating": "10,000 lb", "load": "19,000 lb"}
+    assert run(**asked)["verdict"] == "unknown"
+    tight = run(**asked, object_diameter="1 in", sling_diameter="1 in")
+    assert tight["verdict"] == "stop"
+    assert value(tight, "capacity") * 2.2046226 == pytest.approx(10000, rel=1e-6)
+
+
+@pytest.mark.parametrize("kind", ["chain", "web-sling", "fibre-rope"])
+@pytest.mark.parametrize("hitch", ["choker", "basket"])
+def test_an_edge_is_never_taken_kindly(kind: str, hitch: str) -> None:
+    for edge, verdict in (("", "unknown"), ("bare", "stop")):
+        found = run(sling_kind=kind, hitch=hitch, load="10 kg", edge=edge)
+        assert found["verdict"] == verdict
+        assert value(found, "capacity") is None
+    assert run(sling_kind=kind, hitch="vertical", load="10 kg", edge="bare")["verdict"] == "ok"
+
+
+def test_a_choke_that_was_not_measured_counts_as_the_worst() -> None:
+    found = run(sling_kind="chain", hitch="choker", choke_angle="", load="367 kg")
+    assert value(found, "capacity") == pytest.approx(1000 * 0.75 * 0.49)
+    assert found["verdict"] == "caution"
+    assert "smallest angle is assumed" in found["headline"]
+    assert "not measured" in found["figure"]["caption"]
+
+
+def test_a_flat_basket_says_no_capacity() -> None:
+    found = run(hitch="basket", basket_angle="29", sling_kind="chain", load="10 kg")
+    assert value(found, "capacity") is None
+    assert "holds" not in found["headline"]
+
+
+@pytest.mark.parametrize(("condition", "verdict"), [("", "unknown"), ("worn", "unknown"), ("heated", "stop")])
+def test_a_sling_that_was_not_found_good_holds_nothing(condition: str, verdict: str) -> None:
+    found = run(load="10 kg", condition=condition)
+    assert found["verdict"] == verdict
+    assert value(found, "capacity") is None

@@ -5,8 +5,8 @@ description = Legs that count, by source: two at most, three at most, or a mode 
 
 ## Read before you use it
 
-note-stiff-load-four-legs = On a stiff load with four legs two opposite ones can carry all of it. Our default: 2 of 2, 3 of 3, 2 of 4.
-note-three-legs-us-navy = Three legs: the US Navy counts two, which is stricter. We count three, since balance alone gives each of three legs its part. With legs of unequal length count two.
+note-stiff-load-four-legs = On a stiff load with four legs two opposite ones can carry all of it. Our default: two of two, three and four. Three may count on a load that you know to be flexible.
+note-three-legs-us-navy = Three legs: the US Navy counts two, which is stricter. We count two as well: where the picks stand unevenly, one leg of three carries half of the load.
 note-three-four-legs-never-rated = Three and four legs are never rated above two.
 note-three-four-legs-rated-three = Three and four legs are rated as three.
 note-45-degrees-vertical-held-printed = To 45 degrees from the vertical. Held by the printed European sling tables.

@@ -18,15 +18,19 @@ option-hitch-vertical = Straight up
 option-hitch-choker = Choke
 option-hitch-basket = Basket
 input-choke_angle = Angle of the choke
-    .help = 180° runs straight through the eye, 0° bends right back.
+    .help = 180° runs straight through the eye, 0° bends right back. Left empty: the worst.
 input-basket_angle = Angle of the basket's legs from the horizontal
     .help = 90° if both legs hang plumb.
 input-object_diameter = Diameter of what it bends round
     .help = The load, a pin or a corner's round.
 input-sling_diameter = Diameter of the rope
     .help = Across the crowns of the strands.
+input-edge = How it bears on the load
+    .help = Corners and edges that the sling goes round.
+option-edge-padded = On rounded or padded corners only
+option-edge-bare = On a bare edge
 input-load = Weight of the load
-    .help = Left empty: only what it holds.
+    .help = Left empty: only what it holds, and no verdict.
 
 ## What is found
 
@@ -50,8 +54,17 @@ reason-too-flat =
 reason-over-rating =
     .headline = { put-on } Your load takes { $use_percent } of it. Too much.
     .caution = The load is over what this hitch holds. Do not lift.
+reason-bend-not-known =
+    .headline = Nobody knows yet what it holds: wire rope round something thin holds as little as half. Give the diameters of the rope and of what it bends round.
+    .caution = Measure what the rope bends round, and the rope. Round anything as thin as itself it holds half; a corner that is sharper still cuts it.
+reason-edge-not-said =
+    .headline = Nobody knows yet what it holds: no table rates this sling on an edge. Say how it bears on the load.
+    .caution = Say how the sling bears on the load. On an edge it has no rating.
+reason-bare-edge =
+    .headline = It bears on a bare edge: do not lift like this. Pad the edge, or rig it another way.
+    .caution = No sling bears on a bare edge. Pad it so that the sling bends in a wide curve and cannot slip off the pad.
 reason-no-load-given =
-    .headline = { put-on }
+    .headline = { put-on } Give the weight of the load to compare it.
 reason-inside-rating =
     .headline = { put-on } Your load takes { DIGITS($use_percent, digits: 2) } of it.
 reason-choke-weakens =
@@ -62,8 +75,9 @@ reason-choker-rating-of-the-tag =
     .caution = Use the choker rating on the sling's own tag if it gives one and it is smaller.
 reason-basket-slides =
     .caution = A basket can slide along the load. Both legs must bear, and the load must not roll out.
-reason-bend-not-known =
-    .caution = Give the diameters of object and rope: round anything small the rope holds as little as half.
+reason-choke-not-measured =
+    .closing = The choke was not measured, so the smallest angle is assumed.
+    .caution = Measure the angle of the choke. Until then it counts as bent right back, which leaves least.
 reason-pad-corners =
     .caution = Pad every corner. An edge cuts a web or a rope at once, and bends a chain link.
 reason-tag-governs =
@@ -93,12 +107,12 @@ share-straight = straight
 share-basket = two legs of a basket
 share-basket-angle = legs at { PLACES($angle, places: 0) } from the horizontal
 share-no-bend-counted = no bend counted
-share-bend-not-known = bend not known
 
 ## Why a result is absent
 
 absent-no-bend-counted = no bend counted
-absent-bend-not-known = no bend counted
+absent-bend-not-known = bend not known
+absent-not-to-be-used = not to be used as it stands
 absent-no-load-given = no load given
 
 ## Refusals
@@ -109,6 +123,10 @@ refused-thinner-than-the-rope = is less than the rope's own. Wire rope is not be
 
 figure-vertical = The sling runs straight up from the load to the hook. { held-like-this }
 figure-choker = The sling goes round the load and through its own eye, with an angle of choke of { PLACES($angle, places: 0) }. { held-like-this }
+figure-choker-not-measured = The sling goes round the load and through its own eye. The angle of the choke was not measured; it is drawn bent right back. { held-like-this }
 figure-basket = The sling runs under the load and up again, both legs at { PLACES($angle, places: 0) } from the horizontal. { held-like-this }
-held-like-this = Put on like this it holds { $holds }.
+held-like-this = { $holds ->
+        [absent] What it holds like this is not given.
+       *[other] Put on like this it holds { $holds }.
+    }
 label-angle = { PLACES($angle, places: 0) }

@@ -23,22 +23,27 @@ input-spread = Spread between opposite pick points
     .help = Four legs: corner to corner. Three legs: twice the distance from the balance point to a pick.
 input-angle = Angle of the legs from the horizontal
     .help = From the level load up to the leg.
+input-load_kind = Kind of load
+    .help = A stiff load does not give: two legs can end up carrying it all. Left empty: stiff.
+option-load_kind-stiff = Stiff: an engine, a plate, a frame, a beam
+option-load_kind-flexible = Flexible: it gives until every leg pulls, such as a bundle or a net
 input-legs_counted = Legs that count
-    .help = Left empty: 2 of 2, 3 of 3, 2 of 4.
+    .help = Left empty: two. Three may count on a flexible load whose legs are even and whose picks stand evenly round the balance point.
 input-grade = Grade of the chain
     .help = As marked on the links. Grades 70, 43 and 30 never lift. A mark 8 is read by the metric tables.
 option-grade-80 = Grade 80
 option-grade-100 = Grade 100
 option-grade-8 = Grade 8, metric sling (EN 818)
 option-grade-5 = Grade 5, metric sling (EN 818)
-option-grade-4 = Grade 4, metric sling (EN 818)
+option-grade-M = Grade 4, marked M, metric sling (EN 818)
+option-grade-4 = A mark 4 alone
 option-grade-70 = Grade 70, tie-down only
 option-grade-43 = Grade 43, tie-down only
 option-grade-30 = Grade 30, tie-down only
 input-size = Size of the chain
     .help = Such as 3/8 or 10 mm, from the tag. Metric slings: in mm.
 input-leg_rating = Or: rating of one leg, from its tag
-    .help = The straight-pull rating of one leg, or of the weakest part in it.
+    .help = The straight-pull rating of one leg, or of the weakest part in it. Beside grade and size it must agree with the table.
 
 ## What is found
 
@@ -75,20 +80,36 @@ reason-flat =
 reason-ties-down-only =
     .headline = Grade { $mark } chain ties loads down. It has no lifting rating.
     .caution = Grade { $mark } chain ties loads down. It has no lifting rating. Take chain of grade 80 or 100 with a readable tag.
+reason-may-tie-down =
+    .headline = A mark { $mark } can be grade 43 chain, which ties loads down and has no lifting rating. Read the sling's tag.
+    .caution = A mark { $mark } alone does not say whether the chain may lift. European lifting chain of grade 4 is marked M. Without a tag do not lift with it.
 reason-no-leg-rating =
-    .headline = Every leg, and every part in it, needs a lifting rating of at least that.
+    .headline = Every leg, and every part in it, needs a lifting rating of at least that. Give the rating of your legs, or their grade and size.
 reason-over-leg-rating =
     .headline = Your { $what } is rated { $leg_rating }: { $use_percent } of it. Too much.
     .caution = The pull is over the leg's rating. Do not lift. Use heavier legs or a steeper angle.
 reason-over-printed-sling =
     .headline = The printed table rates the whole sling { $whole }, under your load. Too much.
     .caution = The printed table stops at { $printed } for this sling and angle. Stay under it.
+reason-over-sling-by-factor =
+    .headline = By the stricter law the whole sling lifts { $whole }, which is under your load. Too much.
+    .caution = The load is over { $factor } times the rating of one leg, which is all that EN 818-4 gives these legs at this angle. Do not lift.
 reason-inside-rating =
     .headline = Your { $what } is rated { $leg_rating }: { DIGITS($use_percent, digits: 2) } used.
-reason-two-of-four-counted =
+reason-two-of-3-counted =
+    .closing = Two of the three legs are counted, because a stiff load is assumed.
+    .caution = Three legs on a stiff load: one of them carries half of it where the picks stand unevenly, so two are counted. The OSHA tables count three: see the working. The worksheet for hanging loads finds the true share.
+reason-two-of-4-counted =
+    .closing = Two of the four legs are counted, because a stiff load is assumed.
     .caution = Four legs on a stiff load: two of them can end up carrying it all, so two are counted. The OSHA tables count three: see the working.
+reason-two-counted-of-flexible =
+    .closing = Two of the { $legs } legs are counted.
+    .caution = Two legs are counted. On a flexible load three may count, if the legs are even and the picks stand evenly round the balance point: then give three.
 reason-sharing-needs-even-legs =
-    .caution = More than two legs share only if their lengths match and the load can settle. On a stiff load count two.
+    .closing = Three legs are counted, because you say that the load is flexible.
+    .caution = Three legs share only if their lengths match, their picks stand evenly round the balance point, and the load can settle. If any of that is not sure, count two.
+reason-tag-alone =
+    .caution = Only the tag's figure is known, so the stricter of the printed laws decides: the whole sling counts as { $factor } times one leg (EN 818-4). Give grade and size to go by the sling's own table.
 reason-squeeze =
     .caution = The legs squeeze the load with { $side_force } each. A thin box or an open frame may need a spreader.
 reason-hook-over-balance-point =
@@ -126,11 +147,13 @@ step-use = Part of the leg's rating used
     .result = { $use_percent }
 step-capacity-by-our-count = Whole sling by our count
     .formula = legs that count × rating × sin(angle)
-    .numbers = { $legs_counted } × { OWN($leg_rating) } × sin({ PLACES($angle, places: 1) }){ $printed ->
+    .numbers = { $legs_counted } × { OWN($leg_rating) } × sin({ PLACES($angle, places: 1) }){ $bound ->
             [absent] { "" }
-           *[other] , and never over the printed { $printed }
+           *[other] { $bound }
         }
     .result = { $capacity }
+never-over-printed = , and never over the printed { $printed }
+never-over-factor = , and never over { $factor } × { OWN($rating) }
 step-capacity-by-osha = By the count of the OSHA tables
     .formula = legs that count × rating × sin(angle)
     .numbers = { $legs_counted_osha } × { OWN($leg_rating) } × sin({ PLACES($angle, places: 1) })
@@ -149,6 +172,8 @@ counted-legs = { $legs_counted ->
 absent-one-leg = one leg: nothing to share
 absent-one-leg-no-angle = one leg: no angle between
 absent-too-flat = too flat: not rated
+absent-not-to-be-used = not to be used as it stands
+absent-may-tie-down = its mark may mean tie-down chain
 absent-no-lifting-rating = no lifting rating
 absent-none-given = none given
 absent-no-capacity = no leg rating given
@@ -160,10 +185,18 @@ absent-not-printed = not printed for this angle
 ## Refusals
 
 refused-one-leg-hangs-plumb = does not fit one leg, which hangs straight down. Leave it out, or give 90°.
+refused-one-leg-has-no-spread = does not fit one leg, which has one pick point. Leave it out, or say how many legs there are.
+refused-one-leg-is-as-high-as-long = does not agree with the length of the leg, { $length }. One leg hangs straight down: measure again, or leave one of the two out.
+refused-higher-than-the-leg = is more than the length of the leg, { $leg }. Measure both again.
+refused-ways-disagree = does not agree with the rest: it makes the angle { PLACES($other, places: 1) }, the rest makes it { PLACES($one, places: 1) }. Measure again, or leave out what you do not trust.
+refused-tag-against-table = does not agree with the printed { $printed } of this chain. Read the tag again. If it is right, a weaker part governs: leave grade and size empty.
 refused-too-short-to-reach = is too short to reach: half the spread alone is { $half }. Give a longer leg.
 refused-shape-missing = is missing. Give the angle, or height and spread, or leg length and spread.
 refused-size-missing = is missing. Give the chain's size, such as 3/8 or 10 mm.
 refused-not-rated = is not rated: { $reason }.
+refused-one-leg-holds-no-load-level = is too few: two legs at least hold a load level. Give 2, or leave it empty.
+refused-stiff-load-counts-two = is more than a stiff load allows: two legs can end up carrying it all. Give 2, or say that the load is flexible.
+refused-never-more-than-three = is more than any printed source counts. Give 3 or fewer.
 refused-more-than-there-are = is more than the { $legs } legs there are. Give { $legs } or fewer.
 
 ## The drawing
