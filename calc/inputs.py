@@ -17,7 +17,18 @@ from dataclasses import dataclass, field
 from typing import Any, ClassVar
 
 from calc.dates import read_date
-from calc.quantities import READING_UNITS, NotReadable, read_quantity, to_si
+from calc.quantities import (
+    READING_UNITS,
+    NotReadable,
+    TwoReadings,
+    from_si,
+    may_be_thousand,
+    needs_echo,
+    number_text,
+    read_quantity,
+    to_si,
+)
+from calc.quantities import Reading as ReadQuantity
 from calc.words.facts import Cell, Fact, Listing, Message, Number, Option, Quantity, Sense, absent, message
 from calc.words.writer import UnitSystem
 
@@ -195,9 +206,11 @@ class Bounds:
     def listed(self, unit: str) -> Fact:
         """The bounds as a fact: over 0 in and up to 40 in."""
         found = (
-            ("bound-over", self.above), ("bound-from", self.at_least), ("bound-below", self.below),
+            ("bound-over", self.above),
+            ("bound-from", self.at_least),
+            ("bound-below", self.below),
             ("bound-up-to", self.at_most),
-        )  # fmt: skip
+        )
         return Listing(
             tuple(
                 message(code, bound=Cell(f"{bound:,.10g}", unit))
@@ -236,6 +249,7 @@ class Input:
     several -- of a text: may also come as a list of texts; an empty list is nothing given
     sense -- what more of it means: demand (more is never better: a load, wear, heat) or capacity (more is never worse: a
       rating); held as a law over every worksheet (tests/laws)
+    point_is_decimal -- of a quantity that a dial or a caliper shows: 9.525 mm is nine and a half, never asked back
     """
 
     kind: ClassVar[str] = ""
@@ -252,6 +266,7 @@ class Input:
     long: bool = False
     several: bool = False
     sense: Sense = "plain"
+    point_is_decimal: bool = False
 
     def __post_init__(self) -> None:
         if self.dimension and not self.unit:
@@ -278,6 +293,10 @@ class Input:
     def _fact(self, value: Any, words: str) -> Fact:
         return str(value)
 
+    def read_as(self, typed: str, units: UnitSystem) -> Fact | None:
+        """How a text that was read was understood, where it could have been read in another way; else None."""
+        return None
+
     def typed(self, given: Any) -> str:
         """What was given, for an error to repeat."""
         if given is None:
@@ -290,13 +309,40 @@ class Input:
     def _bounded(self, raw: Any, units: UnitSystem) -> float:
         """A quantity within the bounds."""
         value = self._quantity(raw, units)
-        self.bounds.check(value, lambda bound: to_si(bound, self.unit, self.dimension))
+        self._check(value)
         return value
+
+    def _check(self, value: float) -> None:
+        self.bounds.check(value, lambda bound: to_si(bound, self.unit, self.dimension))
 
     def _quantity(self, raw: Any, units: UnitSystem) -> float:
         if isinstance(raw, (bool, list, dict)) or raw is None:
             raise NotReadable("not-single")
-        return read_quantity(raw, self.dimension, self.default_unit(units)).value_si
+        return self._read(raw, units).value_si
+
+    def _read(self, raw: Any, units: UnitSystem) -> ReadQuantity:
+        """A quantity as read. A mark before three digits is a decimal mark where the thousand is out of bounds."""
+        unit = self.default_unit(units)
+        try:
+            return read_quantity(raw, self.dimension, unit, self.point_is_decimal)
+        except TwoReadings as two:
+            if self._allows(two.thousand_si):
+                raise
+            return two.decimal
+
+    def _allows(self, value: float) -> bool:
+        """Whether a value is within the bounds."""
+        try:
+            self._check(value)
+        except NotReadable:
+            return False
+        return True
+
+
+def _written(value_si: float, dimension: str, unit: str, digits: int) -> Cell:
+    """A value in a unit, without idle noughts."""
+    text = number_text(from_si(value_si, unit, dimension), digits)
+    return Cell(text.rstrip("0").rstrip(".") if "." in text else text, unit)
 
 
 def single(raw: Any) -> Any:
@@ -321,6 +367,19 @@ class QuantityInput(Input):
             "accepted-quantity",
             what=message(f"sample-{self.dimension}", sample=self._sample()),
             bounds=self.bounds.listed(self.unit),
+        )
+
+    def read_as(self, typed: str, units: UnitSystem) -> Fact | None:
+        """The value in the unit as typed, and in one of the reader's."""
+        if not needs_echo(typed):
+            return None
+        read = self._read(typed, units)
+        pair = (self.unit, self.unit_si) if units == "us" else (self.unit_si, self.unit)
+        other = next((unit for unit in pair if unit != read.unit), None)
+        return message(
+            "read-as",
+            first=_written(read.value_si, self.dimension, read.unit, 6),
+            second=_written(read.value_si, self.dimension, other, 3) if other else absent("not-given"),
         )
 
     def _fact(self, value: Any, words: str) -> Fact:
@@ -352,6 +411,8 @@ class CountInput(Input):
 
     def read(self, raw: Any, reading: Reading) -> float:
         """The number."""
+        if may_be_thousand(str(single(raw))):
+            raise NotReadable("not-whole")
         value = read_quantity(single(raw), "fraction", "ratio").value_si
         if value != round(value):
             raise NotReadable("not-whole")
@@ -414,6 +475,11 @@ class DateInput(Input):
     def read(self, raw: Any, reading: Reading) -> datetime.date:
         """The day."""
         return read_date(str(single(raw)), today())
+
+    def read_as(self, typed: str, units: UnitSystem) -> Fact | None:
+        """The day as a calendar has it, where it was written in another way."""
+        day = str(read_date(typed, today()))
+        return None if day == typed.strip() else day
 
     def accepted(self, words: str) -> Message:
         """What would do."""
@@ -592,6 +658,19 @@ def read_inputs(inputs: Sequence[Input], raw: Mapping[str, Any], reading: Readin
     return Given(values, typed, reading.path, reading.units)
 
 
+def understood(inputs: Sequence[Input], given: Given) -> dict[str, Fact]:
+    """How each input that could have been read in another way was understood, by its path; rows included."""
+    found: dict[str, Fact] = {}
+    for declared in inputs:
+        typed = given.typed.get(declared.name, "")
+        if declared.columns:
+            for row in given.rows(declared.name):
+                found |= understood(declared.columns, row)
+        elif typed and (said := declared.read_as(typed, given.units)) is not None:
+            found[given.where(declared.name)] = said
+    return found
+
+
 def _unknown(inputs: Sequence[Input], raw: Mapping[str, Any], path: str) -> list[InputError]:
     names = tuple(declared.name for declared in inputs)
     return [
@@ -629,6 +708,25 @@ def _from_json(given: Any) -> Any:
 
 
 __all__ = [
-    "BadInput", "Bounds", "ChoiceInput", "CountInput", "DateInput", "FileInput", "FlagInput", "Given", "Input", "InputError", "NumberInput",
-    "NumbersInput", "PointInput", "QuantityInput", "Reading", "RowsInput", "TextInput", "asked", "join", "read_inputs",
-]  # fmt: skip
+    "BadInput",
+    "Bounds",
+    "ChoiceInput",
+    "CountInput",
+    "DateInput",
+    "FileInput",
+    "FlagInput",
+    "Given",
+    "Input",
+    "InputError",
+    "NumberInput",
+    "NumbersInput",
+    "PointInput",
+    "QuantityInput",
+    "Reading",
+    "RowsInput",
+    "TextInput",
+    "asked",
+    "join",
+    "read_inputs",
+    "understood",
+]

@@ -13,11 +13,11 @@ from __future__ import annotations
 import functools
 import math
 import re
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from fractions import Fraction
 
 from calc.unit_factors import SI_UNITS, UNIT_FACTORS
-from calc.words.facts import Fact, message
+from calc.words.facts import Cell, Fact, message
 
 STANDARD_GRAVITY_M_PER_S2 = 9.80665
 """Standard acceleration of free fall [m/s2], exact by convention (NIST SP 811, Appendix B.8)."""
@@ -26,66 +26,238 @@ STANDARD_GRAVITY_M_PER_S2 = 9.80665
 # different dimension (`t`, `kg`, `lb`, `ton`): the box that is filled in decides.
 ALIASES: dict[str, dict[str, str]] = {
     "length": {
-        '"': "in", "inch": "in", "inches": "in", "'": "ft", "foot": "ft", "feet": "ft", "yard": "yd",
-        "yards": "yd", "mile": "mi", "miles": "mi", "mil": "thou", "mils": "thou", "micron": "um",
-        "microns": "um", "µm": "um", "μm": "um", "millimeter": "mm", "millimetre": "mm", "millimeters": "mm",
-        "millimetres": "mm", "centimeter": "cm", "centimetre": "cm", "centimeters": "cm", "centimetres": "cm",
-        "meter": "m", "metre": "m", "meters": "m", "metres": "m", "kilometer": "km", "kilometre": "km",
+        '"': "in",
+        "inch": "in",
+        "inches": "in",
+        "'": "ft",
+        "foot": "ft",
+        "feet": "ft",
+        "yard": "yd",
+        "yards": "yd",
+        "mile": "mi",
+        "miles": "mi",
+        "mil": "thou",
+        "mils": "thou",
+        "micron": "um",
+        "microns": "um",
+        "µm": "um",
+        "μm": "um",
+        "millimeter": "mm",
+        "millimetre": "mm",
+        "millimeters": "mm",
+        "millimetres": "mm",
+        "centimeter": "cm",
+        "centimetre": "cm",
+        "centimeters": "cm",
+        "centimetres": "cm",
+        "meter": "m",
+        "metre": "m",
+        "meters": "m",
+        "metres": "m",
+        "kilometer": "km",
+        "kilometre": "km",
     },
     "area": {
-        "sqin": "in2", "sq.in": "in2", "sqft": "ft2", "sq.ft": "ft2", "sqmm": "mm2", "sqcm": "cm2", "sqm": "m2",
+        "sqin": "in2",
+        "sq.in": "in2",
+        "sqft": "ft2",
+        "sq.ft": "ft2",
+        "sqmm": "mm2",
+        "sqcm": "cm2",
+        "sqm": "m2",
     },
     "volume": {
-        "cuin": "in3", "cu.in": "in3", "cuft": "ft3", "cu.ft": "ft3", "cuyd": "yd3", "gallon": "gal",
-        "gallons": "gal", "gals": "gal", "impgal": "imp_gal", "quart": "qt", "quarts": "qt", "cc": "cm3",
-        "ml": "cm3", "l": "L", "liter": "L", "litre": "L", "liters": "L", "litres": "L",
+        "cuin": "in3",
+        "cu.in": "in3",
+        "cuft": "ft3",
+        "cu.ft": "ft3",
+        "cuyd": "yd3",
+        "gallon": "gal",
+        "gallons": "gal",
+        "gals": "gal",
+        "impgal": "imp_gal",
+        "quart": "qt",
+        "quarts": "qt",
+        "cc": "cm3",
+        "ml": "cm3",
+        "l": "L",
+        "liter": "L",
+        "litre": "L",
+        "liters": "L",
+        "litres": "L",
     },
     "second_moment": {},
     "weight": {
-        "ounce": "oz", "ounces": "oz", "pound": "lb", "pounds": "lb", "lbs": "lb", "#": "lb", "lbm": "lb",
-        "ton": "short_ton", "tons": "short_ton", "shortton": "short_ton", "shorttons": "short_ton",
-        "longton": "long_ton", "longtons": "long_ton", "gram": "g", "grams": "g", "kilo": "kg", "kilos": "kg",
-        "kgs": "kg", "kilogram": "kg", "kilograms": "kg", "tonne": "t", "tonnes": "t", "metricton": "t",
-        "metrictons": "t", "te": "t",
+        "ounce": "oz",
+        "ounces": "oz",
+        "pound": "lb",
+        "pounds": "lb",
+        "lbs": "lb",
+        "#": "lb",
+        "lbm": "lb",
+        "shortton": "short_ton",
+        "shorttons": "short_ton",
+        "uston": "short_ton",
+        "ustons": "short_ton",
+        "longton": "long_ton",
+        "longtons": "long_ton",
+        "gram": "g",
+        "grams": "g",
+        "kilo": "kg",
+        "kilos": "kg",
+        "kgs": "kg",
+        "kilogram": "kg",
+        "kilograms": "kg",
+        "tonne": "t",
+        "tonnes": "t",
+        "metricton": "t",
+        "metrictons": "t",
+        "te": "t",
     },
     "force": {
-        "poundforce": "lbf", "lbsf": "lbf", "kips": "kip", "newton": "N", "newtons": "N", "n": "N", "dan": "daN",
-        "kn": "kN", "mn": "MN", "kp": "kgf",
+        "poundforce": "lbf",
+        "lbsf": "lbf",
+        "kips": "kip",
+        "newton": "N",
+        "newtons": "N",
+        "n": "N",
+        "dan": "daN",
+        "kn": "kN",
+        "kilonewton": "kN",
+        "kilonewtons": "kN",
+        "mn": "MN",
+        "kp": "kgf",
     },
     "pressure": {
-        "lb/in2": "psi", "lbf/in2": "psi", "psig": "psi", "pa": "Pa", "kpa": "kPa", "bars": "bar", "mpa": "MPa",
-        "gpa": "GPa", "n/mm2": "N/mm2", "kg/cm2": "kgf/cm2",
+        "lb/in2": "psi",
+        "lbf/in2": "psi",
+        "psig": "psi",
+        "pa": "Pa",
+        "kpa": "kPa",
+        "bars": "bar",
+        "mpa": "MPa",
+        "gpa": "GPa",
+        "n/mm2": "N/mm2",
+        "kg/cm2": "kgf/cm2",
     },
     "torque": {
-        "in-lb": "lbf.in", "in.lb": "lbf.in", "lb-in": "lbf.in", "lb.in": "lbf.in", "in-lbf": "lbf.in",
-        "lbf-in": "lbf.in", "in.lbf": "lbf.in", "ft-lb": "lbf.ft", "ft.lb": "lbf.ft", "lb-ft": "lbf.ft",
-        "lb.ft": "lbf.ft", "ft-lbf": "lbf.ft", "lbf-ft": "lbf.ft", "ft.lbf": "lbf.ft", "ftlb": "lbf.ft",
-        "inlb": "lbf.in", "nm": "N.m", "n.m": "N.m", "n-m": "N.m", "knm": "kN.m", "kn.m": "kN.m", "kn-m": "kN.m",
-        "nmm": "N.mm", "n.mm": "N.mm", "kip-ft": "kip.ft",
+        "in-lb": "lbf.in",
+        "in.lb": "lbf.in",
+        "lb-in": "lbf.in",
+        "lb.in": "lbf.in",
+        "in-lbf": "lbf.in",
+        "lbf-in": "lbf.in",
+        "in.lbf": "lbf.in",
+        "ft-lb": "lbf.ft",
+        "ft.lb": "lbf.ft",
+        "lb-ft": "lbf.ft",
+        "lb.ft": "lbf.ft",
+        "ft-lbf": "lbf.ft",
+        "lbf-ft": "lbf.ft",
+        "ft.lbf": "lbf.ft",
+        "ftlb": "lbf.ft",
+        "inlb": "lbf.in",
+        "nm": "N.m",
+        "n.m": "N.m",
+        "n-m": "N.m",
+        "knm": "kN.m",
+        "kn.m": "kN.m",
+        "kn-m": "kN.m",
+        "nmm": "N.mm",
+        "n.mm": "N.mm",
+        "kip-ft": "kip.ft",
     },
     "energy": {
-        "j": "J", "joule": "J", "joules": "J", "kj": "kJ", "ft-lb": "ft.lbf", "ft.lb": "ft.lbf",
-        "ft-lbf": "ft.lbf", "ftlb": "ft.lbf", "in-lb": "in.lbf", "in.lb": "in.lbf", "in-lbf": "in.lbf",
-        "btu": "BTU", "kwh": "kWh",
+        "j": "J",
+        "joule": "J",
+        "joules": "J",
+        "kj": "kJ",
+        "ft-lb": "ft.lbf",
+        "ft.lb": "ft.lbf",
+        "ft-lbf": "ft.lbf",
+        "ftlb": "ft.lbf",
+        "in-lb": "in.lbf",
+        "in.lb": "in.lbf",
+        "in-lbf": "in.lbf",
+        "btu": "BTU",
+        "kwh": "kWh",
     },
     "power": {"w": "W", "watt": "W", "watts": "W", "kw": "kW", "horsepower": "hp"},
     "speed": {"ipm": "in/min", "fpm": "ft/min", "fps": "ft/s", "kmh": "km/h", "kph": "km/h", "knots": "kn"},
     "time": {
-        "sec": "s", "secs": "s", "second": "s", "seconds": "s", "mins": "min", "minute": "min",
-        "minutes": "min", "hr": "h", "hrs": "h", "hour": "h", "hours": "h", "days": "day",
+        "sec": "s",
+        "secs": "s",
+        "second": "s",
+        "seconds": "s",
+        "mins": "min",
+        "minute": "min",
+        "minutes": "min",
+        "hr": "h",
+        "hrs": "h",
+        "hour": "h",
+        "hours": "h",
+        "days": "day",
     },
-    "angle": {"°": "deg", "degree": "deg", "degrees": "deg", "degs": "deg", "radian": "rad", "radians": "rad"},
+    "angle": {
+        "°": "deg",
+        "degree": "deg",
+        "degrees": "deg",
+        "degs": "deg",
+        "radian": "rad",
+        "radians": "rad",
+        "gon": "grad",
+        "gons": "grad",
+    },
     "temperature": {
-        "°f": "degF", "f": "degF", "°c": "degC", "c": "degC", "°": "", "degf": "degF", "degc": "degC", "k": "K",
-        "deg f": "degF", "deg c": "degC",
+        "celsius": "degC",
+        "centigrade": "degC",
+        "fahrenheit": "degF",
+        "kelvin": "K",
+        "kelvins": "K",
+        "rankine": "degR",
+        "deg celsius": "degC",
+        "deg fahrenheit": "degF",
+        "°celsius": "degC",
+        "°fahrenheit": "degF",
+        "degrees c": "degC",
+        "degrees f": "degF",
+        "degrees celsius": "degC",
+        "degrees fahrenheit": "degF",
+        "°f": "degF",
+        "f": "degF",
+        "°c": "degC",
+        "c": "degC",
+        "°": "",
+        "degf": "degF",
+        "degc": "degC",
+        "k": "K",
+        "deg f": "degF",
+        "deg c": "degC",
     },
     "temperature_difference": {
-        "°f": "delta_degF", "f": "delta_degF", "degf": "delta_degF", "deg f": "delta_degF", "°c": "delta_degC",
-        "c": "delta_degC", "degc": "delta_degC", "deg c": "delta_degC", "°": "", "k": "K",
+        "celsius": "delta_degC",
+        "fahrenheit": "delta_degF",
+        "kelvin": "K",
+        "kelvins": "K",
+        "°f": "delta_degF",
+        "f": "delta_degF",
+        "degf": "delta_degF",
+        "deg f": "delta_degF",
+        "°c": "delta_degC",
+        "c": "delta_degC",
+        "degc": "delta_degC",
+        "deg c": "delta_degC",
+        "°": "",
+        "k": "K",
     },
     "density": {
-        "pcf": "lb/ft3", "lb/cuft": "lb/ft3", "lbs/ft3": "lb/ft3", "g/cc": "g/cm3", "kg/l": "g/cm3",
-        "kg/dm3": "g/cm3", "pci": "lb/in3",
+        "pcf": "lb/ft3",
+        "lb/cuft": "lb/ft3",
+        "lbs/ft3": "lb/ft3",
+        "g/cc": "g/cm3",
+        "kg/l": "g/cm3",
+        "kg/dm3": "g/cm3",
+        "pci": "lb/in3",
     },
     "weight_per_length": {"plf": "lb/ft", "lbs/ft": "lb/ft", "lbs/in": "lb/in"},
     "weight_per_area": {"psf": "lb/ft2", "lbs/ft2": "lb/ft2"},
@@ -95,38 +267,136 @@ ALIASES: dict[str, dict[str, str]] = {
     "voltage": {"v": "V", "volt": "V", "volts": "V"},
     "current": {"a": "A", "amp": "A", "amps": "A"},
     "fraction": {"percent": "%"},
-}  # fmt: skip
+}
+
+TWO_MEANINGS: dict[str, dict[str, str]] = {
+    "weight": {"ton": "ton", "tons": "ton", "t": "ton"},
+    "force": {"ton": "ton", "tons": "ton", "t": "ton"},
+    "angle": {"grad": "grad", "grads": "grad"},
+}
+"""What people write for more than one unit, lower case, and the code of the refusal (`unreadable-two-units-CODE`): ton is a
+short ton, a tonne or a long ton, and so is T; a small t is a tonne. Grad is a degree in some languages and a gon in others.
+"""
 
 UNIT_WORDS: dict[str, str] = {
-    "um": "µm", "in2": "in²", "ft2": "ft²", "mm2": "mm²", "cm2": "cm²", "m2": "m²", "in3": "in³", "ft3": "ft³",
-    "yd3": "yd³", "mm3": "mm³", "cm3": "cm³", "m3": "m³", "in4": "in⁴", "mm4": "mm⁴", "cm4": "cm⁴", "m4": "m⁴",
-    "imp_gal": "imp gal", "lbf": "lb", "short_ton": "short ton", "long_ton": "long ton", "tonf": "short ton",
-    "N/mm2": "N/mm²", "kgf/cm2": "kgf/cm²", "lbf.in": "lb·in", "lbf.ft": "lb·ft", "kip.ft": "kip·ft",
-    "N.m": "N·m", "kN.m": "kN·m", "N.mm": "N·mm", "kgf.m": "kgf·m", "ft.lbf": "ft·lb", "in.lbf": "in·lb",
-    "deg": "°", "degF": "°F", "degC": "°C", "degR": "°R",
-    "delta_degF": "°F", "delta_degC": "°C", "lb/ft3": "lb/ft³", "lb/in3": "lb/in³",
-    "kg/m3": "kg/m³", "g/cm3": "g/cm³", "t/m3": "t/m³", "lb/ft2": "lb/ft²", "kg/m2": "kg/m²", "lbf/in": "lb/in",
-    "lbf/min": "lb/min", "lbf/s": "lb/s", "ratio": "",
-}  # fmt: skip
+    "um": "µm",
+    "in2": "in²",
+    "ft2": "ft²",
+    "mm2": "mm²",
+    "cm2": "cm²",
+    "m2": "m²",
+    "in3": "in³",
+    "ft3": "ft³",
+    "yd3": "yd³",
+    "mm3": "mm³",
+    "cm3": "cm³",
+    "m3": "m³",
+    "in4": "in⁴",
+    "mm4": "mm⁴",
+    "cm4": "cm⁴",
+    "m4": "m⁴",
+    "imp_gal": "imp gal",
+    "lbf": "lb",
+    "short_ton": "short ton",
+    "long_ton": "long ton",
+    "tonf": "short ton",
+    "N/mm2": "N/mm²",
+    "kgf/cm2": "kgf/cm²",
+    "lbf.in": "lb·in",
+    "lbf.ft": "lb·ft",
+    "kip.ft": "kip·ft",
+    "N.m": "N·m",
+    "kN.m": "kN·m",
+    "N.mm": "N·mm",
+    "kgf.m": "kgf·m",
+    "ft.lbf": "ft·lb",
+    "in.lbf": "in·lb",
+    "deg": "°",
+    "degF": "°F",
+    "degC": "°C",
+    "degR": "°R",
+    "delta_degF": "°F",
+    "delta_degC": "°C",
+    "lb/ft3": "lb/ft³",
+    "lb/in3": "lb/in³",
+    "kg/m3": "kg/m³",
+    "g/cm3": "g/cm³",
+    "t/m3": "t/m³",
+    "lb/ft2": "lb/ft²",
+    "kg/m2": "kg/m²",
+    "lbf/in": "lb/in",
+    "lbf/min": "lb/min",
+    "lbf/s": "lb/s",
+    "ratio": "",
+    "grad": "gon",
+}
 """How a unit is written for a reader, where that differs from its symbol. A pull in pounds reads `lb`."""
 
 # The pair of units a reader sees for a dimension, unless a worksheet asks for others: (US, SI).
 READING_UNITS: dict[str, tuple[str, str]] = {
-    "length": ("in", "mm"), "area": ("in2", "mm2"), "volume": ("ft3", "m3"), "second_moment": ("in4", "cm4"),
-    "weight": ("lb", "kg"), "force": ("lbf", "kN"), "pressure": ("psi", "bar"), "torque": ("lbf.ft", "N.m"),
-    "energy": ("ft.lbf", "J"), "power": ("hp", "kW"), "speed": ("in/min", "mm/min"), "time": ("min", "min"),
-    "angle": ("deg", "deg"), "temperature": ("degF", "degC"),
-    "temperature_difference": ("delta_degF", "delta_degC"), "density": ("lb/ft3", "kg/m3"),
-    "weight_per_length": ("lb/ft", "kg/m"), "weight_per_area": ("lb/ft2", "kg/m2"),
-    "stiffness": ("lbf/in", "N/mm"), "heat_input": ("kJ/in", "kJ/mm"), "force_rate": ("lbf/min", "kN/min"),
-    "voltage": ("V", "V"), "current": ("A", "A"), "fraction": ("%", "%"),
-}  # fmt: skip
+    "length": ("in", "mm"),
+    "area": ("in2", "mm2"),
+    "volume": ("ft3", "m3"),
+    "second_moment": ("in4", "cm4"),
+    "weight": ("lb", "kg"),
+    "force": ("lbf", "kN"),
+    "pressure": ("psi", "bar"),
+    "torque": ("lbf.ft", "N.m"),
+    "energy": ("ft.lbf", "J"),
+    "power": ("hp", "kW"),
+    "speed": ("in/min", "mm/min"),
+    "time": ("min", "min"),
+    "angle": ("deg", "deg"),
+    "temperature": ("degF", "degC"),
+    "temperature_difference": ("delta_degF", "delta_degC"),
+    "density": ("lb/ft3", "kg/m3"),
+    "weight_per_length": ("lb/ft", "kg/m"),
+    "weight_per_area": ("lb/ft2", "kg/m2"),
+    "stiffness": ("lbf/in", "N/mm"),
+    "heat_input": ("kJ/in", "kJ/mm"),
+    "force_rate": ("lbf/min", "kN/min"),
+    "voltage": ("V", "V"),
+    "current": ("A", "A"),
+    "fraction": ("%", "%"),
+}
 
 _VULGAR = {
-    "½": "1/2", "⅓": "1/3", "⅔": "2/3", "¼": "1/4", "¾": "3/4", "⅕": "1/5", "⅖": "2/5", "⅗": "3/5", "⅘": "4/5",
-    "⅙": "1/6", "⅚": "5/6", "⅛": "1/8", "⅜": "3/8", "⅝": "5/8", "⅞": "7/8",
-}  # fmt: skip
-_SIGNS = {"−": "-", "–": "-", "—": "-", "‐": "-", "‑": "-", "′": "'", "’": "'", "‘": "'", "″": '"', "”": '"', "“": '"', "⁄": "/", "²": "2", "³": "3", "⁴": "4", "·": ".", "º": "°", "˚": "°"}  # fmt: skip
+    "½": "1/2",
+    "⅓": "1/3",
+    "⅔": "2/3",
+    "¼": "1/4",
+    "¾": "3/4",
+    "⅕": "1/5",
+    "⅖": "2/5",
+    "⅗": "3/5",
+    "⅘": "4/5",
+    "⅙": "1/6",
+    "⅚": "5/6",
+    "⅛": "1/8",
+    "⅜": "3/8",
+    "⅝": "5/8",
+    "⅞": "7/8",
+}
+_SIGNS = {
+    "−": "-",
+    "–": "-",
+    "—": "-",
+    "‐": "-",
+    "‑": "-",
+    "′": "'",
+    "’": "'",
+    "‘": "'",
+    "″": '"',
+    "”": '"',
+    "“": '"',
+    "⁄": "/",
+    "²": "2",
+    "³": "3",
+    "⁴": "4",
+    "·": ".",
+    "º": "°",
+    "˚": "°",
+}
 _SPACES = "\u00a0\u2007\u2009\u202f\t\r\n"
 
 _NUMBER = r"""
@@ -160,6 +430,25 @@ class NotReadable(ValueError):
         return text.removeprefix("unreadable-")
 
 
+class TwoReadings(NotReadable):
+    """The mark in a number can stand before decimals or between thousands, and both make sense in the unit."""
+
+    def __init__(self, decimal: float, unit: str, dimension: str) -> None:
+        self.decimal = Reading(to_si(decimal, unit, dimension), unit, dimension)
+        self.thousand_si = to_si(decimal * 1000.0, unit, dimension)
+        thousand = Cell(f"{decimal * 1000.0:,.0f}", unit)
+        super().__init__("thousand-or-decimal", thousand=thousand, decimal=Cell(f"{decimal:g}", unit))
+
+
+@dataclass(frozen=True)
+class _Term:
+    """A number and its unit as written; `typed` is there where the mark in it can be read two ways."""
+
+    value: float
+    unit: str = ""
+    typed: str = ""
+
+
 @dataclass(frozen=True)
 class Reading:
     """A value as read: its SI value, and the unit that was typed or assumed."""
@@ -169,8 +458,19 @@ class Reading:
     dimension: str
 
 
+def two_units(text: str, dimension: str) -> str | None:
+    """The code of the refusal of a unit that has more than one meaning in a box of `dimension`; None where it has one.
+
+    >>> two_units("T", "weight"), two_units("t", "weight"), two_units("Grad", "angle")
+    ('ton', None, 'grad')
+    """
+    return None if text == "t" else TWO_MEANINGS.get(dimension, {}).get(text.lower().rstrip("."))
+
+
 def find_unit(text: str, dimension: str) -> str | None:
-    """The handbook's symbol for the unit written `text` in a box of `dimension`, or None."""
+    """The handbook's symbol for the unit written `text` in a box of `dimension`; None where there is none, or more than one."""
+    if two_units(text, dimension):
+        return None
     known = UNIT_FACTORS[dimension]
     if text in known:
         return text
@@ -218,28 +518,37 @@ def from_si(value_si: float, unit: str, dimension: str) -> float:
 def plain_number(text: str) -> float:
     """Read a number as a shop writes it, without a unit: `38-5/8`, `3/8`, `4,860`, `4.86k`, `1,5`."""
     terms = _terms(_tidy(text), "fraction")
-    if len(terms) != 1 or terms[0][1]:
+    if len(terms) != 1 or terms[0].unit:
         raise NotReadable("not-plain-number", typed=text)
-    return terms[0][0]
+    return terms[0].value
 
 
-def read_quantity(text: str | float, dimension: str, default_unit: str) -> Reading:
+def read_quantity(
+    text: str | float, dimension: str, default_unit: str, point_is_decimal: bool = False
+) -> Reading:
     """Read what was typed into a box.
 
     text -- `38 5/8 in`, `5'-3"`, `1 1/2 t`, `4,860 lb`, `4.86k lb`, `30°`; a bare number takes `default_unit`
     dimension -- a key of calc.unit_factors.UNIT_FACTORS
+    point_is_decimal -- it is known from elsewhere that 1.500 is one and a half
     Raises NotReadable with a sentence for the reader.
     """
     if isinstance(text, (int, float)):
         if not math.isfinite(text):
             raise NotReadable("not-finite")
+        _not_a_share(_Term(float(text)), dimension, default_unit)
         return Reading(to_si(float(text), default_unit, dimension), default_unit, dimension)
-    terms = _terms(_tidy(text), dimension)
-    if len(terms) > 1 and any(not unit for _value, unit in terms):
+    tidy = _tidy(text)
+    if _DASHED.fullmatch(tidy):
+        raise NotReadable("dash-two-ways")
+    terms = _with_inches(_terms(tidy, dimension), dimension)
+    if len(terms) > 1 and any(not term.unit for term in terms):
         raise NotReadable("number-without-unit")
-    first_unit = _unit_for(terms[0][1], dimension, default_unit)
+    first_unit = _unit_for(terms[0].unit, dimension, default_unit)
     if len(terms) == 1:
-        total_si = to_si(terms[0][0], first_unit, dimension)
+        _not_a_share(terms[0], dimension, default_unit)
+        _one_reading(terms[0], first_unit, dimension, point_is_decimal)
+        total_si = to_si(terms[0].value, first_unit, dimension)
     else:
         total_si = _sum_of_parts(terms, dimension, default_unit)
     if not math.isfinite(total_si):
@@ -247,18 +556,113 @@ def read_quantity(text: str | float, dimension: str, default_unit: str) -> Readi
     return Reading(total_si, first_unit, dimension)
 
 
-def _sum_of_parts(terms: list[tuple[float, str]], dimension: str, default_unit: str) -> float:
+_DASHED = re.compile(r"\d[\d.,]*[ ]*-[ ]*\d[\d.,]*(?:[ ]*[^\d/ ].*)?")
+"""`6-2`: feet and inches, a fraction that lost its second half, or from 6 to 2."""
+_MARK_AND_THREE_DIGITS = re.compile(r"[1-9]\d{0,2}[.,]\d{3}")
+"""`1.500`: one and a half, or fifteen hundred as it is written on the continent; `1,500` the other way round."""
+_POINT_IS_DECIMAL = frozenset(
+    (
+        *(
+            "in",
+            "ft",
+            "yd",
+            "mi",
+            "thou",
+            "m",
+            "km",
+            "in2",
+            "ft2",
+            "m2",
+            "in3",
+            "ft3",
+            "m3",
+            "in4",
+            "deg",
+            "rad",
+            "%",
+            "ratio",
+        ),
+        *("g/cm3", "t/m3", "lb/in3", "kJ/in", "kJ/mm", "V", "A"),
+    )
+)
+"""Units in which a point with three digits is a decimal point: a caliper reads 1.125 in, and nobody writes 1,125 in so. In
+all others (weights, forces, pressures, millimetres ...) it is asked back.
+"""
+_COMMA_IS_ASKED_BACK = frozenset(
+    ("t", "short_ton", "long_ton", "kN", "MN", "kip", "tf", "tonf", "in", "m", "%", "bar", "MPa")
+)
+"""Units so large that a comma with three digits is as likely a decimal comma. In all others it stands between thousands, and
+the reader is shown what was understood.
+"""
+
+
+def _one_reading(term: _Term, unit: str, dimension: str, point_is_decimal: bool = False) -> None:
+    """Refuse `1.500 kg` and `1,500 t`, naming both readings."""
+    if not term.typed:
+        return
+    asked = (
+        unit in _COMMA_IS_ASKED_BACK
+        if "," in term.typed
+        else unit not in _POINT_IS_DECIMAL and not point_is_decimal
+    )
+    if asked:
+        raise TwoReadings(math.copysign(float(term.typed.replace(",", ".")), term.value), unit, dimension)
+
+
+def _not_a_share(term: _Term, dimension: str, default_unit: str) -> None:
+    """Refuse a bare `1/3` or `0.4` in a box of percent: is it a share of one, or of a hundred?"""
+    if dimension == "fraction" and default_unit == "%" and not term.unit and 0 < abs(term.value) < 1:
+        as_percent, as_share = Cell(f"{term.value:.4g}", "%"), Cell(f"{term.value * 100:.4g}", "%")
+        raise NotReadable("percent-or-share", percent=as_percent, share=as_share)
+
+
+def _with_inches(terms: list[_Term], dimension: str) -> list[_Term]:
+    """A number behind feet is inches: `6 ft 2`."""
+    if dimension == "length" and len(terms) == 2 and not terms[1].unit and 0 <= terms[1].value < 12:
+        feet, inches = terms
+        if find_unit(feet.unit, "length") == "ft":
+            return [feet, replace(inches, unit="in")]
+    return terms
+
+
+def _sum_of_parts(terms: list[_Term], dimension: str, default_unit: str) -> float:
     """Add `5 ft 3 in`: parts in falling units, all on the side of zero of the first."""
-    side = -1.0 if terms[0][0] < 0 else 1.0
+    side = -1.0 if terms[0].value < 0 else 1.0
     total_si = 0.0
     larger_unit_si = math.inf
-    for value, written in terms:
-        unit_si = to_si(1.0, _unit_for(written, dimension, default_unit), dimension)
+    for term in terms:
+        unit = _unit_for(term.unit, dimension, default_unit)
+        _one_reading(term, unit, dimension)
+        unit_si = to_si(1.0, unit, dimension)
         if dimension == "temperature" or unit_si >= larger_unit_si:
             raise NotReadable("not-added-up")
         larger_unit_si = unit_si
-        total_si += side * abs(value) * unit_si
+        total_si += side * abs(term.value) * unit_si
     return total_si
+
+
+def may_be_thousand(text: str) -> bool:
+    """Whether a bare number can be read with its point as a decimal point or between thousands.
+
+    >>> may_be_thousand("1.500"), may_be_thousand("0.375"), may_be_thousand("1.50")
+    (True, False, False)
+    """
+    return "." in text and bool(_MARK_AND_THREE_DIGITS.fullmatch(text.strip().lstrip("+-")))
+
+
+_NEEDS_ECHO = re.compile(
+    r"\d[, ]\d | \d/\d | (?:^|[^\d])[,.]\d | \d[kK](?=[ ]|$) | \d[ ]?[A-Za-z'\"]+[ ]?-?[ ]?\d | [1-9]\.\d{3}(?!\d)",
+    re.VERBOSE,
+)
+
+
+def needs_echo(text: str) -> bool:
+    """Whether a reader should be shown how it was read: a thousands mark, a comma, a k, a fraction, mixed units.
+
+    >>> needs_echo("1,500 kg"), needs_echo("5'-3"), needs_echo("1500 kg"), needs_echo("1½ t")
+    (True, True, False, True)
+    """
+    return bool(_NEEDS_ECHO.search(_tidy(text)))
 
 
 def _tidy(text: str) -> str:
@@ -274,37 +678,42 @@ def _tidy(text: str) -> str:
     return re.sub(r" +", " ", tidy).strip()
 
 
-def _terms(tidy: str, dimension: str) -> list[tuple[float, str]]:
-    """Split tidy text into (number, unit as written) pairs."""
+def _terms(tidy: str, dimension: str) -> list[_Term]:
+    """Split tidy text into numbers with their units as written."""
     if not tidy:
         raise NotReadable("empty")
     sign = 1.0
     if tidy[0] in "+-":
         sign = -1.0 if tidy[0] == "-" else 1.0
         tidy = tidy[1:].lstrip()
-    terms: list[tuple[float, str]] = []
+    terms: list[_Term] = []
     position = 0
     while position < len(tidy):
-        if terms and terms[-1][1] and (join := re.compile(r"[ ]*-[ ]*(?=\d)").match(tidy, position)):
+        if terms and terms[-1].unit and (join := re.compile(r"[ ]*-[ ]*(?=\d)").match(tidy, position)):
             position = join.end()
         match = _TOKEN.match(tidy, position)
         if not match:
             raise NotReadable("from-here-on", rest=tidy[position:].strip())
         position = match.end()
         if match["number"] is not None:
-            terms.append((_number(match), ""))
+            terms.append(_Term(_number(match), typed=_doubtful(match)))
         elif not terms:
             raise NotReadable("no-number-before-unit")
-        elif match["thousand"] and not terms[-1][1] and not dimension.startswith("temperature"):
-            terms[-1] = (terms[-1][0] * 1000.0, "")
+        elif match["thousand"] and not terms[-1].unit and not dimension.startswith("temperature"):
+            terms[-1] = _Term(terms[-1].value * 1000.0)
         else:
             written = match["unit"] or match["thousand"]
-            value, before = terms[-1]
-            terms[-1] = (value, f"{before} {written}".strip())
+            terms[-1] = replace(terms[-1], unit=f"{terms[-1].unit} {written}".strip())
     if not terms:
         raise NotReadable("no-number")
-    terms[0] = (sign * terms[0][0], terms[0][1])
+    terms[0] = replace(terms[0], value=sign * terms[0].value)
     return terms
+
+
+def _doubtful(match: re.Match[str]) -> str:
+    """The number as typed if its mark can be read two ways, else nothing."""
+    typed = match["decimal"] or ""
+    return typed if _MARK_AND_THREE_DIGITS.fullmatch(typed) else ""
 
 
 def _number(match: re.Match[str]) -> float:
@@ -337,6 +746,8 @@ def _decimal(text: str) -> float:
 def _unit_for(written: str, dimension: str, default_unit: str) -> str:
     if not written:
         return default_unit
+    if code := two_units(written, dimension):
+        raise NotReadable(f"two-units-{code}", unit=written)
     unit = find_unit(written, dimension)
     if unit is not None:
         return unit or default_unit
@@ -471,7 +882,30 @@ def show(
 
 
 __all__ = [
-    "READING_UNITS", "SI_UNITS", "STANDARD_GRAVITY_M_PER_S2", "UNIT_FACTORS", "NotReadable", "Reading",
-    "dimension_of", "find_unit", "fixed_text", "fraction_steps", "fraction_text", "from_si", "number_text", "plain_number", "read_quantity",
-    "round_to", "show", "show_in", "to_si", "unit_text", "with_unit",
-]  # fmt: skip
+    "READING_UNITS",
+    "SI_UNITS",
+    "STANDARD_GRAVITY_M_PER_S2",
+    "TWO_MEANINGS",
+    "UNIT_FACTORS",
+    "NotReadable",
+    "Reading",
+    "TwoReadings",
+    "dimension_of",
+    "find_unit",
+    "fixed_text",
+    "fraction_steps",
+    "fraction_text",
+    "from_si",
+    "may_be_thousand",
+    "needs_echo",
+    "number_text",
+    "plain_number",
+    "read_quantity",
+    "round_to",
+    "show",
+    "show_in",
+    "to_si",
+    "two_units",
+    "unit_text",
+    "with_unit",
+]

@@ -18,7 +18,7 @@ from dataclasses import dataclass
 from typing import Any
 
 from calc.declaration import Citation, Result, Row, Step, Worksheet
-from calc.inputs import BadInput, Given, InputError, Reading, read_inputs
+from calc.inputs import BadInput, Given, InputError, Reading, read_inputs, understood
 from calc.quantities import from_si
 from calc.reasons import Reason, verdict_of, worst_first
 from calc.tables import source_title
@@ -109,6 +109,9 @@ def tell(
         "verdict_words": verdict_words(sheet, verdict, writer),
         "headline": _headline(told, ranked),
         "big": {"key": large, "label": results[large]["label"], "text": results[large]["text"]},
+        "understood": {
+            path: plain(writer.write(said)) for path, said in understood(sheet.inputs, given).items()
+        },
         "results": results,
         "reasons": [{"code": reason.code, "weight": reason.weight} for reason in reasons],
         "steps": [_step(told, one) for one in sheet.work(found)],

@@ -191,7 +191,7 @@ WORKSHEET = Worksheet(
         "cracks": "no",
         "marks_readable": "yes",
         "altered": "no",
-        "rating": "4-3/4 tons",
+        "rating": "4-3/4 short tons",
         "service": "normal",
         "inspected_on": "2026-11-20",
     },

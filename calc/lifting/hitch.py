@@ -303,7 +303,7 @@ WORKSHEET = Worksheet(
     shares=("shared/hitch-shares", WORDS),
     example={
         "sling_kind": "wire-rope",
-        "rating": "5.6 tons",
+        "rating": "5.6 short tons",
         "hitch": "basket",
         "basket_angle": "60°",
         "object_diameter": "4-1/2 in",

@@ -277,7 +277,7 @@ WORKSHEET = Worksheet(
     example={
         "load": "3,900 lb",
         "items": [
-            {"label": "chain hoist", "kind": "hoist", "condition": "marked-good", "rating": "3 tons"},
+            {"label": "chain hoist", "kind": "hoist", "condition": "marked-good", "rating": "3 short tons"},
             {"label": "top ring", "kind": "ring", "condition": "marked-good", "rating": "12,300 lb"},
             {
                 "label": "sling legs",
@@ -292,7 +292,7 @@ WORKSHEET = Worksheet(
                 "label": "shackles",
                 "kind": "shackle",
                 "condition": "marked-good",
-                "rating": "2 tons",
+                "rating": "2 short tons",
                 "legs": "2",
                 "angle": "60°",
             },

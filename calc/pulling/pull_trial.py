@@ -470,7 +470,7 @@ WORKSHEET = Worksheet(
         "target": "2,900 lb",
         "source": "ram",
         "ram_bore": "1.68 in",
-        "ram_capacity": "10 tons",
+        "ram_capacity": "10 short tons",
         "max_pressure": "10,000 psi",
         "gauge_capacity": "11,000 lb",
         "gauge_accuracy": "2 %",

@@ -308,7 +308,7 @@ WORKSHEET = Worksheet(
         "pressure": "4,300 psi",
         "rams": "1",
         "max_pressure": "10,000 psi",
-        "ram_capacity": "10 tons",
+        "ram_capacity": "10 short tons",
         "pump_bore": "7/16 in",
         "pump_stroke": "1 in",
         "lever_to_hand": "21 in",

@@ -273,8 +273,20 @@ def draw(found: Found, writer: Writer) -> Figure:
 
 _COLUMNS = (
     QuantityInput("force", dimension="force", bounds=Bounds(at_least=0, at_most=40_000_000)),
-    QuantityInput("gap", dimension="length", bounds=Bounds(at_least=-40, at_most=400), required=False),
-    QuantityInput("throat", dimension="length", bounds=Bounds(above=0, at_most=80), required=False),
+    QuantityInput(
+        "gap",
+        dimension="length",
+        bounds=Bounds(at_least=-40, at_most=400),
+        required=False,
+        point_is_decimal=True,
+    ),
+    QuantityInput(
+        "throat",
+        dimension="length",
+        bounds=Bounds(above=0, at_most=80),
+        required=False,
+        point_is_decimal=True,
+    ),
     QuantityInput("time", dimension="time", bounds=Bounds(at_least=0, at_most=100_000), required=False),
 )
 

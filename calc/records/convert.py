@@ -14,6 +14,7 @@ from calc.declaration import Citation, Result, Step, Worksheet, step
 from calc.inputs import Given, TextInput
 from calc.quantities import (
     READING_UNITS,
+    TWO_MEANINGS,
     NotReadable,
     Reading,
     find_unit,
@@ -22,6 +23,7 @@ from calc.quantities import (
     number_text,
     read_quantity,
     to_si,
+    two_units,
 )
 from calc.reasons import Reason, note
 from calc.unit_factors import UNIT_FACTORS
@@ -134,13 +136,30 @@ def _readings(value: str) -> list[Reading]:
     return found
 
 
+_OF_ANOTHER_KIND = ("unit-of-another", "unknown-unit")
+
+
 def _unreadable(value: str) -> NotCarried:
-    """Why no kind of quantity could read `value`: nothing but a number, no such unit, or a number amiss."""
-    try:
-        read_quantity(value, "length", "in")
-    except NotReadable as reason:
-        return NotCarried("value", "unreadable", reason=reason.why)
-    return NotCarried("value", "no-unit")
+    """Why no kind of quantity could read `value`: nothing but a number, no such unit, two readings, or a number amiss. What
+    is amiss in its own kind goes before what is amiss in another.
+    """
+    reasons: list[NotReadable] = []
+    for dimension in UNIT_FACTORS:
+        try:
+            read_quantity(value, dimension, READING_UNITS[dimension][0])
+        except NotReadable as reason:
+            reasons.append(reason)
+    own = [reason for reason in reasons if reason.args[0] not in _OF_ANOTHER_KIND]
+    if len(reasons) < len(UNIT_FACTORS) and not own:
+        return NotCarried("value", "no-unit")
+    return NotCarried("value", "unreadable", reason=(own or reasons)[0].why)
+
+
+def _one_meaning(to: str) -> None:
+    """Refuse a unit wanted that has more than one meaning."""
+    for dimension in TWO_MEANINGS:
+        if code := two_units(to, dimension):
+            raise NotCarried("to", f"two-units-{code}", unit=to)
 
 
 def carry(value: str, to: str) -> Conversion:
@@ -154,6 +173,7 @@ def carry(value: str, to: str) -> Conversion:
     readings = _readings(value)
     if not readings:
         raise _unreadable(value)
+    _one_meaning(to)
     if not to:
         return _carried(readings[0], _usual_unit_of_the_other_system(readings[0]))
     found = _in_unit_wanted(readings, to)

@@ -10,6 +10,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from calc.answering import Refused, answer
+from calc.quantities import may_be_thousand
 from calc.records.convert import WORKSHEET, nearest_fraction
 from calc.unit_factors import UNIT_FACTORS
 from calc.words.writer import Writer
@@ -30,7 +31,7 @@ def result(value: str, to: str = "") -> float:
         ("5'-3\"", "inches", 63),
         ("4.86k lb", "kg", 4860 * 0.45359237),
         ("1 1/2 t", "lb", 1500 / 0.45359237),
-        ("2 tons", "lb", 4000),
+        ("2 short tons", "lb", 4000),
         ("4,860 lb", "kN", 4.86 * 4.4482216152605),
         ("3 kN", "kg", 3000 / 9.80665),
         ("5 lb", "lbf", 5),
@@ -113,7 +114,7 @@ def test_result_beyond_floats_is_refused() -> None:
 
 def test_cautions_on_mass_as_force_and_on_three_tons() -> None:
     assert "standard gravity" in run("5 kg", "N")["cautions"][0]["text"]
-    assert "Three tons" in run("5 tons", "lb")["cautions"][0]["text"]
+    assert "Three tons" in run("5 short tons", "lb")["cautions"][0]["text"]
     assert run("5 in", "mm")["cautions"] == []
 
 
@@ -125,21 +126,48 @@ def test_example_answers() -> None:
 ALL = [(dimension, unit) for dimension, units in UNIT_FACTORS.items() for unit in units]
 
 
+def typed(number: float) -> str:
+    """A number whose point cannot be taken for a thousands mark."""
+    return f"{number!r}0" if may_be_thousand(repr(number)) else repr(number)
+
+
+SAID = {"ratio": "%", "grad": "gon"}
+"""Units that are said in another way here: a share of one is typed in percent, and grad may be a degree."""
+
+
 @given(st.sampled_from(ALL), st.floats(1e-3, 1e6), st.data())
 def test_there_and_back(pair: tuple[str, str], number: float, data: Any) -> None:
     dimension, unit = pair
-    if (unit, dimension) == ("ratio", "fraction"):
-        unit = "%"
+    unit = SAID.get(unit, unit)
     other = data.draw(st.sampled_from(list(UNIT_FACTORS[dimension])))
-    if other == "ratio":
-        other = "%"
-    there = result(f"{number!r} {unit}", other)
-    if UNIT_FACTORS[dimension][other][1] and there < 0:
+    offset = UNIT_FACTORS[dimension][other][1]
+    other = SAID.get(other, other)
+    there = result(f"{typed(number)} {unit}", other)
+    if offset and there < 0:
         return  # below the offset: text with a sign is read elsewhere
-    assert result(f"{there!r} {other}", unit) == pytest.approx(number, rel=1e-9, abs=1e-9)
+    assert result(f"{typed(there)} {other}", unit) == pytest.approx(number, rel=1e-9, abs=1e-9)
 
 
 def test_a_unit_carried_over_has_no_word_of_a_rating():
     record = answer("convert", {"value": "38-5/8 in", "to": "mm"}, "us")
     assert record["verdict"] == "ok"
     assert record["verdict_words"] == "Worked out"
+
+
+@pytest.mark.parametrize(
+    ("value", "to", "says"),
+    [
+        ("1.500 kg", "lb", "value: can be read as 1,500 kg or as 1.5 kg"),
+        ("2 tons", "lb", "value: is in tons, which can be a short ton"),
+        ("2 T", "lb", "value: is in T, which can be a short ton"),
+        ("45 Grad", "rad", "value: is in Grad, which can be a degree or a gon"),
+        ("2,000 lb", "ton", "to: ton can be a short ton"),
+        ("3 rad", "grad", "to: grad can be a degree"),
+        ("6-2", "mm", "value: can be read as feet and inches"),
+        ("5 furlong", "mm", "value: has a unit this book does not know: furlong"),
+    ],
+)
+def test_what_has_two_readings_is_asked_back(value: str, to: str, says: str) -> None:
+    with pytest.raises(Refused) as caught:
+        run(value, to)
+    assert says in str(caught.value)

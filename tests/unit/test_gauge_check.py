@@ -13,7 +13,7 @@ from calc.figures.graph import round_ticks
 
 def rows(*known: tuple[float, float, float | None]) -> list[dict[str, str]]:
     return [
-        {"true_weight": f"{w} kg", "reading": f"{r} kg"} | ({} if t is None else {"give_or_take": f"{t} kg"})
+        {"true_weight": f"{w:.6f} kg", "reading": f"{r:.6f} kg"} | ({} if t is None else {"give_or_take": f"{t:.6f} kg"})
         for w, r, t in known
     ]  # fmt: skip
 

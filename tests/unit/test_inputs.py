@@ -1,16 +1,20 @@
 """Reading inputs against a declaration, and refusing them with words."""
 
 import base64
+from typing import Any
 
 import pytest
 
+from calc.answering import answer, worksheet
 from calc.inputs import (
     BadInput,
     Bounds,
     ChoiceInput,
     CountInput,
+    DateInput,
     FileInput,
     FlagInput,
+    Given,
     Input,
     NumberInput,
     NumbersInput,
@@ -20,9 +24,10 @@ from calc.inputs import (
     RowsInput,
     TextInput,
     read_inputs,
+    understood,
 )
 from calc.telling import error_records
-from calc.words.writer import Writer, plain
+from calc.words.writer import UnitSystem, Writer, plain
 
 LENGTH = QuantityInput("width", dimension="length", bounds=Bounds(above=0, at_most=100))
 COUNT = CountInput("legs", bounds=Bounds(at_least=1, below=5), default="2")
@@ -217,3 +222,66 @@ def test_several_words_come_as_a_list_too():
 def test_rows_are_not_repeated_in_a_refusal():
     assert read(width="1", parts=[{"width": 1}]).refuse("parts", "odd").errors[0].given == ""
     assert read(width="1", readings="1; 2").refuse("readings", "odd").errors[0].given == "1; 2"
+
+
+WEIGHED = (
+    QuantityInput("load", dimension="weight", bounds=Bounds(above=0, at_most=2_000_000), required=False),
+    QuantityInput("throat", dimension="length", bounds=Bounds(above=0, at_most=40), required=False),
+    QuantityInput("worn", dimension="fraction", bounds=Bounds(at_least=0, at_most=100), required=False),
+    QuantityInput("gap", dimension="length", required=False, point_is_decimal=True),
+    CountInput("legs", bounds=Bounds(at_least=1, at_most=9000), required=False),
+    DateInput("tested", required=False),
+    TextInput("words", required=False),
+)
+
+
+def read_us(units: UnitSystem = "us", **raw: Any) -> Given:
+    return read_inputs(WEIGHED, raw, Reading(units, lambda _path, value: value))
+
+
+@pytest.mark.parametrize(
+    "raw",
+    [
+        {"load": "1.500 kg"},
+        {"load": "2 ton"},
+        {"load": "2 T"},
+        {"worn": "1/3"},
+        {"worn": "0.4"},
+        {"throat": "6-2"},
+        {"throat": "1.000 mm"},
+        {"legs": "2.000"},
+        {"tested": "5/6/2026"},
+    ],
+)
+def test_what_has_two_readings_is_asked_back(raw: dict[str, str]) -> None:
+    with pytest.raises(BadInput):
+        read_us(**raw)
+
+
+def test_a_thousand_out_of_bounds_is_no_second_reading() -> None:
+    assert read_us(throat="31.499 mm").si("throat") == pytest.approx(0.031499)
+    assert read_us(throat="1.125 in").si("throat") == pytest.approx(1.125 * 0.0254)
+    assert read_us(gap="9.525 mm").si("gap") == pytest.approx(0.009525)
+
+
+def test_what_was_understood_is_said_where_it_could_be_read_otherwise() -> None:
+    writer = Writer()
+
+    def said(units: UnitSystem, **raw: Any) -> dict[str, str]:
+        found = understood(WEIGHED, read_us(units, **raw))
+        return {path: writer.plain(fact) for path, fact in found.items()}
+
+    assert said("us", load="1,500 kg", words="1,500 kg") == {"load": "1,500 kg (3,310 lb)"}
+    assert said("si", load="1.5k lb") == {"load": "1,500 lb (680 kg)"}
+    assert said("us", load="1 1/2 t") == {"load": "1.5 t (3,310 lb)"}
+    assert said("us", throat="31.499 mm") == {"throat": "31.499 mm (1.24 in)"}
+    assert said("us", worn="1-1/2 %") == {"worn": "1.5%"}
+    assert said("us", load="1500 kg", tested="2026-01-17", legs="3") == {}
+    assert said("us", tested="17 Jan 2026") == {"tested": "2026-01-17"}
+
+
+def test_what_was_understood_stands_in_the_answer_by_path() -> None:
+    rows = [{"true_weight": "1,185 lb", "reading": "1190 lb"}]
+    record = answer("gauge-check", {**worksheet("gauge-check").example, "known": rows})
+    assert record["understood"]["known[0].true_weight"] == "1,185 lb (538 kg)"
+    assert "known[0].reading" not in record["understood"]

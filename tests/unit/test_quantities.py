@@ -13,6 +13,7 @@ from calc.quantities import (
     find_unit,
     fraction_text,
     from_si,
+    needs_echo,
     number_text,
     plain_number,
     read_quantity,
@@ -45,7 +46,7 @@ READS = [
     ("4\u202f860 kg", "weight", "lb", 4860, "kg"),
     ("12 100", "weight", "lb", 12100, "lb"),
     ("2 short tons", "weight", "kg", 4000, "lb"),
-    ("3 tons", "weight", "kg", 6000, "lb"),
+    ("3 short tons", "weight", "kg", 6000, "lb"),
     ("5#", "weight", "kg", 5, "lb"),
     ("300 mm", "length", "in", 0.3, "m"),
     ("0,250", "length", "m", 250, "mm"),
@@ -79,7 +80,85 @@ READS = [
     (0.25, "length", "in", 0.25, "in"),
     ("+3/8", "length", "in", 0.375, "in"),
     ("1 t 250 kg", "weight", "lb", 1250, "kg"),
+    ("6 ft 2", "length", "mm", 74, "in"),
+    ("6' 2-1/2", "length", "mm", 74.5, "in"),
+    ("6'-2", "length", "mm", 74, "in"),
+    ("1.125 in", "length", "mm", 1.125, "in"),
+    ("1.125", "length", "in", 1.125, "in"),
+    ("0.375 lb", "weight", "kg", 0.375, "lb"),
+    ("1.500k lb", "weight", "kg", 1500, "lb"),
+    ("1.5000 kg", "weight", "lb", 1.5, "kg"),
+    ("7.850 g/cm3", "density", "kg/m3", 7850, "kg/m3"),
+    ("90 celsius", "temperature", "degF", 90, "degC"),
+    ("90 Fahrenheit", "temperature", "degC", 90, "degF"),
+    ("90 degrees Celsius", "temperature", "degF", 90, "degC"),
+    ("50 gon", "angle", "deg", 45, "deg"),
+    ("0.4 %", "fraction", "%", 0.004, "ratio"),
+    ("0", "fraction", "%", 0, "ratio"),
+    ("1-1/2", "fraction", "%", 0.015, "ratio"),
+    ("2 t", "weight", "lb", 2000, "kg"),
+    ("2 metric tons", "weight", "lb", 2000, "kg"),
 ]
+
+
+TWO_READINGS = [
+    ("1.500 kg", "weight", "lb", "can be read as 1,500 kg or as 1.5 kg"),
+    ("1.200", "weight", "lb", "can be read as 1,200 lb or as 1.2 lb"),
+    ("12.345 kN", "force", "lbf", "can be read as 12,345 kN or as 12.345 kN"),
+    ("9.525 mm", "length", "in", "can be read as 9,525 mm or as 9.525 mm"),
+    ("1.500 t 2.500 kg", "weight", "lb", "can be read as 1,500 t"),
+    ("1.450 F", "temperature", "degC", "can be read as 1,450 °F"),
+    ("1,500 t", "weight", "lb", "can be read as 1,500 t or as 1.5 t"),
+    ("-1.500 kN", "force", "lbf", "can be read as −?-?1,500 kN"),
+    ("12,345 kN", "force", "lbf", "can be read as 12,345 kN or as 12.345 kN"),
+    ("2 ton", "weight", "lb", "a short ton"),
+    ("2 Tons", "weight", "lb", "a tonne"),
+    ("2 T", "force", "kN", "a long ton"),
+    ("45 Grad", "angle", "deg", "a degree or a gon"),
+    ("1/3", "fraction", "%", "can be read as 0.3333% or as 33.33%"),
+    ("0.4", "fraction", "%", "can be read as 0.4% or as 40%"),
+    (0.4, "fraction", "%", "can be read as 0.4% or as 40%"),
+    ("6-2", "length", "in", "feet and inches"),
+    ("10-20 lb", "weight", "lb", "one number to another"),
+]
+
+
+@pytest.mark.parametrize(("typed", "dimension", "default_unit", "reason"), TWO_READINGS)
+def test_what_has_two_readings_is_asked_back(typed, dimension, default_unit, reason):
+    with pytest.raises(NotReadable, match=reason):
+        read_quantity(typed, dimension, default_unit)
+
+
+def test_a_point_known_for_a_decimal_point_is_one():
+    assert read_quantity("50.004 mm", "length", "in", point_is_decimal=True).value_si == pytest.approx(
+        0.050004
+    )
+
+
+@pytest.mark.parametrize(
+    ("typed", "echoed"),
+    [
+        ("1,500 kg", True),
+        ("1.5k lb", True),
+        ("2,5 t", True),
+        ("3/8", True),
+        ("5 ft 3 in", True),
+        ("5'3", True),
+        ("½ in", True),
+        ("4 860 kg", True),
+        ("1.125 in", True),
+        ("1500 kg", False),
+        ("38.5 in", False),
+        ("10 lb/ft", False),
+        ("90 °F", False),
+        ("12 ft-lb", False),
+        ("250 N/mm2", False),
+        ("1.2 kN", False),
+        (".5 in", True),
+    ],
+)
+def test_what_is_shown_back(typed, echoed):
+    assert needs_echo(typed) is echoed
 
 
 @pytest.mark.parametrize(("typed", "dimension", "default_unit", "value", "unit"), READS)
@@ -96,7 +175,8 @@ REFUSALS = [
     ("abc", "length", "no number"),
     ("in 5", "length", "no number"),
     ("5 3", "length", "without its unit"),
-    ("5 ft 3", "length", "without its unit"),
+    ("5 ft 12", "length", "without its unit"),
+    ("5 m 3", "length", "without its unit"),
     ("5 in 3 ft", "length", "larger unit first"),
     ("600 °F 3 °C", "temperature", "larger unit first"),
     ("25 kg", "length", "unit of weight, where length is wanted"),

@@ -19,7 +19,9 @@ STRAIGHT: list[tuple[float, float]] = [
 
 
 def rows(pairs: Sequence[tuple[float, float | None]], **last: str) -> list[dict[str, str]]:
-    found = [{"force": f"{force} kN"} | ({} if gap is None else {"gap": f"{gap} mm"}) for force, gap in pairs]
+    found = [
+        {"force": f"{force:.9f} kN"} | ({} if gap is None else {"gap": f"{gap} mm"}) for force, gap in pairs
+    ]
     found[-1].update(last)
     return found
 
@@ -163,7 +165,12 @@ def test_a_spreadsheet_paste() -> None:
         ("force (kN); gap (mm); time (s)\n1,7; 50,02; 3", 1700, 0.05002, 3), ("load,opening,time\n1.7,50.02,1:02:03", 1700, 0.05002, 3723),
         ("1.7 50.02", 1700, 0.05002, None), ("pull [t]\tgap [in]\n2\t1 1/2", 19613.3, 0.0381, None),
         ('Force (lb),Gap (in)\n"1,200","2.001"', 1200 * 4.4482216152605, 2.001 * 0.0254, None),
-        ("Force/kN,Gap/mm\n1.7 kN,-", 1700, None, None), ("force (barleycorns)\n1.7", 1700, None, None),
+        ("Force/kN,Gap/mm\n1.7 kN,-", 1700, None, None),
+        ("Force kN, gap mm\n12, 50.1", 12000, 0.0501, None), ("Force in kN\tGap in mm\n12\t50.1", 12000, 0.0501, None),
+        ("Force_kN;Gap_mm\n12;50,1", 12000, 0.0501, None), ("Force: kN\tGap: mm\n12\t50.1", 12000, 0.0501, None),
+        ("Force lb, gap in\n2900, 2", 2900 * 4.4482216152605, 0.0508, None), ("pull (short tons)\n2", 17792.886461042, None, None),
+        ("Dial gap in\tApplied load: kilonewtons\n2\t12", 12000, 0.0508, None), ("force (kN)\tthroat opening (mm)\n12\t30", 12000, None, None),
+        ("Force (kN)\tTime (mm:ss)\n12\t2:30", 12000, None, 150),
     ],
 )  # fmt: skip
 def test_headings_units_and_separators(
@@ -173,6 +180,53 @@ def test_headings_units_and_separators(
     assert reading.force_n == pytest.approx(force_n)
     assert reading.gap_m == (None if gap_m is None else pytest.approx(gap_m))
     assert reading.time_s == time_s
+
+
+@pytest.mark.parametrize(
+    ("text", "says"),
+    [
+        (
+            "force (barleycorns)\n1.7",
+            "in the heading “force (barleycorns)” the word “barleycorns” is not understood",
+        ),
+        ("Force side kN\tgap\n1.7\t50", "the word “side” is not understood"),
+        ("Force (kN) no 2\tgap\n1.7\t50", "the word “no” is not understood"),
+        ("Force (tons)\tgap\n1.7\t50", "the word “tons” is not understood"),
+        ("Force #\tgap\n1.7\t50", "the word “#” is not understood"),
+        ("Force in mm\tgap\n1.7\t50", "the word “mm” is not understood"),
+        ("Force, kN, gap, mm\n12, 50.1", "the word “kN” is not understood"),
+        ("Time (min:s)\tForce (kN, Mpa)\n1\t2", "the word “Mpa” is not understood"),
+        ("Force (kN)\tForce (lb)\n12\t2697", "two headings name the force"),
+        ("Weight (kN)\tgap (mm)\n12\t50.1", "the headings name no force"),
+        ("All in kN and mm\nforce\tgap\n12\t50.1", "the unit “kN” stands above"),
+        ("Trial in kN\n12\t50.1", "the unit “kN” stands above"),
+        ("Force\tGap\nkN\tmm\n12\t50.1", "line 2, force: “kN”"),
+        ("force (lb)\tgap (in)\n1.500\t2.001\n2.750\t2.002", "can be read as 1,500 lb or as 1.5 lb"),
+        ("force (kN);gap (mm)\n1,500;50,004", "can be read as 1,500 kN or as 1.5 kN"),
+        ("force (kN);gap (mm)\n1,5;50,004", "commas or points that can be read two ways: 50,004"),
+        (
+            "force (kN);gap (mm)\n1,5;50,04\n2.7;50,05",
+            "some numbers have a decimal point and some a decimal comma",
+        ),
+    ],
+)
+def test_a_log_that_is_not_understood_in_full_is_refused(text: str, says: str) -> None:
+    """A force in kN taken for pounds was called straight and back at 12 lb."""
+    for si in (True, False):
+        with pytest.raises(NotALog) as caught:
+            read_log(text, si)
+        assert says in Writer(scopes=worksheet("trial-log").scopes).plain(caught.value.why)
+
+
+def test_the_marks_of_a_column_are_read_together() -> None:
+    """A load cell writes 0.000, 1.250, 2.500: the nought says that the point is a decimal point."""
+    log = read_log("force (kN)\tgap (mm)\n0.000\t50.000\n1.250\t50.027\n2.500\t50.053", False)
+    assert [reading.force_n for reading in log] == [0.0, 1250.0, 2500.0]
+    assert [reading.gap_m for reading in log] == pytest.approx([0.05, 0.050027, 0.050053])
+    log = read_log("force (kN);gap (mm)\n0,000;50,0\n1,250;50,027", False)
+    assert [reading.force_n for reading in log] == [0.0, 1250.0]
+    assert log[1].gap_m == pytest.approx(0.050027)
+    assert read_log("force (kN)\ttime\n12", True) == read_log("force (kN)\n12", True)
 
 
 def test_us_bare_numbers_and_encodings() -> None:

@@ -114,6 +114,13 @@ dimension-voltage = voltage
 dimension-current = current
 dimension-fraction = fraction
 
+## How something typed was read, where it could have been read otherwise
+
+read-as = { $first }{ $second ->
+        [absent] { "" }
+       *[other] { " " }({ $second })
+    }
+
 ## Why something typed cannot be read
 
 unreadable-not-unit-of = { $unit } is not a unit of { $dimension }
@@ -129,6 +136,11 @@ unreadable-no-number = has no number
 unreadable-divides-by-zero = divides by zero
 unreadable-spaces-two-ways = has spaces that can be read two ways: { $typed }
 unreadable-marks-two-ways = has commas or points that can be read two ways: { $typed }
+unreadable-thousand-or-decimal = can be read as { $thousand } or as { $decimal }; write it without the point, or with another number of digits behind it
+unreadable-percent-or-share = can be read as { $percent } or as { $share }; write the number with its % sign
+unreadable-dash-two-ways = can be read as feet and inches, as a number with half a fraction, or as from one number to another; write 6 ft 2 in, or one number
+unreadable-two-units-ton = is in { $unit }, which can be a short ton (2,000 lb), a tonne (1,000 kg) or a long ton (2,240 lb); write short tons, tonnes or long tons
+unreadable-two-units-grad = is in { $unit }, which can be a degree or a gon (a hundredth of a right angle); write degrees or gon
 unreadable-unit-of-another = is in { $unit }, a unit of { $other }, where { $wanted } is wanted
 unreadable-unknown-unit = has a unit this book does not know: { $unit }
 unreadable-too-small = is too small

@@ -54,6 +54,8 @@ step-carry = Carry it over
 
 refused-unreadable = { $reason }. Give a number with its unit, such as 38-5/8 in or 4,860 lb.
 refused-no-unit = has no unit. Give one, such as 38-5/8 in or 4,860 lb.
+refused-two-units-ton = { $unit } can be a short ton (2,000 lb), a tonne (1,000 kg) or a long ton (2,240 lb). Say short ton, tonne or long ton.
+refused-two-units-grad = { $unit } can be a degree or a gon (a hundredth of a right angle). Say degrees or gon.
 refused-not-a-unit-of = is not a unit of { $kind }. Give one of: { $units }.
 refused-below-absolute-zero = is below absolute zero. Give at least −459.67 °F (−273.15 °C).
 refused-too-large-for-a-shop = is larger than anything in a shop. Give a value this side of 1e30.

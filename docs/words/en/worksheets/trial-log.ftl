@@ -107,6 +107,11 @@ refused-no-growth = shows no gap that grows with the force. Check which column i
 refused-no-growth-before-the-bend = shows no gap that grows with the force before it bends. Was the dial stuck, or was slack taken up? Leave the slack readings out, free the dial, and read again.
 
 log-cell-unreadable = line { $line }, { $column }: “{ $typed }” { $reason }
+log-heading-word = line { $line }: in the heading “{ $heading }” the word “{ $word }” is not understood. Write the column and its unit, such as Force (kN)
+log-heading-twice = line { $line }: two headings name the { $column }. Keep one
+log-no-force-heading = line { $line }: the headings name no force. Call that column Force, with its unit
+log-unit-above = line { $line }: the unit “{ $word }” stands above the headings. Write it into the heading of its column
+log-marks-two-ways = { $column }: some numbers have a decimal point and some a decimal comma
 log-below-zero = line { $line }: the force is below zero
 log-too-many-lines = has { $count } lines; give at most { $most }
 log-column-force = force
