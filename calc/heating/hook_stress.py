@@ -123,6 +123,8 @@ def _arm_m(given: Given, bar: _Bar) -> float:
 
     The reader measures to the middle of the section as it is cut; what works of a T has its middle farther out.
     """
+    if given.text("load_line") == "middle" and given.has("arm"):
+        raise given.refuse("arm", "arm-and-middle")
     whole = bar.whole.centroid_radius_m
     arm = given.si("arm") if given.text("load_line") == "measured" else whole
     to_edge = whole - bar.whole.inner_radius_m

@@ -89,8 +89,10 @@ def _heat(row: Given) -> Heat:
 
 
 def _more_heats(given: Given) -> tuple[Given, ...]:
-    """The rows of the heats after the second."""
-    return given.rows("more_heats") if given.text("heats") == "several" else ()
+    """The rows of the later heats; refuses them where it was heated once."""
+    if given.text("heats") == "one" and given.has("more_heats"):
+        raise given.refuse("more_heats", "heated-once")
+    return given.rows("more_heats")
 
 
 @dataclass(frozen=True)

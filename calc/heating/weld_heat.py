@@ -111,6 +111,8 @@ def _chosen_degc(given: Given) -> float:
 def _steels(given: Given) -> tuple[Steel, ...]:
     """The steel, or all steels of the table where it is not known."""
     name = given.text("steel")
+    if name != "composition":
+        _refuse_shares(given)
     if name == "unknown":
         return tuple(steel(known) for known in steel_names())
     if name != "composition":
@@ -120,6 +122,13 @@ def _steels(given: Given) -> tuple[Steel, ...]:
     if total > 100.0 + _LAST_PLACES:
         raise given.refuse("carbon", "over-the-whole", total=Number(total, 4))
     return (Steel("composition", shares, shares),)
+
+
+def _refuse_shares(given: Given) -> None:
+    """Shares of elements belong to a steel that is told by its composition."""
+    for element, _sign in ELEMENTS:
+        if given.has(element):
+            raise given.refuse(element, "not-by-composition")
 
 
 @dataclass(frozen=True)

@@ -32,7 +32,7 @@ def ask(**raw: str) -> dict[str, Any]:
     "case",
     [
         {"shape": "star"}, {"depth": "0"}, {"depth": "-3 mm"}, {"depth": "51 kg"}, {"inner_width": ""}, {"outer_width": "wide"},
-        {"load": "0 kN"}, {"load": "3 mm"}, {"load": "1e12 kN"}, {"inner_radius": "0"}, {"bead_at": "tip"}, {"load_line": ""}, {"load_line": "tip"}, {"arm": "0"},
+        {"load": "0 kN"}, {"load": "3 mm"}, {"load": "1e12 kN"}, {"inner_radius": "0"}, {"bead_at": "tip"}, {"load_line": ""}, {"load_line": "tip"}, {"arm": "0"}, {"arm": "60 mm"},
         {"inner_radius": "10 mm"}, {"inner_radius": "1021 mm"}, {"arm": "23 mm", "load_line": "measured"},
     ],
 )  # fmt: skip

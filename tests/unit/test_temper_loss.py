@@ -107,6 +107,11 @@ def test_later_heats_are_asked_for_where_there_were_several() -> None:
     assert refused.value.errors[0].input == "more_heats"
 
 
+def test_later_heats_contradict_one_heat() -> None:
+    with pytest.raises(Refused, match="heated once"):
+        ask(heats="one", more_heats=json.dumps([{"heated_to": "587 C", "minutes": "5 min"}]))
+
+
 def test_rows_of_heats_add_up() -> None:
     once = ask(minutes="9 min")["results"]["strength_after"]["value"]
     twice = ask(

@@ -49,6 +49,7 @@ def ask(**raw: str) -> dict[str, Any]:
         {"thickness": "0"}, {"thickness": "0.02 in"}, {"thickness": "12.1 in"}, {"joint": "butt"}, {"steel": "unobtainium"},
         {"preheat": "431 C"}, {"preheat": "-300 C"}, {"preheat": "430.5 C"}, {"peak_temperature": "1510 C"}, {"peak_temperature": "1600 C"},
         {"stock_mass": "0"}, {"stock_mass": "-1 kg"}, {"weld_length": "0"}, {"carbon": "101 %"}, {"softening": "maybe"},
+        {"carbon": "0.4 %"}, {"copper": "0 %", "steel": "unknown"},
     ],
 )  # fmt: skip
 def test_bad_inputs_are_refused_by_name(case: dict[str, str]) -> None:

@@ -118,6 +118,7 @@ refused-flange-too-deep = is not less than the whole depth. Give a thinner flang
 refused-flange-too-thin = is too thin for so wide a flange: the correction for flanges is printed up to overhang² / (radius × depth) = { $most }. Give a deeper or a narrower flange.
 refused-web-too-wide = is wider than the flange. Give the narrower web.
 refused-bend-out-of-range = is out of range for this depth: the theory is used here from { $low } to { $high }.
+refused-arm-and-middle = does not go with a load under the middle of the bend. Choose that you measured the distance, or leave it out.
 refused-arm-crosses = crosses the section: the line of the load would run through the metal. Give the distance to the middle of the section, over { $to_edge }, or choose that it hangs under the middle of the bend.
 
 ## The drawing

@@ -86,6 +86,7 @@ absent-outside-rockwell = outside the Rockwell C table
 ## Refusals
 
 refused-outside-the-data = is out of range: the { $steel } data run from { $coolest } to { $hottest }.
+refused-heated-once = does not go with a piece that was heated once. Choose more than once, or leave the rows out.
 refused-too-short = is out of range: the rule was tested from { $seconds } seconds up. Give { $seconds } s or more.
 
 ## The drawing

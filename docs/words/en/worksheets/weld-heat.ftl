@@ -176,6 +176,7 @@ absent-part-too-hot = out of range: the whole part would pass { $limit }
 refused-over-melting = is at or over melting. Give a temperature below { $melting }.
 refused-not-below-the-chosen = is not below the chosen temperature of { $chosen }. Give a colder start.
 refused-start-too-hot = is out of range. Give up to { $hottest }.
+refused-not-by-composition = does not go with a steel chosen by its name. Choose the steel by its composition, or leave this out.
 refused-over-the-whole = and the rest add up to { DIGITS($total, digits: 4) } %, over 100 %. Give percent by weight.
 
 ## The drawing
