@@ -55,6 +55,12 @@ def build(say: Callable[[str], None] = _say) -> None:
         found = problems(ROOT / "tables")
         if found:
             raise BuildRefused("the tables cannot be used:\n  " + "\n  ".join(found))
+    with step("words checked", say):
+        from build_scripts import check_words
+
+        found = check_words.problems(ROOT)
+        if found:
+            raise BuildRefused("the words cannot be used:\n  " + "\n  ".join(found))
     pages, working = WORK / "pages", WORK / "site.next"
     with step("pages written", say):
         from build_scripts.pages import finish_site, write_pages

@@ -80,6 +80,7 @@ step-peak = Peak pull
 
 ## Why a result is absent
 
+absent-stretch-given = not needed: the stretch is given
 absent-no-lifting-rating = no lifting rating
 absent-none-given = none given
 absent-no-rating = no rating to hold it against

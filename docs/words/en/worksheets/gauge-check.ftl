@@ -41,6 +41,8 @@ result-zero_drift = Zero moved by
 
 ## The headline and the cautions
 
+reason-few-points =
+    .caution = Few marks were read. Between and beyond them the gauge was not checked.
 reason-inside-class =
     .headline = { worst-error } It is within its class.
 reason-outside-class =

@@ -27,6 +27,8 @@ none-or-more = { $more ->
         [0] { "" }
        *[other] { " " }{ $more } more may not be used either.
     }
+reason-legs-flat =
+    .caution = A leg lies between 30° and 45° from the horizontal: a few inches of hook height change its pull a lot. Measure the angle again with the slack out.
 reason-part-forbidden =
     .headline = Do not lift: { $why }.{ none-or-more }
     .caution = { $why }. Take it out of the string.

@@ -52,6 +52,10 @@ result-proof_rules = Printed proof loads, for the maker or a test house
 
 never-pass = Never pass { $ceiling }: { $governing } sets it.
 only-its-maker = Above a rating only its maker or a test house pulls.
+reason-too-hard-a-pull-besides =
+    .caution = The pull is over a limit as well.
+reason-near-the-limit =
+    .caution = The pull you want is close to its limit: a gauge that reads low would let it pass.
 reason-part-barred =
     .headline = Do not pull. { $why }.
 reason-over-ceiling =

@@ -43,6 +43,8 @@ result-does_not_prove = What it does not
 
 ## The headline and the cautions
 
+reason-throat-near-limit =
+    .caution = The throat has opened close to its limit.
 reason-yielded =
     .headline = Take it out of use: { $signs }. It yielded.
     .caution = It yielded. Do not pull it again and do not bend it back. Destroy it.
