@@ -26,6 +26,10 @@ NEXT_DATE = "next_inspection"
 
 Record = Mapping[str, Any]
 
+_VALUE = {"class": "value"}
+_WRITTEN_OUT = 1e21
+"""Up to here a script writes a whole number digit by digit."""
+
 
 def to_html(nodes: Sequence[Node]) -> str:
     """Nodes as HTML."""
@@ -43,16 +47,11 @@ def nodes_of(spans: str | Spans) -> list[Node]:
     nodes: list[Node] = []
     for span in spans:
         if isinstance(span, str):
-            more: list[Node] = [span]
-        elif span[0] == "f":
-            more = _fraction(span[1])
+            nodes.append(span)
+        elif span[0] == "n":
+            nodes.append(["span", _VALUE, *nodes_of(span[1])])
         else:
-            more = [["span", {"class": "value"}, *nodes_of(span[1])]]
-        for node in more:
-            if node and isinstance(node, str) and nodes and isinstance(nodes[-1], str):
-                nodes[-1] += node
-            elif node:
-                nodes.append(node)
+            nodes.extend(_fraction(span[1]))
     return nodes
 
 
@@ -225,9 +224,11 @@ def _value(name: str, result: Record) -> dict[str, str]:
 
 def value_text(value: Any) -> str:
     """A value as a script writes it: a whole number without a point, a list as JSON."""
-    if isinstance(value, float) and value.is_integer() and abs(value) < 1e21:
-        return str(int(value))
-    return value if isinstance(value, str) else json.dumps(value, ensure_ascii=False)
+    if isinstance(value, str):
+        return value
+    if isinstance(value, float):
+        return str(int(value)) if value.is_integer() and abs(value) < _WRITTEN_OUT else repr(value)
+    return json.dumps(value, ensure_ascii=False)
 
 
 def _steps(steps: Sequence[Record]) -> Node:

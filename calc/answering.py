@@ -22,6 +22,8 @@ from calc.inputs import BadInput, InputError
 from calc.words.facts import message
 from calc.words.writer import UnitSystem, Writer
 
+_JSON = json.JSONEncoder(allow_nan=False, check_circular=False, separators=(",", ":"))
+
 ROOMS = ("lifting", "pulling", "inspecting", "heating", "records")
 """The rooms of calc that hold worksheets, in the order in which lists name them. A module of one that has a WORKSHEET is a
 worksheet; the room's title is the message `room-NAME` of page/lists."""
@@ -126,7 +128,7 @@ def reply(request: str, answered: Callable[[Mapping[str, Any]], dict[str, Any]])
     """What `answered` makes of a request written in JSON, or the errors that it raises, as JSON."""
     asked = json.loads(request)
     try:
-        return json.dumps(answered(asked), allow_nan=False)
+        return _JSON.encode(answered(asked))
     except Refused as refused:
         errors = [dict(vars(error)) for error in refused.errors]
     except NoSuchWorksheet as refused:
