@@ -3,11 +3,19 @@
 from __future__ import annotations
 
 import json
+import os
 import re
+import subprocess
+import sys
 from collections.abc import Iterator
 from html.parser import HTMLParser
+from pathlib import Path
 
+from build_scripts.wording import VARIABLE
 from calc.unit_factors import UNIT_FACTORS
+from calc.words.compiling import PSEUDO
+
+ROOT = Path(__file__).resolve().parent.parent.parent
 
 SPOKEN = ("title", "alt", "aria-label", "placeholder", "aria-description", "content")
 """Attributes that carry words; `content` only of a description."""
@@ -67,6 +75,28 @@ class _Page(HTMLParser):
                 self.found += [("script", one) for one in texts_of(json.loads(text))]
             return
         self.found.append((tags[-1] if tags else "", text))
+
+
+MAKE = """
+import sys
+from pathlib import Path
+from build_scripts.build import lay_out
+from build_scripts.pages import finish_site, write_pages
+out = Path(sys.argv[1])
+write_pages(out / "pages")
+lay_out(out / "pages", out / "site")
+finish_site(out / "site")
+"""
+
+
+def build_pages(out: Path) -> Path:
+    """Write the pages in the made-up language and lay them out, without the runtime; gives the folder of the site.
+
+    A build has one language, so it runs in a process of its own.
+    """
+    environment = {**os.environ, VARIABLE: PSEUDO}
+    subprocess.run([sys.executable, "-c", MAKE, str(out)], cwd=ROOT, check=True, env=environment)
+    return out / "site"
 
 
 def texts_of(data: object) -> Iterator[str]:

@@ -6,10 +6,7 @@ The pages are written and laid out in a folder of their own, without the runtime
 from __future__ import annotations
 
 import json
-import os
 import re
-import subprocess
-import sys
 from collections.abc import Iterator, Mapping
 from functools import cache
 from pathlib import Path
@@ -19,7 +16,6 @@ import pytest
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
-from build_scripts.wording import VARIABLE
 from calc import telling
 from calc.answering import Refused, answer_in_spans, declared, described, worksheet
 from calc.inputs import Input
@@ -28,22 +24,12 @@ from calc.tables import table, table_names
 from calc.trees import markup
 from calc.words.compiling import PSEUDO
 from calc.words.writer import plain
-from tests.pages.english import english, texts_of_page
+from tests.pages.english import build_pages, english, texts_of_page
 from tests.random_inputs import changed
 
 ROOT = Path(__file__).resolve().parent.parent.parent
 CASES = 20
 """Random inputs of each worksheet."""
-MAKE = """
-import sys
-from pathlib import Path
-from build_scripts.build import lay_out
-from build_scripts.pages import finish_site, write_pages
-out = Path(sys.argv[1])
-write_pages(out / "pages")
-lay_out(out / "pages", out / "site")
-finish_site(out / "site")
-"""
 
 
 # ------------------------------------------------------------------------------- what is no word of ours
@@ -126,10 +112,7 @@ def values_of_options(inputs: tuple[Input, ...]) -> tuple[str, ...]:
 @pytest.fixture(scope="module")
 def pages(tmp_path_factory: pytest.TempPathFactory) -> Path:
     """The pages in the made-up language, laid out."""
-    out = tmp_path_factory.mktemp("pseudo")
-    command = [sys.executable, "-c", MAKE, str(out)]
-    subprocess.run(command, cwd=ROOT, check=True, env={**os.environ, VARIABLE: PSEUDO})
-    return out / "site"
+    return build_pages(tmp_path_factory.mktemp("pseudo"))
 
 
 def allowed_on(page: str) -> tuple[str, ...]:
