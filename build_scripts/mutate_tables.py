@@ -7,6 +7,7 @@ quantity, whether it is a rating, the role of a column, the kind of a caution, a
 memory and undone.
 
     python -m build_scripts.mutate_tables [--sample SHARE] [--seed N] [TABLE ...]
+    python -m build_scripts.mutate_tables --families [TABLE ...]    see mutate_families.py
 
 Every law must hold on the unchanged tables first: a law that fails already would seem to catch everything. The laws of a
 table count only where one of them states a relation; a table that laws of form alone watch scores nothing.
@@ -28,7 +29,7 @@ from collections.abc import Callable, Iterator
 from dataclasses import dataclass, field
 from itertools import pairwise
 
-from build_scripts import laws
+from build_scripts import laws, mutate_families
 from build_scripts.laws import recalled, second_copy
 from build_scripts.laws.tools import Law, Row, Tables
 from build_scripts.table_declaration import CAUTION_KINDS, Declaration
@@ -287,6 +288,28 @@ def run(names: list[str] | None = None, share: float = 1.0, seed: int = 0) -> li
     return counts
 
 
+def run_families(names: list[str] | None = None) -> list[mutate_families.FamilyCount]:
+    """Move the families of the named tables (all that rate by size); raises LawsBroken."""
+    tables = laws.read()
+    require_laws_hold(tables)
+    watching = laws_by_table(tables)
+    return [
+        mutate_families.count(declared, tables, watching[name], _notices)
+        for name, declared in tables.declared.items()
+        if name != "sources" and (name in names if names else mutate_families.has_families(declared))
+    ]
+
+
+def _report_families(counts: list[mutate_families.FamilyCount]) -> int:
+    """Print a line a table; 1 where one stays below the target."""
+    print(mutate_families.HEADING)
+    for count in counts:
+        print(mutate_families.line(count))
+        for missed in count.missed[:5]:
+            print(f"    missed: {count.name}: {missed}")
+    return 1 if any(count.share < mutate_families.TARGET for count in counts) else 0
+
+
 def _try(change: Change, tables: Tables, declared: Declaration, watching: list[Law], count: Count) -> None:
     name, rows = declared.name, tables[declared.name]
     lawful = with_change(change, rows, lambda: any(_notices(law, tables) for law in watching))
@@ -342,8 +365,13 @@ def main(arguments: list[str] | None = None) -> int:
     parser.add_argument("tables", nargs="*", help="only these tables")
     parser.add_argument("--sample", type=float, default=1.0, help="share of the changes to try, 0 to 1")
     parser.add_argument("--seed", type=int, default=0)
+    parser.add_argument(
+        "--families", action="store_true", help="move all numbers of a size and grade together instead"
+    )
     options = parser.parse_args(arguments)
     try:
+        if options.families:
+            return _report_families(run_families(options.tables))
         counts = run(options.tables, options.sample, options.seed)
     except LawsBroken as broken:
         print(broken, file=sys.stderr)

@@ -97,6 +97,7 @@ class Declaration:
     order: int
     key: tuple[str, ...]
     filters: tuple[str, ...]
+    family: tuple[str, ...]
     compare: tuple[str, ...]
     locator_names: tuple[str, ...]
     notes: tuple[str, ...]
@@ -177,7 +178,7 @@ class _Reader:
 
     def read(self) -> Declaration:
         """The declaration, each word of it checked."""
-        known = {"group", "use", "safety", "order", "key", "filters", "compare", "locator_names", "notes",
+        known = {"group", "use", "safety", "order", "key", "filters", "family", "compare", "locator_names", "notes",
                  "cautions", "layout", "columns", "quantities", "places"}  # fmt: skip
         self._of(self.said, known, "")
         heading = self._heading()
@@ -194,6 +195,7 @@ class _Reader:
             order=int(self.said.get("order", LAST)),
             key=self._columns("key", columns, self._given("key")),
             filters=self._columns("filters", columns, self.said.get("filters", ())),
+            family=self._columns("family", columns, self.said.get("family", ())),
             compare=self._columns("compare", columns, self.said.get("compare", ())),
             locator_names=self._columns("locator_names", columns, self.said.get("locator_names", ())),
             notes=tuple(self.said.get("notes", ())),
