@@ -50,7 +50,7 @@ def law_lifting_grade_relation(tables: Tables) -> list[str]:
             found += away(
                 "chain-lifting", (row["grade"], row["size_in"]), stress, num(row["grade"]) * 10, 0.018
             )
-            if row["checked"] == "memory":
+            if row["source"] == "grade-100-charts":
                 found += away(
                     "chain-lifting", (row["grade"], row["size_in"]), stress, num(row["grade"]) * 10, 0.002
                 )
@@ -58,7 +58,7 @@ def law_lifting_grade_relation(tables: Tables) -> list[str]:
 
 
 def law_lifting_grid(tables: Tables) -> list[str]:
-    """OSHA Guidance Tables 1 and 2: seven cells a size; grade 100 in 5/8 in was read as far as two legs at 45."""
+    """OSHA Guidance Tables 1 and 2, and the charts of grade 100 above them: seven cells a size, six in 1 in of grade 100."""
     cases = [("1", "90"), ("2", "60"), ("2", "45"), ("2", "30"), ("3-4", "60"), ("3-4", "45"), ("3-4", "30")]
     sizes = [
         ("7/32", "5.5"),
@@ -73,9 +73,9 @@ def law_lifting_grid(tables: Tables) -> list[str]:
         ("1-1/4", "32"),
     ]
     wanted = {("80", *s, *c) for s in sizes for c in cases} | {
-        ("100", *s, *c) for s in sizes[:5] for c in cases
+        ("100", *s, *c) for s in sizes[:8] for c in cases
     }
-    wanted |= {("100", "5/8", "16", *c) for c in cases[:3]} | {("100", *s, "1", "90") for s in sizes[6:8]}
+    wanted |= {("100", *sizes[8], *c) for c in cases[:6]}
     have = {
         (r["grade"], r["size_in"], r["size_mm"], r["legs"], r["angle_from_horizontal"])
         for r in tables["chain-lifting"]

@@ -25,7 +25,7 @@ def law_wear_adds_up(tables: Tables) -> list[str]:
     return found
 
 
-THICKNESS_SOURCES = {"osha-1910-184", "michigan-r408", "wac-296-155"}
+THICKNESS_SOURCES = {"osha-1910-184", "michigan-r408", "wac-296-155", "asme-b30-9-warning"}
 
 
 def law_wear_sources(tables: Tables) -> list[str]:
@@ -50,6 +50,19 @@ def law_wear_asme_pattern(tables: Tables) -> list[str]:
         found += band("chain-wear", (size, "mm against in"), got["mm"] - got["in"] * 25.4, -0.012, 0.012)
         found += band("chain-wear", (size, "share"), got["mm"] / metric.get(size, math.nan), 0.864, 0.8735)
     return found
+
+
+def law_two_prints_of_the_asme_table(tables: Tables) -> list[str]:
+    """A warning sheet after ASME B30.9 prints the least thickness that Washington does, within the last place."""
+    rows = tables["chain-wear"]
+    washington = column(rows, "size_in", source="wac-296-155", unit="in")
+    return [
+        problem
+        for size, thickness in column(rows, "size_in", source="asme-b30-9-warning").items()
+        for problem in band(
+            "chain-wear", (size, "two prints"), thickness - washington.get(size, math.nan), -0.0011, 0.0011
+        )
+    ]
 
 
 law_default_is_the_strictest = default_is_the_strictest("chain-wear", "size_in", never=("maximum_wear",))

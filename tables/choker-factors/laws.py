@@ -8,7 +8,7 @@ from build_scripts.laws.tools import Tables, band, num
 def law_choker_steps(tables: Tables) -> list[str]:
     """The five shares fall from 100 % in even steps of 12.75 %, rounded (smoothness; no source of the step itself)."""
     rows = sorted(
-        (r for r in tables["choker-factors"] if r["source"] == "asme-b30-9"),
+        (r for r in tables["choker-factors"] if r["source"] == "choker-handbooks"),
         key=lambda r: -num(r["choke_angle_from"]),
     )
     found = [

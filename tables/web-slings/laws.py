@@ -8,7 +8,7 @@ from fractions import Fraction
 from build_scripts.laws.tools import Tables, exact
 
 COLOURS = ("violet", "green", "yellow", "grey", "red", "brown", "blue", "orange")
-"""EN 1492-1 (recalled), smallest sling first."""
+"""EN 1492-1 (read in a reprint), smallest sling first."""
 
 
 SLING_TONNES = (1, 2, 3, 4, 5, 6, 8, 10)
@@ -39,7 +39,7 @@ def law_web_slings(tables: Tables) -> list[str]:
     """EN 1492-1: limits are the straight limit times a factor that statics gives; colours in order of the series of sizes.
 
     The factors meet those of chain slings (EN 818-4, table sling-leg-counting); a choke takes the fifth that DGUV 209-021
-    prints for chain. Which colour is which rests on recall: the law holds their order only.
+    prints for chain. Which colour is which was read in a reprint: the law holds their order only.
     """
     rows = tables["web-slings"]
     found = []

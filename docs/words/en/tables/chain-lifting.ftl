@@ -9,7 +9,7 @@ note-angle-taken-horizontal-90 = The angle is taken from the horizontal. 90° is
 note-printed-limits-rounded-9 = Printed limits are rounded. 9/32 in of grade 80 on two legs at 45° prints 4,900 lb where the sine gives 4,950 lb. The printed one is shown.
 note-four-legs-rated-three = Four legs are rated as three. On a stiff load two of them can end up with all of it.
 note-7-mm-chain-called = 7 mm chain is called 9/32 in here and 1/4 in by the tie-down law. It is the same chain, with the same limit.
-note-grade-100-copy-read = Grade 100: the copy that was read breaks off at 5/8 in. A dash means not read, not forbidden: go by the tag.
+note-grade-100-copy-read = Grade 100 from 5/8 in on three legs, and above: read in charts of makers and their association that agree, where the copy of the federal page breaks off.
 note-held-grade-relation-four-times = Held by the grade relation: four times this load is 1,000 N/mm2 over two sections, within 0.2 percent.
 
 ## Cautions; table.toml says of which kind each is

@@ -8,7 +8,6 @@ description = Marks found on chain links, and the grade each one names.
 note-marks-stand-raised-links = Marks stand raised on links, about every foot. Look at several.
 note-8-80-800-t = 8, 80, 800 and T all name grade 80 (8 in Europe); 10, 100, 1000 and V name grade 100 (10).
 note-3-grade-30-4 = 3 is grade 30. 4 is grade 43 on American chain and grade 4 on European lifting chain, also marked M. If you do not know where it was made, treat it as unmarked.
-note-held-pattern-marks-grade-over = Held by the pattern of the marks: the grade over ten, the grade, the grade times ten.
 note-european-letter-mark-lifting-chain = European letter mark of lifting chain.
 
 ## Cautions; table.toml says of which kind each is

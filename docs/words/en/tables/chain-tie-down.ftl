@@ -9,9 +9,9 @@ note-maker-marked-limit-mark = Where the maker marked a limit, that mark counts,
 note-welded-steel-chain-no = Welded steel chain with no readable mark counts as grade 30 in the United States (49 CFR 393.108(d)). In Canada it counts as nothing: there the maker must have marked a limit (NSC Standard 10, section 11(4)).
 note-5-16-grade-80 = 5/16 in grade 80 (4,500 lb) stands below 5/16 in grade 70 (4,700 lb). That is how the law prints it: the two chains have different wire.
 note-law-prints-nothing-7 = The law prints nothing for 7/16 in grade 80 and grade 100.
-note-7-16-grade-30 = 7/16 in grade 30 was read as 3,700 lb in two reprints and is also recalled as 3,500 lb (1,590 kg). Until you have seen the law itself, count the lower.
+note-7-16-grade-30 = 7/16 in grade 30 was read as 3,700 lb in three reprints of the law. An older list has 3,500 lb.
 note-pounds-kilograms-printed-source = Pounds and kilograms are both printed by the source; each was rounded by itself.
-note-read-reprints-recalled-3-500 = Read so in two reprints; also recalled as 3,500 lb (1,590 kg). Until you have seen the law itself, count the lower.
+note-read-three-reprints = Read so in three reprints.
 
 ## Cautions; table.toml says of which kind each is
 
