@@ -126,7 +126,7 @@ def test_what_a_part_may_carry_is_never_shown_above_the_printed_rating() -> None
 
 def test_a_least_thickness_is_never_shown_below_the_printed_one() -> None:
     shown = [pair for pair in _converted() if pair[1] in ("out_under", "demand")]
-    assert len([pair for pair in shown if pair[0] == "chain-wear"]) == 38
+    assert len([pair for pair in shown if pair[0] == "chain-wear"]) == 47
     assert [pair for pair in shown if not pair[2] <= pair[3] < pair[2] * Fraction(102, 100)] == []
 
 
