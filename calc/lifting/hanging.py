@@ -63,6 +63,7 @@ class Rest:
     """A place where the load rests.
 
     hook -- in load axes [m]; shares -- m_i of each leg [-]; the worst of the ways to share where lengths agree exactly
+    most, least -- the largest and the smallest m_i of each leg in any way to share [-]
     touching -- legs at their full length, tight or not; depth_m -- how far the balance point hangs under the hook
     free_to_roll -- the load can turn about the line of its picks and stay where it is put
     """
@@ -71,6 +72,8 @@ class Rest:
     shares: tuple[float, ...]
     touching: tuple[int, ...]
     depth_m: float
+    most: tuple[float, ...]
+    least: tuple[float, ...]
     free_to_roll: bool = False
 
     def up(self, centre: Vector) -> Vector:
@@ -82,6 +85,13 @@ class Rest:
         return tuple(
             weight_n * share * length / self.depth_m
             for share, length in zip(self.shares, lengths_m, strict=True)
+        )
+
+    def largest_n(self, weight_n: float, lengths_m: Sequence[float]) -> tuple[float, ...]:
+        """The largest pull in each leg in any way to share [N]."""
+        return tuple(
+            weight_n * share * length / self.depth_m
+            for share, length in zip(self.most, lengths_m, strict=True)
         )
 
     def hook_is_over(self, picks: Sequence[Vector], centre: Vector) -> bool:
@@ -137,8 +147,22 @@ def _rest(
     touching = tuple(
         leg for leg, pick in enumerate(picks) if math.dist(hook, pick) > lengths_m[leg] - 1e-7 * scale
     )
-    shares = tuple(worst[leg] if worst.get(leg, 0.0) > CLOSE else 0.0 for leg in range(len(picks)))
-    return Rest(hook, shares, touching, size(minus(hook, centre)), free)
+    legs = range(len(picks))
+    return Rest(
+        hook,
+        tuple(_share(worst, leg) for leg in legs),
+        touching,
+        size(minus(hook, centre)),
+        tuple(max(_share(way, leg) for way in ways) for leg in legs),
+        tuple(min(_share(way, leg) for way in ways) for leg in legs),
+        free,
+    )
+
+
+def _share(way: dict[int, float], leg: int) -> float:
+    """A leg's share in a way to share; what only rounding gives is none."""
+    share = way.get(leg, 0.0)
+    return share if share > CLOSE else 0.0
 
 
 def _stand_in_space(legs: list[Vector], scale: float) -> bool:

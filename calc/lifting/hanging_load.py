@@ -1,9 +1,9 @@
 """Which legs carry it, and how will it hang?
 
 Two to eight legs of any lengths from one hook to a stiff load whose balance point may lie anywhere. Exact rigid
-balance (calc.lifting.hanging, calc.lifting.hung_load); then the same on springy legs, to show how far pulls move when
-one leg is one link shorter. Chain stretch from the modulus of studless mooring chain, a link's pitch from three times
-its bar: both only for that comparison.
+balance (calc.lifting.hanging, calc.lifting.hung_load); then the worst of a balance point that is off by a tolerance the
+reader gives, and of one leg one link shorter on springy legs. The legs are judged by that worst. Chain stretch from the
+modulus of studless mooring chain, a link's pitch from three times its bar.
 """
 
 from __future__ import annotations
@@ -16,21 +16,24 @@ from calc.declaration import Citation, Figure, Result, Step, Worksheet, step
 from calc.figures.drawing import LineKind
 from calc.figures.hanging import DrawnLeg, HangingPose, HangingWords, hanging_figure
 from calc.inputs import BadInput, Bounds, Given, PointInput, QuantityInput, RowsInput, TextInput
+from calc.lifting.condition import ALTERED, GOOD, WORDS, condition_input, condition_of, judge_condition
 from calc.lifting.hanging import Vector, minus
 from calc.lifting.hung_load import (
     AtRest,
     HungLoad,
     ShortLink,
     Side,
+    WorstCase,
     at_rest,
     farthest_from_meeting,
     lengths_to_level,
     low_sides,
     share_by_stretch,
+    worst_case,
 )
 from calc.lifting.leg_geometry import Flatness, flatness
 from calc.quantities import STANDARD_GRAVITY_M_PER_S2
-from calc.reasons import Reason, caution, note, stop, within
+from calc.reasons import Reason, caution, note, over, stop, unknown, within
 from calc.words.facts import (
     Absent,
     Fact,
@@ -48,6 +51,10 @@ from calc.words.writer import Writer
 
 TIPS_FAR_DEG = 5.0
 """A load that tips more than this can slide on its rigging: careful."""
+
+TIPS_TOO_FAR_DEG = 10.0
+"""A load that tips more than this is not lifted so: tan 10 degrees is about the friction of oiled steel on steel (from memory),
+so that what lies or hooks on it slides. Our own mark, no source."""
 
 NO_LENGTH_M = 1e-9
 """A length under a nanometre is what rounding leaves of none, and is written as none."""
@@ -78,7 +85,7 @@ class Found:
     link: ShortLink | None
     highest_tension_n: float | Absent
     tensions_n: tuple[float, ...] | Absent
-    taut: tuple[bool, ...] | Absent
+    taut: tuple[bool | Absent, ...] | Absent
     tilt_deg: float | Absent
     low_side: Message | Absent
     lowest_leg_angle_deg: float | Absent
@@ -87,7 +94,12 @@ class Found:
     depth_m: float | Absent
     hook_m: Vector | Absent
     stable: bool
-    use_percent: tuple[float, ...] | Absent
+    use_percent: tuple[float | Absent, ...] | Absent
+    worst: WorstCase | None
+    worst_tension_n: float | Absent
+    worst_tensions_n: tuple[float, ...] | Absent
+    worst_tilt_deg: float | Absent
+    condition: str
     level_lengths_m: tuple[float, ...] | Absent
     springy_tensions_n: tuple[float, ...] | Absent
     short_link_tension_n: float | Absent
@@ -110,9 +122,19 @@ class Found:
         """Whether a leg carries nothing."""
         return self.at.tensions_n[leg] <= 0
 
+    def may_go_slack(self, leg: int) -> bool:
+        """Whether a leg carries in one way to share and not in another: which one comes is not known."""
+        return not self.is_slack(leg) and self.at.rest.least[leg] <= 0
+
+    def used(self, leg: int) -> float | None:
+        """Part of a leg's rating that its worst pull takes [-]; None where either is not known."""
+        used = None if isinstance(self.use_percent, Absent) else self.use_percent[leg]
+        return None if isinstance(used, Absent) else used
+
     def over(self, leg: int) -> bool:
         """Whether a leg's pull is over its rating."""
-        return not isinstance(self.use_percent, Absent) and exceeds(self.use_percent[leg], 1.0)
+        used = self.used(leg)
+        return used is not None and exceeds(used, 1.0)
 
     def flatness(self, leg: int) -> Flatness:
         """How flat a leg lies; a slack one counts as steep."""
@@ -140,9 +162,11 @@ def find(given: Given) -> Found:
         raise _out_of_reach(given, load)
     upright = [rest for rest in places if load.is_upright(rest)]
     if not upright:
-        return _rolled_over(load, at_rest(load, places[0]))
+        return _rolled_over(load, at_rest(load, places[0]), condition_of(given))
     at = at_rest(load, upright[0])
     springy = share_by_stretch(load, at.rest.hook, given.si("chain_size"))
+    worst = worst_case(load, given.si("balance_tolerance"), given.si("chain_size"))
+    pulls = absent("not-found") if worst.pulls_n is None else worst.pulls_n
     return Found(
         load=load,
         at=at,
@@ -151,7 +175,7 @@ def find(given: Given) -> Found:
         link=springy.worst,
         highest_tension_n=max(at.tensions_n),
         tensions_n=at.tensions_n,
-        taut=tuple(tension > 0 for tension in at.tensions_n),
+        taut=tuple(_taut(at, leg) for leg in range(len(load.picks))),
         tilt_deg=at.tilt_deg,
         low_side=_low_side(low_sides(at)),
         lowest_leg_angle_deg=at.lowest_angle_deg,
@@ -160,14 +184,26 @@ def find(given: Given) -> Found:
         depth_m=at.rest.depth_m,
         hook_m=at.rest.hook,
         stable=not at.rest.free_to_roll,
-        use_percent=_use(load, at),
+        use_percent=_use(load, at, worst),
+        worst=worst,
+        worst_tension_n=pulls if isinstance(pulls, Absent) else max(pulls),
+        worst_tensions_n=pulls,
+        worst_tilt_deg=worst.tilt_deg,
+        condition=condition_of(given),
         level_lengths_m=lengths_to_level(load, at),
         springy_tensions_n=absent("not-found") if springy.tensions_n is None else springy.tensions_n,
         short_link_tension_n=absent("not-found") if springy.worst is None else springy.worst.pull_n,
     )
 
 
-def _rolled_over(load: HungLoad, at: AtRest) -> Found:
+def _taut(at: AtRest, leg: int) -> bool | Absent:
+    """Whether a leg is tight; where it depends on the way to share, nobody knows."""
+    if at.tensions_n[leg] <= 0:
+        return False
+    return True if at.rest.least[leg] > 0 else absent("tight-or-slack")
+
+
+def _rolled_over(load: HungLoad, at: AtRest, condition: str) -> Found:
     """No resting place with the hook over the picks: the load is top-heavy and rolls over as it leaves the floor."""
     none = absent("rolls-over-first")
     return Found(
@@ -188,6 +224,11 @@ def _rolled_over(load: HungLoad, at: AtRest) -> Found:
         hook_m=none,
         stable=False,
         use_percent=none,
+        worst=None,
+        worst_tension_n=none,
+        worst_tensions_n=none,
+        worst_tilt_deg=none,
+        condition=condition,
         level_lengths_m=none,
         springy_tensions_n=none,
         short_link_tension_n=none,
@@ -213,11 +254,13 @@ def _low_side(sides: tuple[Side, ...]) -> Message:
     return message("side-both", one=message(f"side-{sides[0]}"), other=message(f"side-{sides[1]}"))
 
 
-def _use(load: HungLoad, at: AtRest) -> tuple[float, ...] | Absent:
-    """Part of each leg's rating used [-]; none unless every leg has a rating."""
-    pairs = zip(at.tensions_n, load.ratings_kg, strict=True)
-    used = [tension / STANDARD_GRAVITY_M_PER_S2 / rating for tension, rating in pairs if rating is not None]
-    return tuple(used) if len(used) == len(load.ratings_kg) else absent("ratings-missing")
+def _use(load: HungLoad, at: AtRest, worst: WorstCase) -> tuple[float | Absent, ...]:
+    """Part of each leg's rating that its worst pull takes [-]; where that was not found, its pull as it hangs."""
+    pulls = at.tensions_n if worst.pulls_n is None else worst.pulls_n
+    return tuple(
+        absent("rating-missing") if rating is None else pull / STANDARD_GRAVITY_M_PER_S2 / rating
+        for pull, rating in zip(pulls, load.ratings_kg, strict=True)
+    )
 
 
 # ------------------------------------------------------------------------------------------ judging
@@ -225,10 +268,15 @@ def _use(load: HungLoad, at: AtRest) -> tuple[float, ...] | Absent:
 
 def judge(found: Found) -> tuple[Reason, ...]:
     """The reasons, each decided once."""
-    if found.rolls_over:
+    if found.worst is None:
         return (stop("rolls-over"), note("what-holds-it-upright", "mandatory"))
+    condition = judge_condition(found.condition)
+    altered = found.condition in ALTERED
     return (
-        *_legs(found),
+        *_stops_of_tip(found, found.worst),
+        *(condition if altered else ()),
+        *_legs(found, found.worst),
+        *(() if altered else condition),
         *_standing(found),
         *_tip(found),
         *_sharing(found),
@@ -236,20 +284,31 @@ def judge(found: Found) -> tuple[Reason, ...]:
     )
 
 
-def _legs(found: Found) -> tuple[Reason, ...]:
+def _stops_of_tip(found: Found, worst: WorstCase) -> tuple[Reason, ...]:
+    """Whether it rolls over, or tips too far, with its balance point somewhere within the tolerance."""
+    if worst.rolls_over:
+        return (stop("rolls-over-if-off"), note("what-holds-it-upright", "mandatory"))
+    return (stop("tips-too-far", **_hangs(found)),) if worst.tilt_deg > TIPS_TOO_FAR_DEG else ()
+
+
+def _legs(found: Found, worst: WorstCase) -> tuple[Reason, ...]:
     """Angle and rating of the legs. Each of these reasons may lead, so each brings how the load hangs."""
     hangs = _hangs(found)
     reasons: list[Reason] = []
-    lying = {found.flatness(leg) for leg in found.legs()}
-    if "too-flat" in lying:
+    lying = flatness(worst.lowest_angle_deg)
+    if lying == "too-flat":
         reasons.append(stop("leg-too-flat", **hangs))
-    elif "flat" in lying:
+    elif lying == "flat":
         reasons.append(caution("leg-flat"))
-    if isinstance(found.use_percent, Absent):
-        reasons.append(caution("ratings-missing", **hangs))
-    elif any(found.over(leg) for leg in found.legs()):
-        reasons.append(stop("leg-over-rating", **hangs))
-    else:
+    over_it = [leg for leg in found.legs() if found.over(leg)]
+    unrated = [leg for leg in found.legs() if found.used(leg) is None]
+    if over_it:
+        reasons.append(over("leg-over-rating", over=_names(found, over_it), **hangs))
+    if unrated:
+        reasons.append(unknown("ratings-missing", unrated=_names(found, unrated), **hangs))
+    if worst.pulls_n is None:
+        reasons.append(unknown("link-not-found", **hangs))
+    if not over_it and not unrated and worst.pulls_n is not None:
         reasons.append(within("inside-ratings", **hangs))
     return tuple(reasons)
 
@@ -257,9 +316,11 @@ def _legs(found: Found) -> tuple[Reason, ...]:
 def _hangs(found: Found) -> dict[str, Fact]:
     """Which legs carry, which may, which do nothing, and which pulls hardest."""
     slack = [leg for leg in found.legs() if found.is_slack(leg)]
+    carrying = [leg for leg in found.legs() if not found.is_slack(leg)]
     touching = found.at.rest.touching
     return {
-        "tight": _names(found, (leg for leg in found.legs() if not found.is_slack(leg))),
+        "tight": _names(found, (leg for leg in carrying if not found.may_go_slack(leg))),
+        "either": _names(found, (leg for leg in carrying if found.may_go_slack(leg))),
         "straight": _names(found, (leg for leg in slack if leg in touching)),
         "loose": _names(found, (leg for leg in slack if leg not in touching)),
         "hardest": found.load.names[found.at.tensions_n.index(found.hardest_n)],
@@ -344,7 +405,7 @@ def _pull_step(found: Found, leg: int) -> Step:
         "pull",
         leg=found.load.names[leg],
         weight=force(found.load.weight_n),
-        share=Number(found.at.rest.shares[leg]),
+        share=Number(found.at.rest.most[leg]),
         length=length(found.load.lengths_m[leg]),
         pull=force(found.at.tensions_n[leg], "demand"),
     )
@@ -369,14 +430,16 @@ def shown(found: Found) -> dict[str, Fact]:
         return {}
     facts: dict[str, Fact] = {
         "tensions": _by_leg(found, (_pull(pull) for pull in found.at.tensions_n)),
-        "taut": _by_leg(
-            found, (message("slack" if found.is_slack(leg) else "tight") for leg in found.legs())
-        ),
+        "taut": _by_leg(found, (_tight_or_slack(found, leg) for leg in found.legs())),
         "leg_angles": _by_leg(found, (_tenths(angle) for angle in found.at.angles_deg)),
         "hook": message("hook-place", **_axes(found.at.rest.hook)),
     }
     if not isinstance(found.use_percent, Absent):
-        facts["use_percent"] = _by_leg(found, (share(used) for used in found.use_percent))
+        facts["use_percent"] = _by_leg(
+            found, (used if isinstance(used, Absent) else share(used) for used in found.use_percent)
+        )
+    if not isinstance(found.worst_tensions_n, Absent):
+        facts["worst_tensions"] = _by_leg(found, (_pull(pull) for pull in found.worst_tensions_n))
     if found.at.level:
         facts["level_lengths"] = message("level-as-it-is")
     elif not isinstance(found.level_lengths_m, Absent):
@@ -384,6 +447,12 @@ def shown(found: Found) -> dict[str, Fact]:
     if not isinstance(found.springy_tensions_n, Absent):
         facts["springy_tensions"] = _by_leg(found, (_pull(pull) for pull in found.springy_tensions_n))
     return facts
+
+
+def _tight_or_slack(found: Found, leg: int) -> Message:
+    if found.is_slack(leg):
+        return message("slack")
+    return message("tight-or-slack" if found.may_go_slack(leg) else "tight")
 
 
 def _by_leg(found: Found, amounts: Iterable[Fact]) -> Listing:
@@ -457,8 +526,11 @@ _WEIGHT = Bounds(above=0, at_most=2_000_000)
 WORKSHEET = Worksheet(
     name="hanging-load",
     inputs=(
-        QuantityInput("load", dimension="weight", bounds=_WEIGHT),
+        QuantityInput("load", dimension="weight", bounds=_WEIGHT, sense="demand"),
         PointInput("centre", dimension="length", bounds=_PLACE),
+        QuantityInput(
+            "balance_tolerance", dimension="length", bounds=Bounds(above=0, at_most=4000), sense="demand"
+        ),
         RowsInput(
             "picks",
             bounds=Bounds(at_least=2, at_most=8),
@@ -466,18 +538,22 @@ WORKSHEET = Worksheet(
                 TextInput("label", required=False),
                 PointInput("at", dimension="length", bounds=_PLACE),
                 QuantityInput("length", dimension="length", bounds=Bounds(above=0, at_most=4000)),
-                QuantityInput("rating", dimension="weight", bounds=_WEIGHT, required=False),
+                QuantityInput("rating", dimension="weight", bounds=_WEIGHT, required=False, sense="capacity"),
             ),
         ),
-        QuantityInput("chain_size", dimension="length", bounds=Bounds(above=0, at_most=4), default="10 mm"),
+        QuantityInput("chain_size", dimension="length", bounds=Bounds(above=0, at_most=4)),
+        condition_input(),
     ),
     results=(
+        Result("worst_tension", "force", "demand"),
+        Result("worst_tensions", "force", "demand"),
         Result("highest_tension", "force", "demand"),
         Result("tensions", "force", "demand"),
         Result("taut"),
         Result("tilt", "angle"),
+        Result("worst_tilt", "angle", "demand"),
         Result("low_side"),
-        Result("lowest_leg_angle", "angle", "capacity"),
+        Result("lowest_leg_angle", "angle", "capacity", printed=True),
         Result("leg_angles", "angle"),
         Result("headroom", "length", "demand"),
         Result("depth", "length"),
@@ -493,10 +569,12 @@ WORKSHEET = Worksheet(
     work=work,
     draw=draw,
     shown=shown,
-    large="highest_tension",
+    large=lambda found: "highest_tension" if isinstance(found.worst_tension_n, Absent) else "worst_tension",
+    shares=(WORDS,),
     example={
         "load": "1,450 lb",
         "centre": ["16 in", "9 in", "10 in"],
+        "balance_tolerance": "1 in",
         "picks": [
             {
                 "label": "flywheel left",
@@ -513,6 +591,7 @@ WORKSHEET = Worksheet(
             {"label": "front eye", "at": ["38 in", "9 in", "27 in"], "length": "45 in", "rating": "2,100 lb"},
         ],
         "chain_size": "7/32 in",
+        "condition": GOOD,
     },
     citations=(
         Citation("osha-sling-guidance", "general text on sling angles"),

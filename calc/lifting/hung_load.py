@@ -55,6 +55,14 @@ class HungLoad:
         """Whether the hook is over the picks that carry it."""
         return rest.hook_is_over(self.picks, self.centre)
 
+    def upright_places(self) -> list[Rest]:
+        """The places where it would rest upright, deepest first."""
+        return [rest for rest in self.places() if self.is_upright(rest)]
+
+    def with_centre(self, centre: Vector) -> HungLoad:
+        """The same load with its balance point elsewhere."""
+        return HungLoad(self.names, self.picks, self.lengths_m, self.ratings_kg, centre, self.weight_n)
+
     def with_lengths(self, lengths_m: tuple[float, ...]) -> HungLoad:
         """The same load on legs of other lengths [m]."""
         return HungLoad(self.names, self.picks, lengths_m, self.ratings_kg, self.centre, self.weight_n)
@@ -62,8 +70,8 @@ class HungLoad:
 
 @dataclass(frozen=True)
 class AtRest:
-    """The load at rest: straight up in its own axes, pulls [N], angles of the legs from the horizontal [deg] or None for a
-    slack one, how far it tips [deg].
+    """The load at rest: straight up in its own axes, the largest pull that each leg may have [N], angles of the legs from the
+    horizontal [deg] or None for a slack one, how far it tips [deg].
     """
 
     rest: Rest
@@ -90,7 +98,7 @@ class AtRest:
 def at_rest(load: HungLoad, rest: Rest) -> AtRest:
     """Pulls, leg angles and tip of a load at one of its resting places."""
     up = rest.up(load.centre)
-    tensions = rest.tensions_n(load.weight_n, load.lengths_m)
+    tensions = rest.largest_n(load.weight_n, load.lengths_m)
     angles: list[float | None] = []
     for pick, length, tension in zip(load.picks, load.lengths_m, tensions, strict=True):
         sine = dot(minus(rest.hook, pick), up) / length
@@ -138,24 +146,84 @@ def share_by_stretch(load: HungLoad, hook: Vector, bar_m: float) -> SpringyShare
     """
     stretch_n = chain_stiffness_n(bar_m)
     stiffness = [stretch_n / length for length in load.lengths_m]
-
-    def settled(lengths_m: Sequence[float], start: Vector) -> SpringyRest | None:
-        return springy_rest(load.picks, lengths_m, load.centre, load.weight_n, stiffness, start)
-
-    even = settled(load.lengths_m, hook)
+    even = springy_rest(load.picks, load.lengths_m, load.centre, load.weight_n, stiffness, hook)
     start = even.hook if even else hook
     found: list[ShortLink] = []
     for short in range(len(load.picks)):
-        lengths = [
-            length - (LINK_PITCH_IN_BARS * bar_m if leg == short else 0.0)
-            for leg, length in enumerate(load.lengths_m)
-        ]
-        moved = settled(lengths, start) if _reach_each_other(load.picks, lengths) else None
+        moved = _with_a_link_less(load, short, start, bar_m)
         if moved:
             pull = max(moved.tensions_n)
             found.append(ShortLink(pull, short, moved.tensions_n.index(pull)))
     worst = max(found, key=lambda link: link.pull_n, default=None)
     return SpringyShare(even.tensions_n if even else None, worst)
+
+
+# ------------------------------------------------------------------------------------------ the worst case
+
+
+@dataclass(frozen=True)
+class WorstCase:
+    """The worst of a balance point that may be off, and of one leg a link shorter.
+
+    pulls_n -- the largest pull in each leg [N]; None where no rest was found with any leg a link shorter
+    tilt_deg, lowest_angle_deg -- the furthest tip, and the flattest leg that carries
+    rolls_over -- whether nothing holds the load upright somewhere within the tolerance
+    """
+
+    pulls_n: tuple[float, ...] | None
+    tilt_deg: float
+    lowest_angle_deg: float
+    rolls_over: bool
+
+
+_OFF = (-1.0, 0.0, 1.0)
+
+
+def worst_case(load: HungLoad, tolerance_m: float, bar_m: float) -> WorstCase:
+    """The worst over the balance point where it was said, and off by the tolerance [m] every way (the corners of a box, the
+    middles of its edges and sides); on stiff legs, and on chain legs of a bar [m] with each leg in turn a link shorter.
+    """
+    x, y, z = load.centre
+    moved = [
+        load.with_centre((x + a * tolerance_m, y + b * tolerance_m, z + c * tolerance_m))
+        for a in _OFF
+        for b in _OFF
+        for c in _OFF
+    ]
+    places = [(one, one.upright_places()) for one in moved]
+    rests = [at_rest(one, rest) for one, upright in places for rest in upright]
+    pulls = [at.tensions_n for at in rests]
+    shortest = [
+        share
+        for one, upright in places
+        if upright and one.centre[2] == z
+        for share in _links_short(one, upright[0].hook, bar_m)
+    ]
+    return WorstCase(
+        tuple(max(leg) for leg in zip(*pulls, *shortest, strict=True)) if shortest else None,
+        max(at.tilt_deg for at in rests),
+        min(at.lowest_angle_deg for at in rests),
+        any(not upright for _, upright in places),
+    )
+
+
+def _links_short(load: HungLoad, hook: Vector, bar_m: float) -> list[tuple[float, ...]]:
+    """Pulls on chain legs of a bar [m] with each leg in turn a link shorter [N], where a rest was found."""
+    found = [_with_a_link_less(load, leg, hook, bar_m) for leg in range(len(load.picks))]
+    return [rest.tensions_n for rest in found if rest is not None]
+
+
+def _with_a_link_less(load: HungLoad, short: int, start: Vector, bar_m: float) -> SpringyRest | None:
+    """The load on chain legs of a bar [m], one of them a link shorter, let down from a hook point near by."""
+    stretch_n = chain_stiffness_n(bar_m)
+    stiffness = [stretch_n / length for length in load.lengths_m]
+    lengths = [
+        length - (LINK_PITCH_IN_BARS * bar_m if leg == short else 0.0)
+        for leg, length in enumerate(load.lengths_m)
+    ]
+    if not _reach_each_other(load.picks, lengths):
+        return None
+    return springy_rest(load.picks, lengths, load.centre, load.weight_n, stiffness, start)
 
 
 def _reach_each_other(picks: Sequence[Vector], lengths_m: Sequence[float]) -> bool:
@@ -213,9 +281,11 @@ __all__ = [
     "ShortLink",
     "Side",
     "SpringyShare",
+    "WorstCase",
     "at_rest",
     "farthest_from_meeting",
     "lengths_to_level",
     "low_sides",
     "share_by_stretch",
+    "worst_case",
 ]

@@ -178,6 +178,7 @@ def test_the_sheet_itself_on_four_stretching_chain_legs() -> None:
         "centre": [f"{side!r} m" for side in centre],
         "picks": rows,
         "chain_size": "10 mm",
+        "balance_tolerance": "1 mm",
     }
     results = answer("hanging-load", given, "si")["results"]
     found, _ = hung(picks, hook, centre, 5200.0, [chain_stiffness_n(bar_m)] * 4)

@@ -11,7 +11,13 @@ WORDS = re.compile(r'<text[^>]* x="([-\d.]+)" y="([-\d.]+)" text-anchor="(\w+)">
 
 
 def words(picks, load="870 lb", centre=("31", "0", "5")):
-    raw = {"load": load, "centre": list(centre), "picks": picks}
+    raw = {
+        "load": load,
+        "centre": list(centre),
+        "picks": picks,
+        "balance_tolerance": "1 in",
+        "chain_size": "1/4 in",
+    }
     svg = answer("hanging-load", raw, "us")["figure"]["svg"]
     return [(float(x), float(y), anchor, text) for x, y, anchor, text in WORDS.findall(svg)]
 

@@ -1006,7 +1006,8 @@ def hung(
             picks, lengths, ratings, names.split() or [None] * len(picks), strict=True
         )
     ]
-    return {"load": "1000 kg", "picks": rows, "centre": [f"{side} m" for side in centre], **more}
+    usual = {"balance_tolerance": "0.001 mm", "chain_size": "1 mm", **GOOD}
+    return {"load": "1000 kg", "picks": rows, "centre": [f"{side} m" for side in centre], **usual, **more}
 
 
 PAIR = [(1.0, 0.0, 0.0), (-1.0, 0.0, 0.0)]
@@ -1024,7 +1025,10 @@ CAN_ROLL = "warning: Turned over, this load would hang lower still"
 
 HANGING = (
     Case("level pair", "hanging-load", hung(PAIR, [2.0, 2.0], (0.0, 0.0, -0.3)), "ok", (SLACK_UP,)),
-    Case("one rating missing", "hanging-load", hung(PAIR, [2.0, 2.0], (0.0, 0.0, -0.3), ratings=["1 t", None]), "caution", (SLACK_UP,)),
+    Case("one rating missing", "hanging-load", hung(PAIR, [2.0, 2.0], (0.0, 0.0, -0.3), ratings=["1 t", None]), "unknown",
+         ("mandatory: A leg without a known rating", SLACK_UP)),
+    Case("one over, one unrated", "hanging-load", hung(PAIR, [2.0, 2.0], (0.0, 0.0, -0.3), ratings=["50 kg", None]), "stop",
+         (OVER_LEG, "mandatory: A leg without a known rating", SLACK_UP)),
     Case("just over", "hanging-load", hung(PAIR, [2.0, 2.0], (0.0, 0.0, -0.3), ratings=["1 t", "577 kg"]), "stop", (OVER_LEG, SLACK_UP)),
     Case("tips under 5°", "hanging-load", hung(PAIR, [2.0, 2.0], (0.17, 0.0, -0.3)), "ok",
          ("note: it tips 4.8° with right low", LEVEL_BY, SLACK_UP)),
@@ -1036,17 +1040,22 @@ HANGING = (
     Case("leg under 30°", "hanging-load", hung(PAIR, [1.15, 1.15], (0.0, 0.0, -0.3), ratings=["2 t"] * 2), "stop", (FLAT_LEG, SLACK_UP)),
     Case("a link changes much", "hanging-load", hung(PAIR, [1.2, 1.2], (0.0, 0.0, -0.3), chain_size="16 mm"), "caution",
          (BETWEEN, LINK, SLACK_UP)),
-    Case("even square", "hanging-load", hung(SQUARE, [2.3] * 4, (0.0, 0.0, -0.4)), "caution", (CARRY_NOTHING, JUST_STRAIGHT, SLACK_UP)),
+    Case("may tip too far", "hanging-load", hung(PAIR, [2.0, 2.0], (0.3, 0.0, -0.3), balance_tolerance="80 mm"), "stop",
+         ("prohibition: Beyond 10° things slide", "warning: right low", LEVEL_BY, SLACK_UP)),
+    Case("may roll over", "hanging-load", hung(PAIR, [2.0, 2.0], (0.0, 0.0, -0.05), balance_tolerance="60 mm"), "stop",
+         ("prohibition: Top-heavy loads turn over", "mandatory: Picks above the balance point", SLACK_UP)),
+    Case("even square", "hanging-load", hung(SQUARE, [2.3] * 4, (0.0, 0.0, -0.4)), "ok", (JUST_STRAIGHT, SLACK_UP)),
     Case("square, one short", "hanging-load", hung(SQUARE, [2.3, 2.3, 2.3, 2.26], (0.0, 0.0, -0.4)), "caution",
          ("note: left and back low", LEVEL_BY, CARRY_NOTHING, SLACK_UP)),
     Case("top-heavy square", "hanging-load", hung(SQUARE, [2.3] * 4, (0.0, 0.0, 0.3)), "caution",
-         (CAN_ROLL, CARRY_NOTHING, JUST_STRAIGHT, SLACK_UP)),
-    Case("free to roll", "hanging-load", hung(PAIR, [2.0, 2.0], (0.0, 0.0, 0.0)), "caution",
-         ("warning: nothing stops the load rolling", SLACK_UP)),
-    Case("outside the picks", "hanging-load", hung(PAIR, [3.0, 3.0], (1.5, 0.0, -0.3), ratings=["2 t"] * 2), "caution",
-         ("warning: with right low", "note: Here no lengths will", SLACK_UP)),
-    Case("a leg too short to level", "hanging-load", hung(PAIR, [2.6, 0.9], (-0.05, 0.0, -1.0), ratings=["2 t"] * 2), "caution",
-         ("warning: with right low", "note: Here a leg is too short to hold the hook", SLACK_UP)),
+         (CAN_ROLL, JUST_STRAIGHT, SLACK_UP)),
+    Case("free to roll", "hanging-load", hung(PAIR, [2.0, 2.0], (0.0, 0.0, 0.0)), "stop",
+         ("prohibition: Top-heavy loads turn over", "mandatory: Picks above the balance point",
+          "warning: nothing stops the load rolling", SLACK_UP)),
+    Case("outside the picks", "hanging-load", hung(PAIR, [3.0, 3.0], (1.5, 0.0, -0.3), ratings=["2 t"] * 2), "stop",
+         ("prohibition: Beyond 10° things slide", "warning: with right low", "note: Here no lengths will", SLACK_UP)),
+    Case("a leg too short to level", "hanging-load", hung(PAIR, [2.6, 0.9], (-0.05, 0.0, -1.0), ratings=["2 t"] * 2), "stop",
+         ("prohibition: Beyond 10° things slide", "warning: with right low", "note: Here a leg is too short to hold the hook", SLACK_UP)),
     Case("rolls over", "hanging-load", hung(PAIR, [2.0, 2.0], (0.0, 0.0, 0.3)), "stop",
          ("prohibition: Top-heavy loads turn over", "mandatory: Picks above the balance point")),
 )  # fmt: skip
@@ -1089,7 +1098,9 @@ def test_hanging_working() -> None:
         SAY.length(2 * math.sin(math.radians(angles[0])), "up"),
     )
     assert found.headline == (
-        f"Legs bow and stern carry it: leg bow pulls hardest, {SAY.force(bow, 'up')}. It tips {tips:.1f}°, right low."
+        f"Legs bow and stern carry it. Leg bow pulls hardest, {SAY.force(bow, 'up')}. It tips {tips:.1f}°, right low. With one leg "
+        f"a link short, or the balance point off by {SAY.length(1e-6)}, a leg may pull "
+        f"{SAY.force(number(found, 'worst_tension'), 'up')}. Every leg is rated for its own worst pull."
     )
     assert found.shown["tensions"] == (
         f"leg bow: {SAY.force(bow, 'up')}",
@@ -1100,9 +1111,12 @@ def test_hanging_working() -> None:
         f"leg {name}: {angle:.1f}°" for name, angle in zip(("bow", "stern"), angles, strict=True)
     )
     assert found.shown["hook"] == f"0 mm (0 in) right, 0 mm (0 in) back, {SAY.length(rise)} up"
+    worst = found.results["worst_tensions"]
+    assert worst == pytest.approx((bow, stern), rel=0.02)
+    assert min(worst[0] - bow, worst[1] - stern) >= 0
     assert found.shown["use_percent"] == tuple(
         f"leg {name}: {number_text(pull / G / 10, 3, 'up')}%"
-        for name, pull in (("bow", bow), ("stern", stern))
+        for name, pull in zip(("bow", "stern"), worst, strict=True)
     )
     # Level, the hook stands straight over the balance point: as high as the leg that reaches least high there.
     high = min(math.sqrt(4 - 0.81**2), math.sqrt(4 - 1.19**2))
@@ -1116,8 +1130,8 @@ def test_hanging_working() -> None:
 
 def test_hanging_words_of_slack_legs() -> None:
     short = raw("hanging-load", hung(SQUARE, [2.3, 2.3, 2.3, 2.26], (0.0, 0.0, -0.4)))
-    assert short.headline.startswith("Legs 2 and 4 carry it: leg 2 pulls hardest, ")
-    assert short.headline.endswith("It tips 0.8°, left and back low. Legs 1 and 3 do nothing.")
+    assert short.headline.startswith("Legs 2 and 4 carry it. Leg 2 pulls hardest, ")
+    assert "It tips 0.8°, left and back low. Legs 1 and 3 do nothing. With one leg" in short.headline
     pulls = short.results["tensions"]
     assert isinstance(pulls, tuple)
     assert short.shown["tensions"] == (
@@ -1144,28 +1158,31 @@ def test_hanging_words_of_slack_legs() -> None:
         "; ".join(SAY.force(float(pull or 0), "up") for pull in springy),
     )
     even = raw("hanging-load", hung(SQUARE, [2.3] * 4, (0.0, 0.0, -0.4)))
-    assert even.headline.endswith("It hangs level. Legs 2 and 4 may take a share or none: count on none.")
+    assert even.headline.startswith(
+        "Legs 1, 2, 3 and 4 are all just straight: which of them carry it and which go slack is not known. Leg 1 pulls hardest, "
+    )
+    assert even.shown["taut"] == tuple(f"leg {leg}: tight or slack" for leg in range(1, 5))
     assert even.shown["level_lengths"] == "it hangs level as it is"
     # Rounding leaves some 1e-15 m of the hook's place; none of it is written.
     assert str(even.shown["hook"]).startswith("0 mm (0 in) right, 0 mm (0 in) back, ")
     assert step(even, "How far it tips")[0].startswith("hook 0 mm right, 0 mm back, ")
     assert step(even, "How far it tips")[1] == "0.0°"
     one = raw("hanging-load", hung(PAIR, [3.0, 3.0], (1.5, 0.0, -0.3), ratings=["2 t"] * 2))
-    assert one.headline.startswith("Leg 1 carries it: leg 1 pulls hardest, ")
-    assert one.headline.endswith(" Leg 2 does nothing.")
+    assert one.headline.startswith("Leg 1 carries it. Leg 1 pulls hardest, ")
+    assert " Leg 2 does nothing. It may tip " in one.headline
     three = raw(
         "hanging-load",
         hung([(0.0, 0.0, 0.6), (0.0, 0.46, 0.6), (0.97, 0.23, 0.69)], [1.07, 1.09, 1.16], (0.33, 0.21, 0.25)),
     )
     assert three.headline.startswith("Legs 1, 2 and 3 carry it")
     over = raw("hanging-load", hung(PAIR, [2.0, 2.0], (0.0, 0.0, -0.3), ratings=["1 t", "577 kg"]))
-    assert over.headline.endswith("It hangs level. That is over a leg's rating: do not lift.")
+    assert over.headline.endswith(" That is over a leg's rating, leg 2: do not lift.")
     flat = raw("hanging-load", hung(PAIR, [1.15, 1.15], (0.0, 0.0, -0.3), ratings=["0.5 t"] * 2))
     assert flat.headline.endswith("A leg lies under 30° from the horizontal: do not lift like this.")
 
 
 def test_hanging_words_of_springy_legs() -> None:
-    found = raw("hanging-load", hung(SQUARE, [2.3, 2.3, 2.3, 2.26], (0.0, 0.0, -0.4)))
+    found = raw("hanging-load", hung(SQUARE, [2.3, 2.3, 2.3, 2.26], (0.0, 0.0, -0.4), chain_size="10 mm"))
     pulls = found.results["springy_tensions"]
     assert isinstance(pulls, tuple)
     assert [pull == 0 for pull in pulls] == [True, False, True, False]

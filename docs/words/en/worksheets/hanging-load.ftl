@@ -10,6 +10,8 @@ input-load = Weight of the load
     .help = The high figure of your reckoning, fluids and rigging too.
 input-centre = Balance point of the load
     .help = From any corner you choose: right, back, up, with the load level.
+input-balance_tolerance = How far off the balance point may be
+    .help = Each way. Reckoned from drawings: 2% of the spread between the picks (our own mark, no source). Guessed: a hand's breadth or more.
 input-picks = Legs
     .help = One row for each leg.
     .row = Leg
@@ -22,13 +24,16 @@ input-picks-length = Length of the leg
 input-picks-rating = Rating of the leg
     .help = Straight pull, of its weakest part, from the tag.
 input-chain_size = Size of the chain
-    .help = Only for the stretch and for how long one link is.
+    .help = For the stretch and for how long one link is. Legs of rope or web: give chain of the same rating.
 
 ## What is found
 
 result-highest_tension = Hardest pull in a leg
 result-tensions = Pull in each leg
 result-taut = Tight or slack
+result-worst_tension = Hardest pull in a leg, at its worst
+result-worst_tensions = Pull in each leg, at its worst
+result-worst_tilt = How far it may tip
 result-tilt = How far it tips
 result-low_side = Side that goes low
 result-lowest_leg_angle = Lowest leg angle from the horizontal
@@ -37,7 +42,7 @@ result-headroom = Hook over the lowest pick
 result-depth = Balance point under the hook
 result-hook = Where the hook stands over the load, in the load's own axes
 result-stable = Stays as it hangs
-result-use_percent = Part of each leg's rating used
+result-use_percent = Part of each leg's rating used, at its worst
 result-level_lengths = Leg lengths that hang it level
 result-springy_tensions = Pulls if the legs stretch like chain
 result-short_link_tension = Hardest pull with one leg one link short
@@ -46,9 +51,13 @@ result-short_link_tension = Hardest pull with one leg one link short
 
 # How it hangs: who carries it, how it tips, who does nothing.
 hangs = { $tight ->
-        [one] Leg { $tight } carries
-       *[other] Legs { $tight } carry
-    } it: leg { $hardest } pulls hardest, { $highest_tension }. { it-tips }{ $straight ->
+        [0] { "" }
+        [one] Leg { $tight } carries it.{ " " }
+       *[other] Legs { $tight } carry it.{ " " }
+    }{ $either ->
+        [0] { "" }
+       *[other] Legs { $either } are all just straight: which of them carry it and which go slack is not known.{ " " }
+    }Leg { $hardest } pulls hardest, { $highest_tension }. { it-tips }{ $straight ->
         [0] { "" }
         [one] { " " }Leg { $straight } may take a share or none: count on none.
        *[other] { " " }Legs { $straight } may take a share or none: count on none.
@@ -61,18 +70,36 @@ it-tips = { $low_side ->
         [level] It hangs level.
        *[other] It tips { PLACES($tilt, places: 1) }, { $low_side } low.
     }
+# What it is judged by.
+at-its-worst = With one leg a link short, or the balance point off by { $balance_tolerance }, a leg may pull { $worst_tension }.
+reason-tips-too-far =
+    .headline = { hangs } It may tip { PLACES($worst_tilt, places: 1) }: do not lift like this. Move the hook over the balance point by other leg lengths.
+    .caution = It may tip { PLACES($worst_tilt, places: 1) }. Beyond 10° things slide on it and hooks slide on their picks.
+reason-rolls-over-if-off =
+    .headline = It can roll over: the balance point may be off by { $balance_tolerance }, and then nothing holds it upright. Lift from higher picks, or find the balance point better.
+    .caution = Do not lift it like this. Top-heavy loads turn over in a blink, and nobody outruns one.
 reason-leg-too-flat =
     .headline = { hangs } A leg lies under 30° from the horizontal: do not lift like this.
     .caution = No sling goes under 30° from the horizontal. Use longer legs or a spreader.
 reason-leg-flat =
     .caution = A leg lies between 30° and 45°: a small change of height changes its pull a lot.
 reason-leg-over-rating =
-    .headline = { hangs } That is over a leg's rating: do not lift.
-    .caution = A leg is over its rating. Do not lift.
+    .headline = { hangs } { at-its-worst } { $over ->
+            [one] That is over a leg's rating, leg { $over }: do not lift.
+           *[other] That is over a leg's rating, legs { $over }: do not lift.
+        }
+    .caution = A leg is over its rating at its worst. Do not lift.
 reason-ratings-missing =
-    .headline = { hangs }
+    .headline = { hangs } { at-its-worst } { $unrated ->
+            [one] Give the rating of leg { $unrated }.
+           *[other] Give the rating of legs { $unrated }.
+        }
+    .caution = A leg without a known rating does not lift, even one that is slack: it catches the load if another slips.
+reason-link-not-found =
+    .headline = { hangs } What one leg a link short does to the pulls was not found: the legs are too short for links of that size.
+    .caution = The pulls with one leg a link short are not known. Use longer legs.
 reason-inside-ratings =
-    .headline = { hangs }
+    .headline = { hangs } { at-its-worst } Every leg is rated for its own worst pull.
 reason-could-hang-lower =
     .caution = Turned over, this load would hang lower still. A knock can roll it. Rig it from higher picks.
 reason-free-to-roll =
@@ -91,7 +118,7 @@ leg-to-length = leg { $leg } to { $length }
 reason-slack-legs =
     .caution = Slack legs carry nothing. Rate the tight ones for the whole load, or even the lengths out.
 reason-more-straight-than-needed =
-    .caution = More legs are just straight than a stiff load needs. The pulls shown are the worst way to share.
+    .caution = More legs are just straight than a stiff load needs. Which of them go slack is not known, so each is shown with the most that it may pull.
 reason-one-link-short =
     .caution = With one leg one link short the hardest pull becomes { $short_link_tension }. Count the links.
 reason-take-up-the-slack =
@@ -112,6 +139,7 @@ side-front = front
 side-both = { $one } and { $other }
 tight = tight
 slack = slack
+tight-or-slack = tight or slack
 tenths = { PLACES($angle, places: 1) }
 of-leg = leg { $leg }: { $amount }
 hook-place = { $right } right, { $back } back, { $up } up
@@ -158,7 +186,8 @@ step-rest-turned-over = Where it would come to rest
 
 absent-rolls-over-first = it rolls over first
 absent-slack = slack
-absent-ratings-missing = give every leg's rating to find it
+absent-rating-missing = its rating is missing
+absent-tight-or-slack = tight or slack
 absent-leg-too-short-to-level = a leg is too short to hold the hook over the balance point
 absent-no-lengths-level-it = no lengths will: the balance point is not between the picks, or not under them
 absent-not-found = not found for these lengths
