@@ -14,10 +14,19 @@ from tests.pages.english import build_pages
 NARROW = 320
 """Width of the page [CSS px]."""
 PAGES = (
-    "index.html", "404.html", "look-up/index.html", "look-up/chain-tie-down.html", "look-up/densities.html",
-    "look-up/every-rating.html", "work-out/sling-legs.html", "work-out/load-weight.html", "work-out/hook-check.html",
-    "judge/inspect-a-hook.html", "understand/why-angle-multiplies-pull.html", "about/sources.html",
-)  # fmt: skip
+    "index.html",
+    "404.html",
+    "look-up/index.html",
+    "look-up/chain-tie-down.html",
+    "look-up/densities.html",
+    "look-up/every-rating.html",
+    "work-out/sling-legs.html",
+    "work-out/load-weight.html",
+    "work-out/hook-check.html",
+    "judge/inspect-a-hook.html",
+    "understand/why-angle-multiplies-pull.html",
+    "about/sources.html",
+)
 FOUND = """(width) => {
   const found = [];
   const aside = ".table-frame, svg, .unseen, [hidden], template, input";
