@@ -88,6 +88,8 @@ def find(given: Given) -> Found:
     barred = _barred(outcome, condition)
     planned = given.text("how_known") == "measured"
     told = not barred and planned and condition == GOOD
+    speaks = outcome != "heated-by-accident" and condition not in ALTERED
+    none = _none(outcome, barred)
     return Found(
         grade=grade,
         rating_kg=rating,
@@ -96,11 +98,11 @@ def find(given: Given) -> Found:
         outcome=outcome,
         condition=condition,
         planned=planned,
-        rating_hot_kg=_usable_kg(rating, rules, outcome, told, barred),
-        rating_after_kg=_after_kg(rating, rules.asme) if told else _none(barred),
+        rating_hot_kg=rating * rules.share_left() if told and outcome == "less-while-hot" else none,
+        rating_after_kg=_after_kg(rating, rules.asme) if told else none,
         rule=absent("no-rule-allows") if barred else rules.governing(),
-        rating_hot_asme_kg=_hot_kg(rating, rules.asme, told),
-        rating_hot_en_kg=_hot_kg(rating, rules.en, told),
+        rating_hot_asme_kg=_hot_kg(rating, rules.asme, told, speaks),
+        rating_hot_en_kg=_hot_kg(rating, rules.en, told, speaks),
     )
 
 
@@ -109,16 +111,11 @@ def _barred(outcome: Outcome, condition: str) -> bool:
     return outcome in _BARRED or condition in ALTERED
 
 
-def _none(barred: bool) -> Absent:
-    """No rating: none is allowed, or too little was said for one."""
-    return absent("none-allowed" if barred else "too-little-said")
-
-
-def _usable_kg(rating_kg: float, rules: _Rules, outcome: Outcome, told: bool, barred: bool) -> float | Absent:
-    """What the stricter rule leaves while hot [kg], where the chain may be used in this heat at all."""
-    if not told:
-        return _none(barred)
-    return rating_kg * rules.share_left() if outcome == "less-while-hot" else absent("none-with-lasting-loss")
+def _none(outcome: Outcome, barred: bool) -> Absent:
+    """Why no rating is told: none is allowed, the heat takes some for good, or too little was said of the chain."""
+    if barred:
+        return absent("none-allowed")
+    return absent("none-with-lasting-loss" if outcome == "lasting-loss" else "too-little-said")
 
 
 def _outcome(given: Given, grade: str, rules: _Rules) -> Outcome:
@@ -133,8 +130,12 @@ def _outcome(given: Given, grade: str, rules: _Rules) -> Outcome:
     return "lasting-loss" if after is not None and exceeds(1.0, after) else "less-while-hot"
 
 
-def _hot_kg(rating_kg: float, rule: RuleAnswer, told: bool) -> float | Absent:
-    """What a rule prints while hot [kg], or its words where it leaves nothing or nothing may be told of this chain."""
+def _hot_kg(rating_kg: float, rule: RuleAnswer, told: bool, speaks: bool) -> float | Absent:
+    """What a rule prints while hot [kg]; its words where it leaves nothing or no rating may be told; none where no rule
+    speaks of such a chain.
+    """
+    if not speaks:
+        return absent("none-allowed")
     if not told or rule.hot is None:
         return absent("as-the-rule-says", said=rule.said)
     return rating_kg * rule.hot

@@ -60,7 +60,7 @@ def test_chain_heated_by_accident_stops_at_every_heat(temperature: str) -> None:
 def test_an_altered_chain_stops_and_shows_no_rating(condition: str) -> None:
     found = ask(condition=condition, temperature="70 F")
     assert found["verdict"] == "stop"
-    assert [found["results"][key]["value"] for key in USABLE] == [None] * 4
+    assert [found["results"][key]["text"] for key in USABLE] == ["none"] * 4
     assert found["figure"] is None
 
 

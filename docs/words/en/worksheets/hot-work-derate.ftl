@@ -87,7 +87,7 @@ share-numbers = { OWN($rating) } × { $share }
 
 absent-none-allowed = none
 absent-none-with-lasting-loss = none: this heat takes rating for good
-absent-too-little-said = not before the questions above are answered
+absent-too-little-said = none: the chain cannot be rated yet
 absent-no-rule-allows = none that allows use
 absent-no-rule-prints = no rule prints it
 absent-as-the-rule-says = { $said }
