@@ -24,6 +24,7 @@ from calc.figures.drawing import LineKind
 from calc.figures.slings import SlingShape, sling_figure
 from calc.inputs import Bounds, ChoiceInput, CountInput, Given, QuantityInput, TextInput
 from calc.lifting.condition import ALTERED, GOOD, WORDS, condition_input, condition_of, judge_condition
+from calc.lifting.grade_input import GradeInput
 from calc.lifting.leg_geometry import (
     Flatness,
     angle_factor,
@@ -589,7 +590,7 @@ WORKSHEET = Worksheet(
             required=False,
             shown_when={"load_kind": (FLEXIBLE,)},
         ),
-        ChoiceInput("grade", choices=("80", "100", "8", "5", "M", "4", "70", "43", "30"), required=False),
+        GradeInput("grade", choices=("80", "100", "8", "5", "M", "4", "70", "43", "30"), required=False),
         TextInput("size", required=False),
         QuantityInput("leg_rating", dimension="weight", bounds=_WEIGHT, required=False, sense="capacity"),
         condition_input(),
