@@ -413,6 +413,7 @@ class _Writer:
             view=seen,
             set_spans=set_spans,
             intro=intro.strip() or f'<p class="lede">{rich(seen.description)}</p>',
+            recalled=recalled_line(seen),
             use_words=table_words.text(name, f"use-{seen.use}"),
             top_cautions=tight("".join(cautions[:1])),
             more_cautions=tight("".join(cautions[1:])),
@@ -579,6 +580,16 @@ def _index_group(part: str, group: str, pages: list[tuple[str, dict[str, str]]])
         said = f"<span>{rich(meta['description'])}</span>" if meta.get("description") else ""
         lines.append(f'<li><a href="{link}"><b>{rich(meta["title"])}</b>{said}</a></li>')
     return [*lines, "</ul>\n"]
+
+
+def recalled_line(seen: View) -> str:
+    """The first line of a page with figures that nobody read: how many, and how they are marked; else empty."""
+    count = seen.counts.get("memory", 0)
+    if not count:
+        return ""
+    if count == seen.rows:
+        return said("recalled.all")
+    return said("recalled", ring=seen_ring("memory"), count=count, rows=seen.rows)
 
 
 def _said_counts(seen: Counter[str]) -> str:

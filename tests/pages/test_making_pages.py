@@ -11,7 +11,7 @@ import pytest
 
 from build_scripts import ratings_index
 from build_scripts.markup import caution, rich
-from build_scripts.pages import Book, PageError, split_front_matter, tight_blocks
+from build_scripts.pages import Book, PageError, recalled_line, split_front_matter, tight_blocks
 from build_scripts.sheet_form import form_inputs
 from build_scripts.table_declaration import declarations, declared
 from build_scripts.table_view import companions, key_text, view
@@ -309,3 +309,14 @@ def test_front_matter_and_blocks() -> None:
     )
     assert split_front_matter("rest") == ({}, "rest")
     assert tight_blocks("a\n\n<div>\n\nb\n</div>\n\nc") == "a\n\n<div>\nb\n</div>\n\nc"
+
+
+def test_what_nobody_read_is_said_in_the_first_line_of_a_page() -> None:
+    """Recalled figures are named above the answer, not below the table; a table that was read has no such line."""
+    for name in table_names():
+        seen = [row["checked"] for row in table(name).rows if "checked" in row]
+        line = recalled_line(view(name)) if name != "sources" else ""
+        count = seen.count("memory")
+        assert bool(line) == (count > 0), name
+        assert not count or line.startswith("Recalled, not read:"), name
+        assert not 0 < count < len(seen) or f"{count} of {len(seen)} figures" in line, name

@@ -208,7 +208,9 @@ def test_a_page_that_asks_for_what_is_not_there_stops_the_build():
 def test_a_reprint_and_a_recalled_row_say_so():
     cited = pages.Book(None).functions("about/how-far-to-trust.md")["cited"]
     assert "read in a reprint" in cited("chain-tie-down", grade="70", size_in="3/8", unit="lb")
-    assert "not seen in text" in cited("shackles", grade="A", size_in="1/2", quantity="working_load_limit")
+    assert "not seen in text" in cited(
+        "wire-rope", rope="6x19_eips_iwrc", size_in="1/2", quantity="sling_vertical"
+    )
     assert "not seen" not in cited("chain-lifting", grade="80", size_in="3/8", legs="1", unit="lb")
 
 

@@ -166,7 +166,7 @@ def test_sources_of_pull_and_their_cautions() -> None:
     by_capacity = ask(ram_bore=None)
     assert by_capacity["results"]["pressure"]["text"] == "no ram bore given"
     assert ask(max_pressure=None)["verdict"] == "ok"
-    from_memory = ask(items=[{"kind": "shackle", "grade": "B", "size": "1/2", "condition": "marked-good"}])
+    from_memory = ask(items=[{"kind": "wire-rope", "size": "1/2", "condition": "marked-good"}])
     assert any("not seen in its source" in caution["text"] for caution in from_memory["cautions"])
 
 

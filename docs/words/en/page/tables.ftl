@@ -35,6 +35,9 @@ made = { $mark } worked out by us from the printed value; ratings and limits are
 all-copied = Every value was read in a reprint, not in the source itself.
 some-copied = { $ring } read in a reprint, not in the source itself: { $count } of { $rows } values.
 some-recalled = { $ring } not seen in text: { $count } of { $rows } values. Each one is held by a rule that the table must keep, and a test checks it.
+# The first line of a page with figures from memory.
+recalled = Recalled, not read: { $count } of { $rows } figures, marked { $ring }. Go by the mark on the part, or read the source first.
+    .all = Recalled, not read: every figure here. Go by the mark on the part, or read the source first.
 all-read = Every value was read in its source's own text.
 tap-a-value = Tap a value to see where it stands.
 let-go = Let go
