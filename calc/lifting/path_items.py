@@ -283,7 +283,7 @@ def _shackle(item: PathItem) -> Rating:
 
 
 def _eyebolt(item: PathItem) -> Rating:
-    rows = table("eyebolts").where(source="astm-a489", unit="lb")
+    rows = table("eyebolts").where(source="astm-a489", quantity="working_load_limit", unit="lb")
     try:
         reading = read_quantity(item.size, "length", "in")
     except NotReadable as reason:
