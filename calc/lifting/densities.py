@@ -19,6 +19,7 @@ TIMBER = frozenset(
         "hem-fir",
         "mixed-oak",
         "oak-air-dry",
+        "oriented-strand-board",
         "plywood",
         "southern-pine-air-dry",
         "southern-yellow-pine",

@@ -26,7 +26,15 @@ from calc.inputs import (
 )
 from calc.lifting.densities import TIMBER, density_ranges
 from calc.lifting.shapes import SHAPES, Axes
-from calc.lifting.weighing import BY_LENGTH, WeighedPart, balance_point_m, bounds_kg, weigh_part, weigh_solid
+from calc.lifting.weighing import (
+    BY_LENGTH,
+    WeighedPart,
+    balance_point_m,
+    bounds_kg,
+    lies_within,
+    weigh_part,
+    weigh_solid,
+)
 from calc.reasons import Reason, caution, note
 from calc.words.facts import Absent, Fact, Listing, Message, length, message, share, weight
 from calc.words.writer import Writer
@@ -77,7 +85,10 @@ def find(given: Given) -> Found:
     low, high = bounds_kg(parts)
     if total <= 0 or high <= 0:
         raise given.refuse("parts", "all-taken-away")
-    return Found(tuple(parts), total, low, high, balance_point_m(parts))
+    balance = balance_point_m(parts)
+    if not isinstance(balance, Absent) and not lies_within(parts, balance):
+        raise given.refuse("parts", "balances-outside")
+    return Found(tuple(parts), total, low, high, balance)
 
 
 def judge(found: Found) -> tuple[Reason, ...]:
@@ -106,7 +117,7 @@ def work(found: Found) -> tuple[Step, ...]:
     steps = [_part_step(part) for part in found.parts]
     if several:
         steps.append(step("together", terms=_terms(found.parts)))
-    low = share(found.weight_low_kg / found.weight_kg - 1, "plain", 2)
+    low = share(found.weight_low_kg / found.weight_kg - 1, "capacity", 2)
     high = share(found.weight_high_kg / found.weight_kg - 1, "demand", 2)
     steps.append(step("range", low=low, high=high))
     if several and not isinstance(found.centre_m, Absent):
@@ -241,7 +252,7 @@ _COLUMNS: tuple[Input, ...] = (
         required=False,
         shown_when={"shape": tuple(name for name in SHAPES if name != "lump")},
     ),
-    CountInput("count", bounds=Bounds(at_least=1, at_most=10_000), default="1"),
+    CountInput("count", bounds=Bounds(at_least=1, at_most=10_000)),
     *(_size(name) for name in _SIZES),
     QuantityInput(
         BY_LENGTH,
@@ -260,7 +271,7 @@ _COLUMNS: tuple[Input, ...] = (
     PointInput("at", dimension="length", bounds=Bounds(at_least=-4000, at_most=4000), required=False),
     ChoiceInput("along", choices=("x", "-x", "y", "-y", "z", "-z"), required=False),
     FlagInput("minus", default="no"),
-    QuantityInput("tolerance", dimension="fraction", bounds=Bounds(at_least=0, at_most=50), default="2"),
+    QuantityInput("tolerance", dimension="fraction", bounds=Bounds(at_least=0, at_most=50)),
 )
 
 WORKSHEET = Worksheet(
@@ -273,7 +284,7 @@ WORKSHEET = Worksheet(
     ),
     results=(
         Result("weight", "weight"),
-        Result("weight_low", "weight", "capacity"),
+        Result("weight_low", "weight", "capacity", printed=True),
         Result("weight_high", "weight", "demand"),
         Result("centre_x", "length"),
         Result("centre_y", "length"),
@@ -296,7 +307,8 @@ WORKSHEET = Worksheet(
                 "length": "86 in",
                 "width": "38 5/8 in",
                 "thickness": "1/4 in",
-                "at": ["43 in", "19 5/16 in", "1/8 in"],
+                "count": "1",
+                "tolerance": "2 %",
             },
             {
                 "label": "Lightening hole",
@@ -304,8 +316,9 @@ WORKSHEET = Worksheet(
                 "material": "steel",
                 "diameter": "18 in",
                 "thickness": "1/4 in",
-                "at": ["66 in", "19 5/16 in", "1/8 in"],
+                "count": "1",
                 "minus": "yes",
+                "tolerance": "2 %",
             },
             {
                 "label": "Oak bolster",
@@ -314,7 +327,7 @@ WORKSHEET = Worksheet(
                 "length": "4 ft",
                 "width": "8 in",
                 "height": "6 in",
-                "at": ["26 in", "19 5/16 in", "3 1/4 in"],
+                "count": "1",
                 "tolerance": "5 %",
             },
         ],

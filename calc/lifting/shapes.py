@@ -276,8 +276,8 @@ SHAPES: dict[str, Shape] = {
         Shape("square-bar", ("side", "length"), (), "x", square_bar),
         Shape("hex-bar", ("across_flats", "length"), (), "x", hex_bar),
         Shape("tube", ("outside_diameter", "wall", "length"), (), "x", tube, "round"),
-        Shape("square-tube", ("width", "wall", "length"), ("depth",), "x", square_tube),
-        Shape("angle", ("width", "thickness", "length"), ("depth", "weight_per_length"), "x", angle),
+        Shape("square-tube", ("width", "depth", "wall", "length"), (), "x", square_tube),
+        Shape("angle", ("width", "depth", "thickness", "length"), ("weight_per_length",), "x", angle),
         Shape("channel", (*SECTION_DIMS, "length"), ("weight_per_length",), "x", channel),
         Shape("i-beam", (*SECTION_DIMS, "length"), ("weight_per_length",), "x", i_beam),
         Shape("cylinder", ("diameter", "length"), ("wall",), "z", cylinder, "round"),
@@ -287,7 +287,7 @@ SHAPES: dict[str, Shape] = {
         Shape("hemisphere", ("diameter",), ("wall",), "z", hemisphere, "round"),
         Shape("box", ("length", "width", "height"), ("wall",), "x", box),
         Shape("torus", ("mean_diameter", "diameter"), (), "z", torus, "round"),
-        Shape("dished-head", ("outside_diameter", "wall"), ("height",), "z", dished_head, "round"),
+        Shape("dished-head", ("outside_diameter", "wall", "height"), (), "z", dished_head, "round"),
         Shape("lump", ("weight",), (), "z", _point, "round"),
     )
 }

@@ -73,8 +73,10 @@ FLEXIBLE = "flexible"
 KnownBy = Literal["angle", "height_and_spread", "leg_length_and_spread"]
 
 WAYS_AGREE = 0.02
-"""Two ways to measure one sling agree if the pulls that they give differ by no more than this share [-]; so do a tag and a
-table (our own mark, no source: what a tape and rounding to another unit leave)."""
+"""Two ways to measure one sling agree if the pulls that they give differ by no more than this share [-] (our own mark, no
+source: what a tape leaves)."""
+TAG_AGREES = 0.01
+"""A tag and a table agree within this share [-]: what rounding to another unit leaves (our own mark, no source)."""
 MOST_COUNTED = 3
 """More legs of one sling are never counted: no printed source rates more (tables/sling-leg-counting)."""
 
@@ -247,14 +249,12 @@ def _one_leg(grade: str, size: str) -> tuple[Rating, Message]:
 
 
 def _tag_against_table(given: Given, one: Rating) -> float:
-    """The rating of a leg [kg] by table, and by tag too if it was given; refused if they do not agree."""
+    """The rating of a leg [kg] by its table; a tag that was given too must agree with it."""
     table_kg, tag_kg = one.working_load_limit_kg, given.maybe("leg_rating")
-    if tag_kg is None:
-        return table_kg
-    low, high = sorted((table_kg, tag_kg))
-    if exceeds(high, (1 + WAYS_AGREE) * low):
+    low, high = sorted((table_kg, table_kg if tag_kg is None else tag_kg))
+    if exceeds(high, (1 + TAG_AGREES) * low):
         raise given.refuse("leg_rating", "tag-against-table", printed=one.cell)
-    return low
+    return table_kg
 
 
 def _printed_sling(grade: str, size: str, legs: int, angle_deg: float) -> Rating | None:

@@ -11,7 +11,9 @@ from calc.words.writer import UnitSystem
 
 
 def run(*parts: dict[str, Any], units: UnitSystem = "si") -> dict[str, Any]:
-    results: dict[str, Any] = answer("load-weight", {"parts": list(parts)}, units)["results"]
+    results: dict[str, Any] = answer(
+        "load-weight", {"parts": [{"count": "1", "tolerance": "2", **part} for part in parts]}, units
+    )["results"]
     return results
 
 

@@ -58,13 +58,22 @@ class Case:
 
 def raw(sheet: str, given: dict[str, Any], units: UnitSystem = "si") -> Any:
     """What the worksheet finds in SI, and says."""
-    return asked(sheet, given, units)
+    return asked(sheet, counted(sheet, given), units)
+
+
+def counted(sheet: str, given: dict[str, Any]) -> dict[str, Any]:
+    """The parts of a load-weight with their number and allowance: one each and 2 %, unless a case says otherwise."""
+    if sheet != "load-weight" or "parts" not in given:
+        return given
+    return {**given, "parts": [{"count": "1", "tolerance": "2", **row} for row in given["parts"]]}
 
 
 def read(sheet: str, given: dict[str, Any]) -> Given:
     """The inputs of a worksheet as read, for one of its own functions."""
     declared = worksheet(sheet)
-    return read_inputs(declared.inputs, given, reading(declared, Writer("si", scopes=declared.scopes)))
+    return read_inputs(
+        declared.inputs, counted(sheet, given), reading(declared, Writer("si", scopes=declared.scopes))
+    )
 
 
 def number(found: Any, key: str) -> float:
@@ -791,8 +800,8 @@ WEIGHTS = (
          "height": "0.4 m", "wall": "5 mm"}]}, "caution", (HIGH, WRONG, HOLDS_WATER)),
     *(Case(shape, "load-weight", {"parts": [{"shape": shape, "material": "steel", "length": "2 m", **sizes}]}, "caution", cautions)
       for shape, sizes, cautions in (
-          ("square-tube", {"width": "80 mm", "wall": "5 mm"}, (HIGH, WRONG, HOLDS_WATER, SHARP)),
-          ("angle", {"width": "80 mm", "thickness": "8 mm"}, (HIGH, WRONG, SHARP)),
+          ("square-tube", {"width": "80 mm", "depth": "80 mm", "wall": "5 mm"}, (HIGH, WRONG, HOLDS_WATER, SHARP)),
+          ("angle", {"width": "80 mm", "depth": "80 mm", "thickness": "8 mm"}, (HIGH, WRONG, SHARP)),
           ("channel", {"depth": "200 mm", "flange_width": "75 mm", "web_thickness": "8 mm", "flange_thickness": "11 mm"},
            (HIGH, WRONG, SHARP)),
           ("i-beam", {"depth": "200 mm", "flange_width": "75 mm", "web_thickness": "8 mm", "flange_thickness": "11 mm"},
@@ -942,8 +951,10 @@ def test_weight_without_places_has_no_balance_point_and_says_what_to_give() -> N
         assert found.results[f"centre_{axis}"] is None
         assert found.shown[f"centre_{axis}"] == "say where each part stands to find it"
     assert not any(one.label.startswith("Balance point") for one in found.steps)
-    # One part alone balances where its shape says, from the middle of its box; a cone a quarter of its height up.
+    # One part alone needs its place too; it balances where its shape says, a cone a quarter of its height up.
     cone = {"shape": "cone", "material": "steel", "diameter": "0.5 m", "height": "0.8 m"}
+    assert raw("load-weight", {"parts": [cone]}).results["centre_z"] is None
+    cone["at"] = ["0", "0", "0"]
     assert raw("load-weight", {"parts": [cone]}).results["centre_z"] == pytest.approx(-0.2)
     lying = raw("load-weight", {"parts": [{**cone, "along": "x"}]})
     assert (lying.results["centre_x"], lying.results["centre_z"]) == (pytest.approx(-0.2), 0.0)
@@ -1482,7 +1493,7 @@ def test_an_answer_is_whole(case: Case, units: UnitSystem) -> None:
     assert (found.figure is None) == found.headline.startswith("It will roll over")
     if found.figure is not None:
         assert "None" not in found.figure.svg + found.figure.caption
-    answer(case.sheet, case.given, units)
+    answer(case.sheet, counted(case.sheet, case.given), units)
 
 
 @pytest.mark.parametrize(

@@ -363,12 +363,19 @@ def test_ways_that_agree_within_two_percent_take_the_flatter():
     assert value(ask(load="5", legs="1", height="5 ft"), "headroom") == pytest.approx(60)
 
 
-def test_a_tag_that_agrees_with_its_table_counts_where_it_is_lower():
-    record = ask(load="4,860 lb", angle="61", grade="80", size="3/8", leg_rating="7,000 lb")
-    assert value(record, "leg_rating") == pytest.approx(7000)
-    assert value(
-        ask(load="4,860 lb", angle="61", grade="80", size="3/8", leg_rating="7,150 lb"), "leg_rating"
-    ) == pytest.approx(7100)
+@pytest.mark.parametrize("tag", ["3,220 kg", "3.2 t", "7,150 lb"])
+def test_a_tag_that_agrees_with_its_table_changes_nothing(tag):
+    record = ask(load="4,860 lb", angle="61", grade="80", size="3/8", leg_rating=tag)
+    assert value(record, "leg_rating") == pytest.approx(7100)
+    assert record["verdict"] == "ok"
+
+
+@pytest.mark.parametrize("tag", ["7,000 lb", "7,200 lb"])
+def test_a_tag_that_does_not_agree_with_its_table_is_refused(tag):
+    assert (
+        "printed 7,100 lb"
+        in refusal(load="9", angle="61", grade="80", size="3/8", leg_rating=tag)["leg_rating"]
+    )
 
 
 def test_the_tag_alone_is_held_by_the_stricter_law():
