@@ -68,6 +68,8 @@ from calc.words.facts import (
 )
 from calc.words.writer import Writer
 
+WITHOUT_GRADE = ("wire-rope", "web")
+"""Kinds of leg that bear no grade of chain, so that their tag alone rates them."""
 FLEXIBLE = "flexible"
 """A load that gives until all its legs pull, as the reader says."""
 KnownBy = Literal["angle", "height_and_spread", "leg_length_and_spread"]
@@ -109,7 +111,8 @@ def _shape(given: Given, legs: int) -> _Shape:
             one=known(ways[by], "angle"),
             other=known(ways[odd], "angle"),
         )
-    angle = ways[flattest]
+    # What the reader says was measured counts; where nothing is said, the flatter way does.
+    angle = ways[by if given.has("known_by") else flattest]
     upright = half is None or angle == 90.0
     height = None if upright or half is None else half * math.tan(math.radians(angle))
     return _Shape(angle, height, half, by)
@@ -207,14 +210,17 @@ class _LegRating:
 
 
 def _leg_rating(given: Given, legs: int, counted: int, angle_deg: float) -> _LegRating:
+    if given.has("grade") and given.text("leg_kind") in WITHOUT_GRADE:
+        raise given.refuse("grade", "no-chain-no-grade")
     if not given.has("grade"):
-        rating = given.maybe("leg_rating")
-        return _LegRating(absent("none-given") if rating is None else rating, message("a-leg"))
+        return _LegRating(_by_tag(given), message("a-leg"))
     grade, size = _lifting_grade(given.text("grade")), given.text("size")
     if isinstance(grade, Absent):
         return _LegRating(grade, message("a-leg"))
     if not size:
-        raise given.refuse("size", "size-missing")
+        if not given.has("leg_rating"):
+            raise given.refuse("size", "size-missing")
+        return _LegRating(given.si("leg_rating"), message("a-leg"))
     try:
         one, what = _one_leg(grade, size)
     except NotRated as reason:
@@ -225,6 +231,15 @@ def _leg_rating(given: Given, legs: int, counted: int, angle_deg: float) -> _Leg
         return _LegRating(rating_kg, what, source=source)
     printed = _printed_sling(grade, size, legs, angle_deg)
     return _LegRating(rating_kg, what, printed, _least_printed(grade, size, counted, angle_deg), source)
+
+
+def _by_tag(given: Given) -> float | Absent:
+    """The rating of a leg [kg] by its tag alone: not where the legs may be chain that ties down."""
+    if not given.has("leg_rating"):
+        return absent("none-given")
+    if given.text("leg_kind") in WITHOUT_GRADE:
+        return given.si("leg_rating")
+    return absent("grade-not-said" if given.has("leg_kind") else "kind-not-said")
 
 
 def _lifting_grade(mark: str) -> str | Absent:
@@ -472,8 +487,8 @@ def _no_rating(why: Absent) -> Reason:
     """Chain that ties down, chain that may, or no rating at all."""
     if why.code == "no-lifting-rating":
         return stop("ties-down-only", **why.facts)
-    if why.code == "may-tie-down":
-        return unknown("may-tie-down", **why.facts)
+    if why.code in ("may-tie-down", "grade-not-said", "kind-not-said"):
+        return unknown(why.code, **why.facts)
     return unknown("no-leg-rating")
 
 
@@ -590,8 +605,14 @@ WORKSHEET = Worksheet(
             required=False,
             shown_when={"load_kind": (FLEXIBLE,)},
         ),
-        GradeInput("grade", choices=("80", "100", "8", "5", "M", "4", "70", "43", "30"), required=False),
-        TextInput("size", required=False),
+        ChoiceInput("leg_kind", choices=("chain", *WITHOUT_GRADE), required=False),
+        GradeInput(
+            "grade",
+            choices=("80", "100", "8", "5", "M", "4", "70", "43", "30"),
+            required=False,
+            shown_when={"leg_kind": ("chain",)},
+        ),
+        TextInput("size", required=False, shown_when={"leg_kind": ("chain",)}),
         QuantityInput("leg_rating", dimension="weight", bounds=_WEIGHT, required=False, sense="capacity"),
         condition_input(),
     ),
@@ -628,6 +649,7 @@ WORKSHEET = Worksheet(
         "known_by": "leg_length_and_spread",
         "leg_length": "6 ft",
         "spread": "5 ft 9 in",
+        "leg_kind": "chain",
         "grade": "80",
         "size": "3/8",
         "condition": GOOD,

@@ -566,7 +566,7 @@ def test_lug_working_ends_in_the_loads_of_the_results() -> None:
 # ------------------------------------------------------------------------------------------ sling-legs
 
 GOOD = {"condition": "marked-good"}
-SLING = {"load": "2000 kg", "legs": "2", "angle": "60", "leg_rating": "1.5 t", **GOOD}
+SLING = {"load": "2000 kg", "legs": "2", "angle": "60", "leg_rating": "1.5 t", "leg_kind": "web", **GOOD}
 CHAIN = {"load": "2000 kg", "legs": "2", "angle": "60", "grade": "80", "size": "3/8", **GOOD}
 OVER_POINT = "mandatory: The hook must stand right over the balance point"
 SQUEEZE = "note: The legs squeeze the load"
@@ -578,8 +578,8 @@ TAG_ALONE = "note: Only the tag's figure is known"
 NOT_LOOKED = "mandatory: Read the mark or tag"
 
 SLINGS = (
-    Case("one leg", "sling-legs", {"load": "2000 kg", "legs": "1", "leg_rating": "2.1 t", **GOOD}, "ok", (OVER_POINT,)),
-    Case("one leg at its rating", "sling-legs", {"load": "2100 kg", "legs": "1", "leg_rating": "2.1 t", **GOOD}, "ok", (OVER_POINT,)),
+    Case("one leg", "sling-legs", {"load": "2000 kg", "legs": "1", "leg_rating": "2.1 t", "leg_kind": "web", **GOOD}, "ok", (OVER_POINT,)),
+    Case("one leg at its rating", "sling-legs", {"load": "2100 kg", "legs": "1", "leg_rating": "2.1 t", "leg_kind": "web", **GOOD}, "ok", (OVER_POINT,)),
     Case("two legs", "sling-legs", SLING, "ok", (TAG_ALONE, SQUEEZE, OVER_POINT)),
     Case("not looked at", "sling-legs", {**SLING, "condition": None}, "unknown", (NOT_LOOKED, TAG_ALONE, SQUEEZE, OVER_POINT)),
     Case("welded", "sling-legs", {**SLING, "condition": "welded"}, "stop",
@@ -628,6 +628,7 @@ def test_sling_working(load_kg: float, rating_kg: float) -> None:
             "leg_length": "1.9 m",
             "spread": "1.7 m",
             "leg_rating": f"{rating_kg} kg",
+            "leg_kind": "wire-rope",
             **GOOD,
         },
     )
@@ -695,7 +696,15 @@ def test_sling_known_by_height() -> None:
 
 def test_sling_of_one_leg() -> None:
     found = raw(
-        "sling-legs", {"load": "2017 kg", "legs": "1", "leg_length": "1.9 m", "leg_rating": "2.5 t", **GOOD}
+        "sling-legs",
+        {
+            "load": "2017 kg",
+            "legs": "1",
+            "leg_length": "1.9 m",
+            "leg_rating": "2.5 t",
+            "leg_kind": "web",
+            **GOOD,
+        },
     )
     assert step(found, "Pull in each leg") == ("2,017 kg / 1 leg × 1.000", SAY.force(2017 * G, "up"))
     assert found.headline.startswith("The leg pulls ")
@@ -1318,9 +1327,9 @@ REFUSALS = [
     ("sling-legs", {"load": "1 t", "legs": "2", "leg_length": "0.85 m", "spread": "1.7 m"}, "leg_length",
      f"is too short to reach: half the spread alone is {SAY.length(0.85)}."),
     ("sling-legs", {"load": "1 t", "legs": "2"}, "angle", "is missing. Give the angle, or height and spread"),
-    ("sling-legs", {**SLING, "grade": "80"}, "size", "is missing. Give the chain's size"),
-    ("sling-legs", {**SLING, "grade": "80", "size": "3/7"}, "size", "is not rated: "),
-    ("sling-legs", {**SLING, "grade": "8", "size": "11"}, "size", "is not rated: "),
+    ("sling-legs", {**CHAIN, "size": None}, "size", "is missing. Give the chain's size"),
+    ("sling-legs", {**CHAIN, "size": "3/7"}, "size", "is not rated: "),
+    ("sling-legs", {**CHAIN, "grade": "8", "size": "11"}, "size", "is not rated: "),
     ("load-weight", {"parts": []}, "parts", "has no rows. Give at least one part, or a drawn solid."),
     ("load-weight", {"parts": [LUMP, {**LUMP, "minus": "yes"}]}, "parts", "takes away as much as there is"),
     ("load-weight", {"parts": [{"shape": "angle", "material": "steel"}]}, "parts[0].width",

@@ -11,7 +11,8 @@ from calc.lifting import leg_geometry
 
 
 def ask(units="us", **raw):
-    return answer("sling-legs", {"legs": "2", "condition": "marked-good", **raw}, units)
+    kind = "chain" if raw.get("grade") else "wire-rope"
+    return answer("sling-legs", {"legs": "2", "condition": "marked-good", "leg_kind": kind, **raw}, units)
 
 
 def value(record, key):
@@ -358,6 +359,8 @@ def test_ways_that_agree_within_two_percent_take_the_flatter():
     both = ask(load="1000", angle="60", height="4.3 ft", spread="5 ft")
     assert value(both, "angle") == pytest.approx(math.degrees(math.atan2(4.3, 2.5)))
     assert value(ask(load="1000", angle="59", height="4.3 ft", spread="5 ft"), "angle") == pytest.approx(59)
+    said = ask(load="1000", angle="60", height="4.3 ft", spread="5 ft", known_by="angle")
+    assert value(said, "angle") == pytest.approx(60)
     plumb = ask(load="5", legs="1", leg_length="5 ft", height="5 ft", leg_rating="9 lb")
     assert plumb["verdict"] == "ok"
     assert value(ask(load="5", legs="1", height="5 ft"), "headroom") == pytest.approx(60)
@@ -422,3 +425,27 @@ def test_a_mark_that_can_mean_tie_down_chain_does_not_lift():
     record = ask(load="1,000 lb", angle="60", grade="4", size="13")
     assert record["verdict"] == "unknown"
     assert "can be grade 43 chain" in record["headline"]
+
+
+@pytest.mark.parametrize(
+    ("raw", "words"),
+    [
+        ({"leg_kind": ""}, "Say what they are"),
+        ({"leg_kind": "chain"}, "Read the grade on its links"),
+        ({"leg_kind": "chain", "grade": "4"}, "can be grade 43"),
+    ],
+)
+def test_a_figure_alone_rates_no_chain(raw, words):
+    """Tie-down chain bears a figure too: 6,600 lb on 3/8 in grade 70."""
+    record = ask(load="1,000 lb", angle="60", leg_rating="6,600 lb", **raw)
+    assert record["verdict"] == "unknown"
+    assert words in record["headline"]
+    assert value(record, "capacity") is None
+
+
+def test_a_grade_with_the_tag_and_no_size_goes_by_the_tag():
+    record = ask(load="1,000 lb", angle="60", leg_rating="7,100 lb", grade="80")
+    assert record["verdict"] == "ok"
+    assert value(record, "capacity") == pytest.approx(1.4 * 7100)
+    assert ask(load="1,000 lb", angle="60", leg_rating="6,600 lb", grade="70")["verdict"] == "stop"
+    assert "only chain has a grade" in refusal(load="9", angle="60", grade="80", leg_kind="web")["grade"]

@@ -22,7 +22,7 @@ input-picks-at = Where it is fixed
 input-picks-length = Length of the leg
     .help = From the bearing point of the hook to the pick, pulled straight.
 input-picks-rating = Rating of the leg
-    .help = Straight pull, of its weakest part, from the tag.
+    .help = Lifting rating in a straight pull, of its weakest part, from the tag. Chain of grades 70, 43 and 30 has none.
 input-chain_size = Size of the chain
     .help = For the stretch and for how long one link is. Legs of rope or web: give chain of the same rating.
 
