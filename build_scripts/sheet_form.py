@@ -70,7 +70,8 @@ class Box:
 
 def form_inputs(sheet: Described) -> tuple[Box, ...]:
     """The boxes of a worksheet, filled with its example."""
-    return _boxes(sheet.inputs, sheet.example, "", _steering(sheet.inputs))
+    on_page = tuple(one for one in sheet.inputs if one.declared.on_page)
+    return _boxes(on_page, sheet.example, "", _steering(on_page))
 
 
 def _choices(options: Sequence[tuple[str, Spans]]) -> tuple[Choice, ...]:

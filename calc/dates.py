@@ -1,4 +1,4 @@
-"""Reads a day as people write it: 2026-11-26, 26 Nov 2026, Nov 26, 11/26/2026. What could be two days is refused.
+"""Reads a day as people write it: 2026-11-26, 26 Nov 2026, Nov 26, 11/26/2026, today. What could be two days is refused.
 
 Names of months are what people write, not words of the book.
 """
@@ -42,7 +42,8 @@ def read_date(typed: str, today: datetime.date) -> datetime.date:
     >>> read_date("26 Nov", datetime.date(2027, 3, 1)), read_date("11/26/2026", datetime.date(2027, 3, 1))
     (datetime.date(2026, 11, 26), datetime.date(2026, 11, 26))
     """
-    found = _read(re.sub(r"\s+", " ", typed.strip().lower()), today)
+    text = re.sub(r"\s+", " ", typed.strip().lower())
+    found = today if text == "today" else _read(text, today)
     if found > today + CLOCKS_APART:
         raise NotReadable("date-in-the-future", day=str(found))
     if found < EARLIEST:

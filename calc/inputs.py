@@ -247,6 +247,7 @@ class Input:
     columns -- of rows: the inputs of one row; `input-NAME.row` is what one row is called
     long -- of a text: many lines, such as a table pasted from a spreadsheet, kept as they are
     several -- of a text: may also come as a list of texts; an empty list is nothing given
+    on_page -- whether the page asks it; where not, it is for the command line and for other programs
     sense -- what more of it means: demand (more is never better: a load, wear, heat) or capacity (more is never worse: a
       rating); held as a law over every worksheet (tests/laws)
     point_is_decimal -- of a quantity that a dial or a caliper shows: 9.525 mm is nine and a half, never asked back
@@ -265,6 +266,7 @@ class Input:
     columns: tuple[Input, ...] = ()
     long: bool = False
     several: bool = False
+    on_page: bool = True
     sense: Sense = "plain"
     point_is_decimal: bool = False
 

@@ -7,7 +7,9 @@ Queensland PN10123 and others), all in tables/chain-wear and tables/chain-limits
 
 from __future__ import annotations
 
+import json
 import re
+from collections.abc import Callable
 from dataclasses import dataclass
 
 from calc.declaration import Citation, Figure, Result, Worksheet
@@ -17,91 +19,96 @@ from calc.inspecting.chain_marks import THICKEST_OVER_NOMINAL, ChainSize, chain_
 from calc.inspecting.chain_ratings import lifting_ratings, tie_down_ratings
 from calc.inspecting.inspection import (
     CRITERIA_RESULT,
-    DATE_INPUT,
     DECIDES_RESULT,
     NEXT_RESULT,
-    SERVICE_INPUT,
+    PART_INPUT,
+    RECORD_INPUTS,
+    RECORD_RESULTS,
     WORDS,
     Criterion,
-    Finding,
     Inspected,
-    Limit,
     Measure,
     Question,
     by_rules,
-    found_fault,
     inspect,
     inspection_citations,
     inspection_steps,
     judge_inspected,
-    limit_of,
     limits,
     no_is_bad,
     question,
-    rule,
-    strictest_first,
 )
 from calc.inspecting.measuring import grown, loss
 from calc.inspecting.nominal_wire import nominal_m
-from calc.quantities import to_si
+from calc.inspecting.thickness import thickness_limits
+from calc.lifting.grade_input import GradeInput
 from calc.ratings import Rating
 from calc.reasons import Reason, note, stop, unknown
-from calc.tables import number, table
 from calc.words.facts import Absent, Listing, Message, absent, length, message
 from calc.words.writer import Writer
 
-DAMAGE = (
-    "crack", "nick", "gouge", "bent", "twist", "stretched", "heat", "weld", "spatter", "pitting", "stiff", "homemade",
-)  # fmt: skip
-"""Damage that takes a chain out (Washington's list and 29 CFR 1910.184(e)), each the criterion `CODE`."""
-_WORD_STEMS = {
-    "crack": "crack", "nick": "nick", "gouge": "gouge", "bent": "bent", "bend": "bent", "twist": "twist", "stretch": "stretched",
-    "heat": "heat", "burn": "heat", "weld": "weld", "mend": "weld", "spatter": "spatter", "arc": "spatter", "pit": "pitting",
-    "rust": "pitting", "corro": "pitting", "stiff": "stiff", "seiz": "stiff", "home": "homemade", "shop": "homemade",
-    "bolt": "homemade",
-}  # fmt: skip
-_FILLERS = ("none", "no", "and", "or", "of", "the", "link", "links", "colour", "color")
+QUESTIONS = {
+    "cracks": ("crack", "nick", "gouge"),
+    "bent_links": ("bent", "twist"),
+    "stretched_links": ("stretched",),
+    "heat": ("heat",),
+    "welds": ("weld", "spatter"),
+    "pits": ("pitting",),
+    "stiff_links": ("stiff",),
+    "homemade_links": ("homemade",),
+}
+"""Damage that takes a chain out (Washington's list and 29 CFR 1910.184(e)) as a shop looks for it: one question for each
+kind, with the codes of the list `damage` that belong to it."""
+DAMAGE = tuple(code for codes in QUESTIONS.values() for code in codes)
+_NO_DAMAGE = "none"
 SHORTEST_PITCH, LONGEST_PITCH = 2.5, 4.5
 """Inside length of a link over its wire [-] beyond which a count of links must be wrong (short link is 3, coil chain
 about 3.7; from memory)."""
 UNMARKED = "unmarked"
+_EUROPEAN_4 = "M"
+"""How European grade 4 is offered: by its letter, for the number 4 is stamped on grade 43 as well."""
+_GEAR = ("chain_sling",)
 _LIST = ("chain_sling", "washington-list")
 
 
-def damages(given: Given) -> tuple[str, ...] | None:
-    """The damage found, as codes of DAMAGE; empty for none; None where the box was left empty."""
+def listed_damage(given: Given) -> tuple[str, ...] | None:
+    """The damage on the list, as codes of DAMAGE; empty for none; None where there is no list. Nothing else is understood."""
     if not given.has("damage"):
         return None
-    found: list[str] = []
-    for word in re.findall(r"[a-z]+", given.text("damage").lower().replace("-", "")):
-        if word in _FILLERS:
-            continue
-        stem = next((code for start, code in _WORD_STEMS.items() if word.startswith(start)), None)
-        if stem is None:
+    words = _words(given.text("damage"))
+    for word in words:
+        if word not in (*DAMAGE, _NO_DAMAGE):
             raise given.refuse("damage", "not-on-the-list", word=word, known=Listing(DAMAGE))
-        if stem not in found:
-            found.append(stem)
-    return tuple(found)
+    if _NO_DAMAGE in words and len(set(words)) > 1:
+        raise given.refuse("damage", "none-and-some")
+    return tuple(word for word in dict.fromkeys(words) if word != _NO_DAMAGE)
 
 
-def thickness_limits(size: ChainSize) -> tuple[Limit, ...]:
-    """Every least thickness for a size [m], strictest first: printed ones, wear taken from the size, and shares of the
-    thickness.
+def _words(typed: str) -> tuple[str, ...]:
+    """The words of a list, given as a list or set apart by commas, semicolons or spaces."""
+    try:
+        found = json.loads(typed)
+    except ValueError:
+        found = None
+    text = " ".join(str(one) for one in found) if isinstance(found, list) else typed
+    return tuple(word for word in re.split(r"[\s,;]+", text.lower()) if word) or (typed,)
+
+
+def damaged(question_name: str) -> Callable[[Given], bool | None]:
+    """Whether there is damage of one kind: by the question, by the list, or None where nobody looked. A list of some damage
+    says nothing of the other kinds; only `none` does. Question and list must agree.
     """
-    found = []
-    for claim in table("chain-wear").rows:
-        if claim["size_in"] not in size.inch_names or claim["unit"] == "mm":
-            continue  # the millimetre rows are the same table's inch rows, rounded
-        limit = limit_of(claim, "length")
-        least, printed = limit.value_si, limit.printed
-        if claim["quantity"] == "maximum_wear":
-            whole = to_si(number({**claim, "value": claim["size_in"]}), "in", "length")
-            least, printed = whole - limit.value_si, message("limit-of-wear", limit=limit.printed)
-        found.append(Limit(least, printed, "out_under", limit.citations))
-    for share in limits("chain-limits", ("chain",), "thickness_loss", "fraction"):
-        printed = message("limit-of-thickness", limit=share.printed)
-        found.append(Limit(nominal_m(size) * (1 - share.value_si), printed, "out_under", share.citations))
-    return strictest_first(found)
+
+    def found(given: Given) -> bool | None:
+        answered, listed = given.answered(question_name), listed_damage(given)
+        if listed is None:
+            return answered
+        on_the_list = any(code in listed for code in QUESTIONS[question_name])
+        if answered is not None and answered != on_the_list:
+            raise given.refuse("damage", "list-against-answer", question=message(f"input-{question_name}"))
+        return True if on_the_list else False if not listed else answered
+
+    return found
 
 
 def _size(given: Given) -> ChainSize:
@@ -134,19 +141,6 @@ def _pitch_m(given: Given) -> float | None:
     return given.si("reach_now") / given.count("links")
 
 
-@dataclass(frozen=True)
-class _Damage:
-    """Each kind of damage that was found, or one line for none or for not looked at."""
-
-    def findings(self, given: Given) -> tuple[Finding, ...]:
-        """One finding for each."""
-        found = damages(given)
-        citation = rule(*_LIST)
-        if not found:
-            return (found_fault("damage", None if found is None else False, citation),)
-        return tuple(found_fault(code, True, citation) for code in found)
-
-
 CRITERIA: tuple[Criterion, ...] = (
     Measure(
         "worn-thin",
@@ -162,7 +156,7 @@ CRITERIA: tuple[Criterion, ...] = (
         _stretch,
         "fraction",
     ),
-    _Damage(),
+    *(Question(name.replace("_", "-"), damaged(name), by_rules(_LIST)) for name in QUESTIONS),
     Question("no-tag", no_is_bad("tag_readable"), by_rules(_LIST), lambda given: given.text("use") == "lift"),
 )
 
@@ -203,13 +197,14 @@ _NO_USE = ("no-lifting-use", "no-lifting-use-unmarked")
 
 def find(given: Given) -> Found:
     """Look the chain over; see WORKSHEET for inputs and results."""
-    size, grade, use = _size(given), given.text("grade"), given.text("use")
+    size, use = _size(given), given.text("use")
+    grade = "4" if given.text("grade") == _EUROPEAN_4 else given.text("grade")
     now, stretch, pitch = _thickness(given), _stretch(given), _pitch_m(given)
     rating = _rating(grade, use, size)
     against = None
     if isinstance(rating, Absent) and rating.code in _NO_USE:
         against = Message(f"absent-{rating.code}", rating.facts)
-    inspected = inspect("chain", CRITERIA, given, against, not isinstance(rating, Absent))
+    inspected = inspect("chain", _GEAR, CRITERIA, given, against, not isinstance(rating, Absent))
     thinnest = thickness_limits(size)
     unmeasured = absent("not-measured")
     return Found(
@@ -271,17 +266,24 @@ _REACH = Bounds(above=0, at_most=4000)
 WORKSHEET = Worksheet(
     name="chain-check",
     inputs=(
-        ChoiceInput("grade", choices=("80", "100", "70", "43", "30", "8", "5", "4", UNMARKED)),
+        PART_INPUT,
+        GradeInput("grade", choices=("80", "100", "70", "43", "30", "8", "5", _EUROPEAN_4, UNMARKED)),
         TextInput("size"),
-        ChoiceInput("use", choices=("lift", "tie_down"), default="lift"),
-        QuantityInput("thickness_now", dimension="length", bounds=Bounds(above=0, at_most=4), required=False),
+        ChoiceInput("use", choices=("lift", "tie_down")),
+        QuantityInput(
+            "thickness_now",
+            dimension="length",
+            bounds=Bounds(above=0, at_most=4),
+            required=False,
+            sense="capacity",
+        ),
         QuantityInput("reach_new", dimension="length", bounds=_REACH, required=False),
-        QuantityInput("reach_now", dimension="length", bounds=_REACH, required=False),
+        QuantityInput("reach_now", dimension="length", bounds=_REACH, required=False, sense="demand"),
         CountInput("links", bounds=Bounds(at_least=1, at_most=10000), required=False),
-        TextInput("damage", required=False, several=True),
+        *(question(name) for name in QUESTIONS),
+        TextInput("damage", required=False, several=True, on_page=False),
         question("tag_readable", use=("lift",)),
-        SERVICE_INPUT,
-        DATE_INPUT,
+        *RECORD_INPUTS,
     ),
     results=(
         DECIDES_RESULT,
@@ -292,6 +294,7 @@ WORKSHEET = Worksheet(
         Result("pitch_now", "length", digits=4),
         Result("rating_if_sound", "weight", "capacity", digits=4),
         CRITERIA_RESULT,
+        *RECORD_RESULTS,
         NEXT_RESULT,
     ),
     find=find,
@@ -301,6 +304,7 @@ WORKSHEET = Worksheet(
     cite=cite,
     large="decides",
     example={
+        "part_name": "keel sling",
         "grade": "80",
         "size": "3/8",
         "use": "lift",
@@ -308,10 +312,12 @@ WORKSHEET = Worksheet(
         "reach_new": "24.4 in",
         "reach_now": "24.6 in",
         "links": "20",
-        "damage": "none",
+        **dict.fromkeys(QUESTIONS, "no"),
         "tag_readable": "yes",
+        "place": "us-washington",
         "service": "normal",
-        "inspected_on": "2026-11-24",
+        "inspected_on": "today",
+        "inspected_by": "R. Ames",
     },
     citations=(Citation("osha-1910-184", "1910.184(e)"),),
     shares=(WORDS, "shared/chain"),

@@ -97,11 +97,6 @@ def sizes_of_wire(measured_m: float) -> tuple[ChainSize, ...]:
     )
 
 
-def wear_ratio(measured_m: float, size: ChainSize) -> float:
-    """How much of the wire is gone [-] if it once was `size`: 0 when it measures as new."""
-    return max(0.0, 1.0 - measured_m / size.thinnest_m)
-
-
 def pitch_fits(pitch_m: float, size: ChainSize, short_link: bool) -> bool:
     """Whether a link of this inside length [m] can be of this size; `short_link` for chain that is made to lift."""
     longest = LONGEST_SHORT_LINK_OVER_WIRE if short_link else LONGEST_PITCH_OVER_WIRE
@@ -110,38 +105,53 @@ def pitch_fits(pitch_m: float, size: ChainSize, short_link: bool) -> bool:
 
 @dataclass(frozen=True)
 class Marks:
-    """What the marks say: the grades they may mean, the metric names of the sizes they name, words not understood."""
+    """What the marks say: the grades they may mean, the sizes they name, and the words not understood. `looked`: whether
+    anybody looked for marks at all.
+    """
 
     grades: tuple[str, ...]
     sizes: tuple[ChainSize, ...]
     not_read: tuple[str, ...]
+    looked: bool = True
 
 
+_ANY_GRADE = "80"
+_NO_MARKS = ("NONE", "UNMARKED", "NO MARK", "NO MARKS")
+"""How a reader says that he looked and there is no mark."""
 _SIZE_MARK = re.compile(
     r'(?<![\w/])(?:(?P<mm>\d+(?:\.\d+)?)\s*MM|(?P<inch>(?:[12][ -])?\d+/\d+)\s*(?:IN|INCH|")?)(?![\w/])'
 )
 
 
 def read_marks(marks: str) -> Marks:
-    """Read marks as a person notes them: `G70`, `T 8`, `3/8 80`, `10 mm 10`, `700`.
+    """Read marks as a person notes them: `G70`, `T 8`, `3/8 80`, `10 mm 10`, `700`; `none` where there are none.
 
-    A number that is also a European lifting grade of the tables (4, 5, 8) may mean either; both are kept. What is no mark of the table is
-    returned in `not_read`.
+    A number that is also a European lifting grade of the tables (4, 5, 8) may mean either; both are kept. What is no mark
+    of the table, a size that no table has included, is returned in `not_read`.
     """
-    text = marks.upper()
+    text = " ".join(marks.upper().split())
+    if not text or text in _NO_MARKS:
+        return Marks((), (), (), looked=bool(text))
     sizes: list[ChainSize] = []
+    not_read: list[str] = []
     for match in _SIZE_MARK.finditer(text):
-        sizes += [size for size in _named(match) if size not in sizes]
+        named = _named(match)
+        sizes += [size for size in named if size not in sizes]
+        not_read += [] if named else [match[0].strip()]
     rest = _SIZE_MARK.sub(" ", text)
     rest = re.sub(r"\b(GRADE|GR|G)[\s.-]*(?=\d)", "G", rest)
     grades: list[str] = []
-    not_read: list[str] = []
-    for word in re.findall(r"[A-Z0-9]+", rest):
+    for word in re.findall(r"[^\s,;/()]+", rest):
         meant = read_grade(word).grades
         grades += [grade for grade in meant if grade not in grades]
-        if not meant:
+        if not meant and not _says_nothing(word):
             not_read.append(word)
     return Marks(tuple(grades), tuple(sizes), tuple(not_read))
+
+
+def _says_nothing(word: str) -> bool:
+    """Whether a word is one that people write beside a grade and that changes nothing: grade, chain, steel."""
+    return read_grade(f"{word} {_ANY_GRADE}").grades == (_ANY_GRADE,)
 
 
 def _named(match: re.Match[str]) -> tuple[ChainSize, ...]:
@@ -153,6 +163,12 @@ def _named(match: re.Match[str]) -> tuple[ChainSize, ...]:
 
 
 __all__ = [
-    "ChainSize", "Marks", "chain_sizes", "may_lift", "pitch_fits", "read_marks", "size_named", "sizes_of_wire",
-    "wear_ratio",
-]  # fmt: skip
+    "ChainSize",
+    "Marks",
+    "chain_sizes",
+    "may_lift",
+    "pitch_fits",
+    "read_marks",
+    "size_named",
+    "sizes_of_wire",
+]

@@ -14,10 +14,11 @@ from calc.figures.inspection import HookShape, hook_figure
 from calc.inputs import Bounds, ChoiceInput, Given, QuantityInput
 from calc.inspecting.inspection import (
     CRITERIA_RESULT,
-    DATE_INPUT,
     DECIDES_RESULT,
     NEXT_RESULT,
-    SERVICE_INPUT,
+    PART_INPUT,
+    RECORD_INPUTS,
+    RECORD_RESULTS,
     WORDS,
     Inspected,
     Limit,
@@ -34,12 +35,15 @@ from calc.inspecting.inspection import (
     yes_is_bad,
 )
 from calc.inspecting.measuring import grown, lost
+from calc.inspecting.record import HARDWARE
 from calc.reasons import Reason, note
 from calc.words.facts import Absent, absent
 from calc.words.writer import Writer
 
 ITEMS = ("hook", "crane_hook")
 _HARDWARE = ("rigging_hardware", "any-of")
+_GEAR = {"sling": HARDWARE, "crane": ("crane_hook",), "": (*HARDWARE, "crane_hook")}
+"""What the hook is in the table of intervals, by what it hangs on; not said, it may be either."""
 _BAD_LATCH = {"closes": False, "does-not-close": True, "missing": True, "none-made": False}
 
 
@@ -107,7 +111,7 @@ def find(given: Given) -> Found:
     worn_out = _limits("section_wear", "fraction")[0].value_si
     unmeasured = absent("not-measured")
     return Found(
-        inspected=inspect("hook", CRITERIA, given),
+        inspected=inspect("hook", _GEAR[given.text("hook_on")], CRITERIA, given),
         shape=HookShape(new, given.maybe("throat_now"), given.maybe("section_now")),
         latch=given.text("latch"),
         throat_increase_percent=unmeasured if throat is None else throat,
@@ -144,17 +148,30 @@ _LENGTH = Bounds(above=0, at_most=40)
 WORKSHEET = Worksheet(
     name="hook-check",
     inputs=(
+        PART_INPUT,
         QuantityInput("throat_new", dimension="length", bounds=_LENGTH, required=False),
-        QuantityInput("throat_now", dimension="length", bounds=Bounds(above=0, at_most=80), required=False),
+        QuantityInput(
+            "throat_now",
+            dimension="length",
+            bounds=Bounds(above=0, at_most=80),
+            required=False,
+            sense="demand",
+        ),
         QuantityInput("section_new", dimension="length", bounds=_LENGTH, required=False),
-        QuantityInput("section_now", dimension="length", bounds=_LENGTH, required=False),
-        QuantityInput("twist", dimension="angle", bounds=Bounds(at_least=0, at_most=90), required=False),
+        QuantityInput("section_now", dimension="length", bounds=_LENGTH, required=False, sense="capacity"),
+        QuantityInput(
+            "twist",
+            dimension="angle",
+            bounds=Bounds(at_least=0, at_most=90),
+            required=False,
+            sense="demand",
+        ),
         ChoiceInput("latch", choices=tuple(_BAD_LATCH), required=False),
         question("cracks"),
         question("marks_readable"),
         question("altered"),
-        SERVICE_INPUT,
-        DATE_INPUT,
+        ChoiceInput("hook_on", choices=("sling", "crane"), required=False),
+        *RECORD_INPUTS,
     ),
     results=(
         DECIDES_RESULT,
@@ -164,6 +181,7 @@ WORKSHEET = Worksheet(
         Result("wear_percent", "fraction", "demand"),
         Result("section_limit", "length", "out_under", digits=4),
         CRITERIA_RESULT,
+        *RECORD_RESULTS,
         NEXT_RESULT,
     ),
     find=find,
@@ -173,6 +191,7 @@ WORKSHEET = Worksheet(
     cite=lambda found: inspection_citations(found.inspected),
     large="decides",
     example={
+        "part_name": "engine sling, hook 2",
         "throat_new": "1.16 in",
         "throat_now": "1.24 in",
         "section_new": "0.92 in",
@@ -182,8 +201,11 @@ WORKSHEET = Worksheet(
         "cracks": "no",
         "marks_readable": "yes",
         "altered": "no",
+        "hook_on": "sling",
+        "place": "us-washington",
         "service": "normal",
-        "inspected_on": "2026-11-23",
+        "inspected_on": "today",
+        "inspected_by": "R. Ames",
     },
     citations=(Citation("osha-1910-184", "1910.184(e)(9), (f)(5)"),),
     shares=(WORDS,),

@@ -9,14 +9,14 @@ tables/hook-limits, chain-limits, shackle-limits and wire-rope-limits, each with
 
 from __future__ import annotations
 
-import datetime
 import functools
 from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass
 from typing import Literal, Protocol
 
 from calc.declaration import Citation, Result, Row, Step, step
-from calc.inputs import ChoiceInput, FlagInput, Given, TextInput
+from calc.inputs import FlagInput, Given
+from calc.inspecting.record import PART_INPUT, RECORD_INPUTS, Recorded, recorded
 from calc.quantities import to_si
 from calc.reasons import Reason, note, stop, unknown, within
 from calc.tables import Row as Claim
@@ -43,9 +43,6 @@ NEAR_LIMIT = 0.5
 _LAST_PLACES = 1e-9
 _NAMED = 2
 """So many criteria are named in the large line; the others are counted."""
-
-SERVICE_MONTHS = {"normal": 12, "severe": 3}
-"""Months between inspections by service class (WAC 296-155-55800, Table 12); special service: a qualified person."""
 
 
 # ------------------------------------------------------------------------------------------ limits
@@ -285,12 +282,19 @@ def by_rules(*rules: tuple[str, ...]) -> Callable[[], tuple[Citation, ...]]:
 
 @dataclass(frozen=True)
 class Inspected:
-    """What looking a part over came to. `against`: a use that no looking changes, where there is one."""
+    """What looking a part over came to.
+
+    looked_at -- how many looks were made, of how many; record -- whether it is a record, or what it lacks
+    against -- a use that no looking changes, where there is one
+    """
 
     part: Message
     findings: tuple[Finding, ...]
     decides: Message
     rows: tuple[Row, ...]
+    looked_at: Message
+    recorded: Recorded
+    record: Message
     next_inspection: Message | Absent
     against: Message | None = None
 
@@ -299,32 +303,58 @@ class Inspected:
         return _by_outcome(self.findings, outcome)
 
     @property
-    def fit(self) -> bool:
+    def sound(self) -> bool:
         """Whether every line was looked at and none failed, and nothing stands against the use."""
         return not (self.by_outcome("fail") or self.by_outcome("open") or self.against)
+
+    @property
+    def fit(self) -> bool:
+        """Whether it is sound, and the look still counts today."""
+        return self.sound and self.recorded.current
 
 
 def inspect(
     part: str,
+    items: Sequence[str],
     criteria: Sequence[Criterion],
     given: Given,
     against: Message | None = None,
     fit_for_use: bool = True,
 ) -> Inspected:
-    """Look a part over by its criteria. `fit_for_use`: whether the use itself is rated; where not, no next date is given."""
+    """Look a part over by its criteria. `items`: what it may be in the table of intervals; `fit_for_use`: whether the use
+    itself is rated; where not, no next date is given.
+    """
     findings = tuple(finding for criterion in criteria for finding in criterion.findings(given))
-    due = next_inspection(given)
-    found = Inspected(
-        message(f"part-{part}"),
-        findings,
-        _decides(findings, against),
-        tuple(finding.row() for finding in findings),
-        due,
-        against,
+    written = recorded(given, items)
+    open_looks = _by_outcome(findings, "open")
+    looks = _looks(findings)
+    sound = fit_for_use and not (open_looks or _by_outcome(findings, "fail") or against)
+    return Inspected(
+        part=message(f"part-{part}"),
+        findings=findings,
+        decides=_decides(findings, against, written),
+        rows=tuple(finding.row() for finding in findings),
+        looked_at=message("looked-at", done=len(looks) - len(open_looks), all=len(looks)),
+        recorded=written,
+        record=_record(written, open_looks),
+        next_inspection=written.next_inspection if sound else absent("out-of-use"),
+        against=against,
     )
-    if found.fit and fit_for_use:
-        return found
-    return Inspected(found.part, findings, found.decides, found.rows, absent("out-of-use"), against)
+
+
+def _looks(findings: Sequence[Finding]) -> tuple[str, ...]:
+    """What there is to look at, each look once."""
+    return tuple(dict.fromkeys(one.look or one.criterion for one in findings if one.decides))
+
+
+def _record(written: Recorded, open_looks: Sequence[str]) -> Message:
+    """Whether this look is a record, or what it lacks."""
+    lacking = [message(f"record-{name}") for name in written.lacking]
+    if open_looks:
+        lacking.append(message("record-looks", count=len(open_looks)))
+    if lacking:
+        return message("record-lacks", lacking=_all(lacking))
+    return message("record-complete", day=str(written.day))
 
 
 def _by_outcome(findings: Sequence[Finding], outcome: Outcome) -> tuple[str, ...]:
@@ -336,9 +366,9 @@ def _by_outcome(findings: Sequence[Finding], outcome: Outcome) -> tuple[str, ...
     return tuple(dict.fromkeys(named))
 
 
-def _decides(findings: Sequence[Finding], against: Message | None) -> Message:
-    """What decides, for the large line: what failed (or stands against the use), else what is still to be looked at, else
-    what is near its limit, else that all of it was looked at.
+def _decides(findings: Sequence[Finding], against: Message | None, written: Recorded) -> Message:
+    """What decides, for the large line: what failed (or stands against the use), else what is still to be looked at or
+    dated, else what is near its limit, else that all of it was looked at.
     """
     failed = [against] if against else [_listed(code) for code in _by_outcome(findings, "fail")]
     if failed:
@@ -346,10 +376,12 @@ def _decides(findings: Sequence[Finding], against: Message | None) -> Message:
     left = _by_outcome(findings, "open")
     if left:
         return _few("decides-look-at", _to_look_at(left))
+    if not written.current:
+        return message("decides-no-day") if written.due is None else written.next_inspection
     near = _by_outcome(findings, "near")
     if near:
         return _few("decides-near", [_listed(code) for code in near])
-    return message("decides-all-looked-at", count=len(_by_outcome(findings, "pass")))
+    return message("decides-all-looked-at", count=len(_looks(findings)))
 
 
 def _listed(code: str) -> Message:
@@ -376,14 +408,30 @@ def judge_inspected(found: Inspected) -> tuple[Reason, ...]:
         reasons.append(stop("out", part=part, failed=_all(_listed(code) for code in failed)))
     elif left:
         reasons.append(unknown("still-to-look-at", part=part, left=_all(_to_look_at(left))))
+    reasons += _of_the_day(found)
     if near:
         listed = _all(_listed(code) for code in near)
         reasons.append(Reason("near-a-limit", "caution", {"part": part, "near": listed}, "note"))
     elif found.fit:
         reasons.append(within("inside-every-limit", part=part))
+    if found.sound and found.recorded.assumed:
+        reasons.append(note("shortest-interval"))
+    if found.recorded.lacking:
+        lacking = _all(message(f"record-{name}") for name in found.recorded.lacking)
+        reasons.append(note("no-record-yet", "mandatory", lacking=lacking))
     reasons.append(note("never-mend", "prohibition"))
     reasons.append(note("crack-too-fine", "warning"))
     return tuple(reasons)
+
+
+def _of_the_day(found: Inspected) -> list[Reason]:
+    """A look without a day, or one that was followed too late, passes nothing."""
+    written = found.recorded
+    if written.due is None:
+        return [unknown("no-day", part=found.part)]
+    if written.overdue:
+        return [unknown("overdue", part=found.part, date=written.due.isoformat())]
+    return []
 
 
 def _all(named: Iterable[Message]) -> Listing:
@@ -397,7 +445,8 @@ def inspection_steps(found: Inspected) -> tuple[Step, ...]:
 
 def inspection_citations(found: Inspected) -> tuple[Citation, ...]:
     """Every source used, once."""
-    return tuple(dict.fromkeys(citation for finding in found.findings for citation in finding.citations))
+    of_findings = (citation for finding in found.findings for citation in finding.citations)
+    return tuple(dict.fromkeys((*of_findings, *found.recorded.rests_on)))
 
 
 def rating_if_sound(found: Inspected, rating: float | None, missing: str) -> float | Absent:
@@ -411,9 +460,11 @@ def rating_if_sound(found: Inspected, rating: float | None, missing: str) -> flo
 
 WORDS = "shared/inspecting"
 """The scope of the words that every inspection shares."""
-SERVICE_INPUT = ChoiceInput("service", choices=("normal", "severe", "special"), default="normal")
-DATE_INPUT = TextInput("inspected_on", required=False)
 DECIDES_RESULT = Result("decides", of="inspected.decides")
+RECORD_RESULTS = (
+    Result("looked_at", of="inspected.looked_at"),
+    Result("record", of="inspected.record"),
+)
 NEXT_RESULT = Result("next_inspection", of="inspected.next_inspection")
 CRITERIA_RESULT = Result(
     "criteria", columns=("criterion", "limit", "reading", "outcome", "source"), of="inspected.rows"
@@ -425,36 +476,34 @@ def question(name: str, **shown_when: tuple[str, ...]) -> FlagInput:
     return FlagInput(name, required=False, shown_when=shown_when)
 
 
-def next_inspection(given: Given) -> Message:
-    """When the part must be looked over again: a date where one was given, else the interval."""
-    months = SERVICE_MONTHS.get(given.text("service"))
-    if given.has("inspected_on"):
-        try:
-            inspected = datetime.date.fromisoformat(given.text("inspected_on"))
-        except ValueError:
-            raise given.refuse("inspected_on", "not-a-date") from None
-        if months is not None:
-            return message("next-by", date=_months_later(inspected, months).isoformat())
-    return (
-        message("next-as-qualified-person-says") if months is None else message("next-within", months=months)
-    )
-
-
-def _months_later(day: datetime.date, months: int) -> datetime.date:
-    """The same day of the month so many months on, or the last day that month has."""
-    year, month = divmod(day.year * 12 + day.month - 1 + months, 12)
-    if year > datetime.MAXYEAR:
-        return datetime.date.max
-    for last in (day.day, 30, 29):
-        try:
-            return datetime.date(year, month + 1, last)
-        except ValueError:
-            continue
-    return datetime.date(year, month + 1, 28)
-
-
 __all__ = [
-    "CRITERIA_RESULT", "DATE_INPUT", "DECIDES_RESULT", "NEXT_RESULT", "SERVICE_INPUT", "WORDS", "Criterion", "Finding", "Inspected",
-    "Limit", "Measure", "Question", "by_rules", "cites", "found_fault", "inspect", "inspection_citations", "inspection_steps",
-    "judge_inspected", "limit_of", "limits", "merged", "next_inspection", "no_is_bad", "question", "rating_if_sound", "rule", "strictest_first", "yes_is_bad",
-]  # fmt: skip
+    "CRITERIA_RESULT",
+    "DECIDES_RESULT",
+    "NEXT_RESULT",
+    "PART_INPUT",
+    "RECORD_INPUTS",
+    "RECORD_RESULTS",
+    "WORDS",
+    "Criterion",
+    "Finding",
+    "Inspected",
+    "Limit",
+    "Measure",
+    "Question",
+    "by_rules",
+    "cites",
+    "found_fault",
+    "inspect",
+    "inspection_citations",
+    "inspection_steps",
+    "judge_inspected",
+    "limit_of",
+    "limits",
+    "merged",
+    "no_is_bad",
+    "question",
+    "rating_if_sound",
+    "rule",
+    "strictest_first",
+    "yes_is_bad",
+]

@@ -15,4 +15,13 @@ def nominal_m(size: ChainSize) -> float:
     return to_si(float(size.metric_name), "mm", "length")
 
 
-__all__ = ["nominal_m"]
+def wire_gone(measured_m: float, size: ChainSize) -> float:
+    """How much of the wire is gone [-] if it once was `size`: 0 when it measures as new.
+
+    >>> round(wire_gone(0.0083, ChainSize(("3/8",), "10", 0.0075, 0.0108)), 6)
+    0.17
+    """
+    return max(0.0, 1.0 - measured_m / nominal_m(size))
+
+
+__all__ = ["nominal_m", "wire_gone"]

@@ -13,10 +13,11 @@ from calc.figures.inspection import ShackleShape, shackle_figure
 from calc.inputs import Bounds, ChoiceInput, Given, QuantityInput
 from calc.inspecting.inspection import (
     CRITERIA_RESULT,
-    DATE_INPUT,
     DECIDES_RESULT,
     NEXT_RESULT,
-    SERVICE_INPUT,
+    PART_INPUT,
+    RECORD_INPUTS,
+    RECORD_RESULTS,
     WORDS,
     Inspected,
     Limit,
@@ -31,14 +32,17 @@ from calc.inspecting.inspection import (
     no_is_bad,
     question,
     rating_if_sound,
+    rule,
     yes_is_bad,
 )
 from calc.inspecting.measuring import MEASURING_SLACK, growth, lost
-from calc.reasons import Reason, note
-from calc.words.facts import Absent, absent
+from calc.inspecting.record import HARDWARE
+from calc.reasons import Reason, stop
+from calc.words.facts import Absent, absent, message
 from calc.words.writer import Writer
 
 _HARDWARE = ("rigging_hardware", "any-of")
+_ROUND_PIN = ("round_pin", "outside-standard", "shackle-rules")
 
 
 def _limits(quantity: str, *items: str) -> tuple[Limit, ...]:
@@ -61,6 +65,11 @@ def _jaw(given: Given) -> float | None:
     return 1.0 - now / new if now < new * (1 - MEASURING_SLACK) else growth(new, now)
 
 
+def _is_round(given: Given) -> bool:
+    """A round pin held by a cotter alone is outside the standard: it bars the use, whatever the shackle's state."""
+    return given.text("pin_kind") == "round"
+
+
 CRITERIA = (
     Measure("bow-worn", lambda _: _limits("dimension_loss", "body"), _body, "fraction"),
     Measure("pin-worn", lambda _: _limits("dimension_loss", "pin"), _pin, "fraction"),
@@ -70,6 +79,12 @@ CRITERIA = (
         "pin-not-home",
         no_is_bad("pin_seated"),
         by_rules(("shackle", "pin"), ("screw_pin", "fully-home", "shackle-rules")),
+    ),
+    Question(
+        "pin-kind",
+        lambda given: False if given.has("pin_kind") else None,
+        by_rules(_ROUND_PIN),
+        lambda given: not _is_round(given),
     ),
     Question("wrong-pin", no_is_bad("pin_original"), by_rules(("pin", "no-bolt", "shackle-rules"))),
     Question("crack", yes_is_bad("cracks"), by_rules(_HARDWARE)),
@@ -88,7 +103,6 @@ class Found:
 
     inspected: Inspected
     shape: ShackleShape
-    pin_kind: str
     body_wear: float | Absent
     pin_wear: float | Absent
     jaw_change: float | Absent
@@ -99,7 +113,8 @@ class Found:
 
 def find(given: Given) -> Found:
     """Look the shackle over; see WORKSHEET for inputs and results."""
-    inspected = inspect("shackle", CRITERIA, given)
+    against = message("no-lifting-with-round-pin") if _is_round(given) else None
+    inspected = inspect("shackle", HARDWARE, CRITERIA, given, against)
 
     def read(value: float | None) -> float | Absent:
         return absent("not-known") if value is None else value
@@ -107,7 +122,6 @@ def find(given: Given) -> Found:
     return Found(
         inspected=inspected,
         shape=ShackleShape(given.maybe("body_new"), given.maybe("pin_new"), given.maybe("jaw_now")),
-        pin_kind=given.text("pin_kind"),
         body_wear=read(_body(given)),
         pin_wear=read(_pin(given)),
         jaw_change=read(_jaw(given)),
@@ -124,9 +138,15 @@ def _least_m(given: Given, part: str) -> float | None:
 
 
 def judge(found: Found) -> tuple[Reason, ...]:
-    """The reasons that every inspection shares, and what is said of round pins."""
-    extra = (note("round-pin", "warning"),) if found.pin_kind == "round" else ()
-    return (*judge_inspected(found.inspected), *extra)
+    """The reasons that every inspection shares, and that a round pin does not lift."""
+    barred = (stop("round-pin"),) if found.inspected.against else ()
+    return (*barred, *judge_inspected(found.inspected))
+
+
+def cite(found: Found) -> tuple[Citation, ...]:
+    """The places of the limits, and of what bars a round pin."""
+    barred = (rule(*_ROUND_PIN),) if found.inspected.against else ()
+    return (*barred, *inspection_citations(found.inspected))
 
 
 def draw(found: Found, writer: Writer) -> Figure:
@@ -134,15 +154,25 @@ def draw(found: Found, writer: Writer) -> Figure:
     return shackle_figure(found.shape, writer)
 
 
+_MORE_IS_LEFT = ("body_now", "pin_now")
+
+
 def _diameter(name: str) -> QuantityInput:
-    return QuantityInput(name, dimension="length", bounds=Bounds(above=0, at_most=20), required=False)
+    return QuantityInput(
+        name,
+        dimension="length",
+        bounds=Bounds(above=0, at_most=20),
+        required=False,
+        sense="capacity" if name in _MORE_IS_LEFT else "plain",
+    )
 
 
 WORKSHEET = Worksheet(
     name="shackle-check",
     inputs=(
+        PART_INPUT,
         *(_diameter(f"{part}_{when}") for part in ("body", "pin", "jaw") for when in ("new", "now")),
-        ChoiceInput("pin_kind", choices=("screw", "bolt", "round"), default="screw"),
+        ChoiceInput("pin_kind", choices=("screw", "bolt", "round"), required=False),
         question("pin_seated"),
         question("pin_original"),
         question("bent"),
@@ -156,9 +186,9 @@ WORKSHEET = Worksheet(
             unit_si="t",
             bounds=Bounds(above=0, at_most=2000),
             required=False,
+            sense="capacity",
         ),
-        SERVICE_INPUT,
-        DATE_INPUT,
+        *RECORD_INPUTS,
     ),
     results=(
         DECIDES_RESULT,
@@ -169,15 +199,17 @@ WORKSHEET = Worksheet(
         Result("pin_limit", "length", "out_under", digits=4),
         Result("rating_if_sound", "weight", "capacity", unit="short_ton", unit_si="t"),
         CRITERIA_RESULT,
+        *RECORD_RESULTS,
         NEXT_RESULT,
     ),
     find=find,
     judge=judge,
     work=lambda found: inspection_steps(found.inspected),
     draw=draw,
-    cite=lambda found: inspection_citations(found.inspected),
+    cite=cite,
     large="decides",
     example={
+        "part_name": "turning block shackle",
         "body_new": "0.752 in",
         "body_now": "0.731 in",
         "pin_new": "0.874 in",
@@ -192,8 +224,10 @@ WORKSHEET = Worksheet(
         "marks_readable": "yes",
         "altered": "no",
         "rating": "4-3/4 short tons",
+        "place": "us-washington",
         "service": "normal",
-        "inspected_on": "2026-11-20",
+        "inspected_on": "today",
+        "inspected_by": "R. Ames",
     },
     citations=(Citation("osha-1926-251", "1926.251(f)(1)"),),
     shares=(WORDS,),

@@ -15,10 +15,11 @@ from calc.figures.inspection import rope_figure, web_figure
 from calc.inputs import Bounds, ChoiceInput, CountInput, Given, QuantityInput
 from calc.inspecting.inspection import (
     CRITERIA_RESULT,
-    DATE_INPUT,
     DECIDES_RESULT,
     NEXT_RESULT,
-    SERVICE_INPUT,
+    PART_INPUT,
+    RECORD_INPUTS,
+    RECORD_RESULTS,
     WORDS,
     Inspected,
     Limit,
@@ -47,6 +48,7 @@ from calc.words.facts import Absent, Message, absent, message
 from calc.words.writer import Writer
 
 WIRE, WEB = ("wire-rope",), ("web",)
+_GEAR = {"wire-rope": "wire_rope_sling", "web": "web_sling"}
 _ROPE_SWELLS_BY = 0.08
 """A new rope runs over its nominal size by up to this share [-]."""
 _DIAMETER_ROWS = (
@@ -88,28 +90,30 @@ def _in_strand(given: Given) -> float | None:
     return strand
 
 
-def _in_eight_diameters(given: Given) -> float:
-    """Broken wires over all the wires of the rope [-]."""
-    share = given.si("broken_in_eight_diameters") / given.si("wires_in_rope")
-    if share > 1:
+def _in_eight_diameters(given: Given) -> float | None:
+    """Broken wires over all the wires of the rope [-]; none broken is none of any number."""
+    broken, wires = given.maybe("broken_in_eight_diameters"), given.maybe("wires_in_rope")
+    if not broken:
+        return broken
+    if wires is None:
+        return None
+    if broken > wires:
         raise given.refuse("broken_in_eight_diameters", "more-than-all-wires")
-    return share
-
-
-def _has_eight(given: Given) -> bool:
-    return _is_wire(given) and given.has("broken_in_eight_diameters") and given.has("wires_in_rope")
+    return broken / wires
 
 
 def _diameter_lost(given: Given) -> float | None:
     return lost(given, "diameter_new", "diameter_now", _ROPE_SWELLS_BY) if _is_wire(given) else None
 
 
-def diameter_limits(new_m: float) -> tuple[Limit, ...]:
-    """Losses of diameter [-] for a rope of this size when new [m], strictest first."""
+def diameter_limits(new_m: float | None) -> tuple[Limit, ...]:
+    """Losses of diameter [-] for a rope of this size when new [m], strictest first; None: those that hold for any size."""
     found = [
         *limits("wire-rope-limits", ("ship_rope",), "diameter_loss_with_lay_stretch", "fraction"),
         *limits("wire-rope-limits", ("ship_rope",), "diameter_loss_even", "fraction"),
     ]
+    if new_m is None:
+        return strictest_first(found)
     new_in = from_si(new_m, "in", "length")
     item = next((item for size, item in _DIAMETER_ROWS if new_in <= plain_number(size) + 1e-6), None)
     if item is not None:
@@ -150,16 +154,15 @@ CRITERIA = (
     Question("end-fitting", yes_is_bad("fitting_damage"), _SHAPE, _is_wire),
     Measure("broken-in-eight-diameters",
             _limits("broken_wires_in_eight_diameters", "construction_rope", "ship_rope", dimension="fraction"),
-            _in_eight_diameters, "fraction", applies=_has_eight),
-    Measure("diameter-lost", lambda given: diameter_limits(given.si("diameter_new")), _diameter_lost, "fraction",
-            applies=lambda given: _diameter_lost(given) is not None),
+            _in_eight_diameters, "fraction", missing="not-counted", applies=_is_wire),
+    Measure("diameter-lost", lambda given: diameter_limits(given.maybe("diameter_new")), _diameter_lost, "fraction",
+            applies=_is_wire),
     Measure("cut", _cut_limits, _counted("cut_share"), "fraction", missing="not-looked-at", applies=_is_web),
     Question("melted", yes_is_bad("heat"), _ANY_OF, _is_web),
     Question("chemical", yes_is_bad("chemical"), _ANY_OF, _is_web),
     Question("stitching", yes_is_bad("stitch_damage"), _ANY_OF, _is_web),
     Question("web-fitting", yes_is_bad("fitting_damage"), _ANY_OF, _is_web),
-    Measure("too-hot", _heat_limits, _counted("hottest"), "temperature", applies=lambda given: given.has("hottest"),
-            warns_near=False),
+    Measure("too-hot", _heat_limits, _counted("hottest"), "temperature", missing="not-said", warns_near=False),
     Question("no-tag", no_is_bad("tag_readable"), cites(_REPAIR)),
     Question("altered", yes_is_bad("altered"), lambda: (_REPAIR, rule("rigging_hardware", "any-of"))),
 )  # fmt: skip
@@ -179,7 +182,7 @@ class Found:
 
 def find(given: Given) -> Found:
     """Look the sling over; see WORKSHEET for inputs and results."""
-    inspected = inspect("sling", CRITERIA, given)
+    inspected = inspect("sling", (_GEAR[given.text("kind")],), CRITERIA, given)
     thinner = _diameter_lost(given)
     return Found(
         inspected=inspected,
@@ -214,7 +217,11 @@ def draw(found: Found, writer: Writer) -> Figure:
 
 def _broken(name: str, most: float, least: float = 0) -> CountInput:
     return CountInput(
-        name, bounds=Bounds(at_least=least, at_most=most), required=False, shown_when={"kind": WIRE}
+        name,
+        bounds=Bounds(at_least=least, at_most=most),
+        required=False,
+        shown_when={"kind": WIRE},
+        sense="capacity" if name == "wires_in_rope" else "demand",
     )
 
 
@@ -225,6 +232,7 @@ def _percent(name: str, kinds: tuple[str, ...]) -> QuantityInput:
         bounds=Bounds(at_least=0, at_most=100),
         required=False,
         shown_when={"kind": kinds},
+        sense="demand",
     )
 
 
@@ -235,13 +243,15 @@ def _diameter(name: str) -> QuantityInput:
         bounds=Bounds(above=0, at_most=8),
         required=False,
         shown_when={"kind": WIRE},
+        sense="capacity" if name == "diameter_now" else "plain",
     )
 
 
 WORKSHEET = Worksheet(
     name="sling-check",
     inputs=(
-        ChoiceInput("kind", choices=(*WIRE, *WEB), default="wire-rope"),
+        PART_INPUT,
+        ChoiceInput("kind", choices=(*WIRE, *WEB)),
         _broken("broken_in_lay", 500),
         _broken("broken_in_strand", 200),
         _broken("broken_at_fitting", 200),
@@ -267,13 +277,20 @@ WORKSHEET = Worksheet(
         question("tag_readable"),
         question("altered"),
         QuantityInput(
-            "hottest", dimension="temperature", bounds=Bounds(at_least=-459, at_most=3000), required=False
+            "hottest",
+            dimension="temperature",
+            bounds=Bounds(at_least=-459, at_most=3000),
+            required=False,
+            sense="demand",
         ),
         QuantityInput(
-            "rating", dimension="weight", bounds=Bounds(above=0, at_most=2_000_000), required=False
+            "rating",
+            dimension="weight",
+            bounds=Bounds(above=0, at_most=2_000_000),
+            required=False,
+            sense="capacity",
         ),
-        SERVICE_INPUT,
-        DATE_INPUT,
+        *RECORD_INPUTS,
     ),
     results=(
         DECIDES_RESULT,
@@ -281,6 +298,7 @@ WORKSHEET = Worksheet(
         Result("diameter_loss", "fraction", "demand"),
         Result("rating_if_sound", "weight", "capacity", digits=4),
         CRITERIA_RESULT,
+        *RECORD_RESULTS,
         NEXT_RESULT,
     ),
     find=find,
@@ -290,10 +308,13 @@ WORKSHEET = Worksheet(
     cite=lambda found: inspection_citations(found.inspected),
     large="decides",
     example={
+        "part_name": "mast sling",
         "kind": "wire-rope",
         "broken_in_lay": "3",
         "broken_in_strand": "2",
         "broken_at_fitting": "0",
+        "broken_in_eight_diameters": "3",
+        "wires_in_rope": "216",
         "outer_wire_wear": "10 %",
         "diameter_new": "1/2 in",
         "diameter_now": "0.493 in",
@@ -304,9 +325,12 @@ WORKSHEET = Worksheet(
         "fitting_damage": "no",
         "tag_readable": "yes",
         "altered": "no",
+        "hottest": "110 °F",
         "rating": "4,400 lb",
+        "place": "us-washington",
         "service": "severe",
-        "inspected_on": "2026-11-25",
+        "inspected_on": "today",
+        "inspected_by": "R. Ames",
     },
     citations=(Citation("osha-1910-184", "1910.184(f)(5), (i)(9)"),),
     shares=(WORDS,),

@@ -21,18 +21,19 @@ from calc.inspecting.chain_marks import (
     pitch_fits,
     read_marks,
     sizes_of_wire,
-    wear_ratio,
 )
 from calc.inspecting.chain_ratings import lifting_ratings, tie_down_ratings
+from calc.inspecting.nominal_wire import nominal_m, wire_gone
+from calc.inspecting.thickness import worn_out
 from calc.ratings import Rating
-from calc.reasons import Reason, caution, note, stop, unknown, within
+from calc.reasons import Reason, caution, note, stop, unknown
 from calc.tables import table
 from calc.words.facts import Absent, Fact, Listing, Message, Option, Quantity, absent, length, message, share
 from calc.words.writer import Writer
 
-SOUND = "sound"
-CONDITIONS = (SOUND, "worn", "welded", "heated", "cracked", "bent", "home-made")
-_TOLERABLE = (SOUND, "worn")
+SOUND, WORN = "sound", "worn"
+ALTERED = ("welded", "heated", "cracked", "bent", "home-made")
+CONDITIONS = (SOUND, WORN, *ALTERED)
 UNMARKED_GRADE = "30"
 """The grade that unmarked welded steel chain counts as when it ties a load down (49 CFR 393.108(d))."""
 MEASURES_AS_NEW = 0.02
@@ -55,23 +56,29 @@ class _Chain:
 
 def _chain(given: Given) -> _Chain:
     measured = given.si("measured_diameter")
-    sizes = sizes_of_wire(measured)
-    if not sizes:
+    marks = read_marks(given.text("marks"))
+    of_wire = _made(marks, sizes_of_wire(measured))
+    if not of_wire:
         smallest, largest = chain_sizes()[0], chain_sizes()[-1]
         raise given.refuse("measured_diameter", "fits-no-chain", smallest=smallest.said, largest=largest.said)
-    marks = read_marks(given.text("marks"))
-    excluded: tuple[ChainSize, ...] = ()
-    if given.has("pitch"):
-        lifting_only = bool(marks.grades) and all(may_lift(grade) for grade in marks.grades)
-        fitting = tuple(size for size in sizes if pitch_fits(given.si("pitch"), size, lifting_only))
-        if not fitting:
-            raise given.refuse("pitch", "does-not-go-with-wire")
-        excluded = tuple(size for size in sizes if size not in fitting)
-        sizes = fitting
-    sizes = _made(marks, sizes)
+    sizes = _of_pitch(given, marks, of_wire)
     named = tuple(size for size in sizes if size in marks.sizes)
-    denied = bool(marks.sizes) and not named
-    return _Chain(named or sizes, marks, denied, excluded)
+    if marks.sizes and not named and any(size in marks.sizes for size in of_wire):
+        raise given.refuse("pitch", "does-not-go-with-size-mark")
+    excluded = tuple(size for size in of_wire if size not in sizes)
+    return _Chain(named or sizes, marks, bool(marks.sizes) and not named, excluded)
+
+
+def _of_pitch(given: Given, marks: Marks, sizes: tuple[ChainSize, ...]) -> tuple[ChainSize, ...]:
+    """The sizes whose links are that long; all of them where the length was not measured."""
+    pitch = given.maybe("pitch")
+    if pitch is None:
+        return sizes
+    lifting_only = bool(marks.grades) and all(may_lift(grade) for grade in marks.grades)
+    fitting = tuple(size for size in sizes if pitch_fits(pitch, size, lifting_only))
+    if not fitting:
+        raise given.refuse("pitch", "does-not-go-with-wire")
+    return fitting
 
 
 def _made(marks: Marks, sizes: tuple[ChainSize, ...]) -> tuple[ChainSize, ...]:
@@ -88,13 +95,16 @@ def _made(marks: Marks, sizes: tuple[ChainSize, ...]) -> tuple[ChainSize, ...]:
 
 @dataclass(frozen=True)
 class Found:
-    """What the chain can be, and what it may do: a rating for each use or why there is none."""
+    """What the chain can be, and what it may do: a rating for each use or why there is none. `holds`: what stands against
+    any rating, whatever the use, the heaviest first.
+    """
 
     chain: _Chain
     condition: str
     use: str
     measured_m: float
     pitch_m: float | None
+    holds: tuple[str, ...]
     lift: Rating | Absent
     tie_down: Rating | Absent
     lift_barred: bool
@@ -108,42 +118,61 @@ class Found:
     why: tuple[Message, ...]
 
     @property
-    def altered(self) -> bool:
-        """Whether the condition takes the chain out of use, whatever its marks say."""
-        return self.condition not in _TOLERABLE
+    def out_of_use(self) -> bool:
+        """Whether the chain is out of use, whatever its marks say."""
+        return any(code in _STOPS for code in self.holds)
 
     @property
     def doubtful(self) -> bool:
-        """Whether size, grade or condition leave a doubt."""
-        chain = self.chain
-        return (
-            len(chain.sizes) > 1
-            or len(chain.marks.grades) != 1
-            or self.condition != SOUND
-            or chain.size_mark_denied
-        )
+        """Whether size or grade leave a doubt."""
+        return len(self.chain.sizes) > 1 or len(self.chain.marks.grades) != 1
+
+
+_STOPS = ("altered", "worn-out")
+
+
+def _holds(chain: _Chain, condition: str, measured_m: float) -> tuple[str, ...]:
+    """What stands against any rating: the heaviest first."""
+    marks = chain.marks
+    thin = [worn_out(measured_m, size) for size in marks.sizes or chain.sizes]
+    too_thin = any(thin) if marks.sizes else all(thin)
+    found = {
+        "altered": condition in ALTERED,
+        "worn-out": too_thin,
+        "not-looked-over": not condition,
+        "worn": condition == WORN,
+        "marks-not-looked-at": not marks.looked,
+        "marks-not-understood": bool(marks.not_read),
+        "may-be-worn-out": any(thin) and not too_thin,
+        "size-mark-denied": chain.size_mark_denied and not too_thin,
+    }
+    return tuple(code for code, holds in found.items() if holds)
 
 
 def find(given: Given) -> Found:
     """What the chain can be and may do; see WORKSHEET for inputs and results."""
     chain = _chain(given)
-    measured, condition = given.si("measured_diameter"), given.text("condition")
-    if condition in _TOLERABLE:
-        lift, barred = _lift(chain)
-        tie_down = _tie_down(chain)
-    else:
-        lift, barred, tie_down = absent("out-of-use-chain"), True, absent("out-of-use-chain")
-    wears = [wear_ratio(measured, size) for size in chain.sizes]
+    measured, condition, use = given.si("measured_diameter"), given.text("condition"), given.text("use")
+    holds = _holds(chain, condition, measured)
+    lift, barred = _lift(chain)
+    tie_down = _tie_down(chain)
+    if holds:
+        lift = lift if barred and holds[0] not in _STOPS else absent(f"held-{holds[0]}")
+        tie_down = absent(f"held-{holds[0]}")
+    elif use == "tie_down" and isinstance(tie_down, Absent) and not barred:
+        lift = absent("not-the-use-asked")
+    wears = [wire_gone(measured, size) for size in chain.sizes]
     grades = chain.marks.grades
     return Found(
         chain=chain,
         condition=condition,
-        use=given.text("use"),
+        use=use,
         measured_m=measured,
         pitch_m=given.maybe("pitch"),
+        holds=holds,
         lift=lift,
         tie_down=tie_down,
-        lift_barred=barred,
+        lift_barred=barred or any(code in _STOPS for code in holds),
         rating_lift_kg=_kg(lift),
         rating_tie_down_kg=_kg(tie_down),
         grade=message("grades", grades=_any_of(grades)) if grades else absent("no-grade-mark"),
@@ -173,12 +202,10 @@ def _lift(chain: _Chain) -> tuple[Rating | Absent, bool]:
     """Lifting: the rating or why there is none, and whether law or standard bars it outright."""
     grades = chain.marks.grades
     if not grades:
-        return absent("no-lifting-use-unmarked"), True
+        return absent("no-lifting-use-unmarked"), chain.marks.looked
     barred = [grade for grade in grades if may_lift(grade) is False]
     if barred:
         return absent("no-lifting-use", grades=_any_of(barred)), True
-    if chain.size_mark_denied:
-        return absent("size-mark-denied"), False
     rating = _lowest(lifting_ratings, grades, chain.sizes)
     return (absent("no-table-rates", grades=_any_of(grades)) if rating is None else rating), False
 
@@ -215,7 +242,7 @@ def _why(
 ) -> tuple[Message, ...]:
     marks = chain.marks
     why = []
-    if not marks.grades:
+    if marks.looked and not marks.grades:
         why.append(message("why-no-grade"))
     if len(marks.grades) > 1:
         why.append(message("why-several-grades", grades=_any_of(marks.grades)))
@@ -229,7 +256,7 @@ def _why(
         )
     if chain.size_mark_denied:
         why.append(message("why-size-mark-denied"))
-    if condition not in _TOLERABLE:
+    if condition in ALTERED:
         why.append(message("why-condition", condition=Option("condition", condition)))
     for rating, code in ((lift, "why-lifting"), (tie_down, "why-tie-down")):
         if isinstance(rating, Rating):
@@ -238,13 +265,13 @@ def _why(
 
 
 def judge(found: Found) -> tuple[Reason, ...]:
-    """The reasons, each decided once."""
-    reasons = [_on_the_use(found)]
+    """The reasons, each decided once. Caution at best: no load is asked, and what a chain lifts stands on its tag alone."""
+    reasons = [*_held(found), *_on_the_use(found)]
     if found.lift_barred:
         reasons.append(note("do-not-lift", "prohibition"))
-    if found.altered:
+    if found.out_of_use:
         reasons.append(note("cut-it-up", "mandatory"))
-    worn = [size for size in found.chain.sizes if wear_ratio(found.measured_m, size) > BADLY_WORN]
+    worn = [size for size in found.chain.sizes if wire_gone(found.measured_m, size) > BADLY_WORN]
     if len(found.chain.sizes) > 1 and worn:
         reasons.append(note("badly-worn-larger-size", "warning", size=worn[-1].said))
     if any(size.metric_name in _NEAR_TWINS_MM for size in found.chain.sizes):
@@ -253,22 +280,37 @@ def judge(found: Found) -> tuple[Reason, ...]:
     return tuple(reasons)
 
 
-def _on_the_use(found: Found) -> Reason:
-    """The reason that decides: what the chain may do for the use that was asked."""
-    facts: dict[str, Fact] = {"says": _says(found)}
-    if found.altered:
-        out = {"says": _nothing(found)}
-        return stop("shop-made", **out) if found.condition == "home-made" else unknown("altered", **out)
+def _held(found: Found) -> list[Reason]:
+    """What stands against any rating."""
+    facts: dict[str, Fact] = {
+        "says": _nothing(found),
+        "words": Listing(found.chain.marks.not_read),
+        "sizes": Listing(tuple(size.said for size in found.chain.marks.sizes or found.chain.sizes), "any"),
+    }
+    return [
+        stop(f"held-{code}", **facts) if code in _STOPS else unknown(f"held-{code}", **facts)
+        for code in found.holds
+    ]
+
+
+def _on_the_use(found: Found) -> tuple[Reason, ...]:
+    """What the chain may do for the use that was asked; nothing where something stands against any rating."""
+    if found.out_of_use:
+        return ()
+    if found.use == "lift" and found.lift_barred:
+        bare = isinstance(found.tie_down, Absent)
+        return (stop("may-not-lift", says=_nothing(found) if bare else _says(found)),)
+    if found.holds:
+        return ()
     wanted = {"lift": (found.lift,), "tie_down": (found.tie_down,)}.get(
         found.use, (found.lift, found.tie_down)
     )
     missing = [rating for rating in wanted if isinstance(rating, Absent)]
+    says = _says(found)
     if len(missing) == len(wanted):
-        if found.lift_barred and isinstance(found.tie_down, Absent):
-            facts = {"says": _nothing(found)}
-        barred = found.use == "lift" and found.lift_barred
-        return stop("may-not-lift", **facts) if barred else unknown("no-rating", **facts)
-    return caution("in-doubt", **facts) if missing or found.doubtful else within("rated", **facts)
+        bare = found.lift_barred and isinstance(found.tie_down, Absent)
+        return (unknown("no-rating", says=_nothing(found) if bare else says),)
+    return (caution("in-doubt" if missing or found.doubtful else "rated", says=says),)
 
 
 def _nothing(found: Found) -> Message:
@@ -308,8 +350,8 @@ def work(found: Found) -> tuple[Step, ...]:
             "if-it-was",
             size=size.said,
             now=length(found.measured_m),
-            new=length(size.thinnest_m),
-            wear=share(wear_ratio(found.measured_m, size), digits=2),
+            new=length(nominal_m(size)),
+            wear=share(wire_gone(found.measured_m, size), digits=2),
         )
         for size in found.chain.sizes
     )
@@ -341,12 +383,12 @@ WORKSHEET = Worksheet(
         QuantityInput("measured_diameter", dimension="length", bounds=Bounds(above=0, at_most=4)),
         QuantityInput("pitch", dimension="length", bounds=Bounds(above=0, at_most=20), required=False),
         TextInput("marks", required=False),
-        ChoiceInput("use", choices=("lift", "tie_down", "both"), default="lift"),
-        ChoiceInput("condition", choices=CONDITIONS, default=SOUND),
+        ChoiceInput("use", choices=("lift", "tie_down", "both")),
+        ChoiceInput("condition", choices=CONDITIONS, required=False),
     ),
     results=(
         Result("rating_lift", "weight", "capacity", digits=4),
-        Result("rating_tie_down", "weight", "capacity", digits=4),
+        Result("rating_tie_down", "weight", "capacity", digits=4, printed=True),
         Result("grade"),
         Result("size"),
         Result("candidates"),
@@ -360,7 +402,13 @@ WORKSHEET = Worksheet(
     draw=draw,
     cite=cite,
     large=large,
-    example={"measured_diameter": "0.394 in", "pitch": "1-7/32 in", "marks": "G70 3/8", "use": "lift"},
+    example={
+        "measured_diameter": "0.394 in",
+        "pitch": "1-7/32 in",
+        "marks": "G70 3/8",
+        "use": "lift",
+        "condition": "sound",
+    },
     citations=(
         Citation("cfr-49-393", "393.108 table, mark examples and paragraph (d)"),
         Citation("osha-sling-guidance", "Tables 1 and 2"),

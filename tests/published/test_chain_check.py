@@ -4,8 +4,8 @@ from fractions import Fraction
 
 import pytest
 
-from calc.inspecting.chain_check import thickness_limits
 from calc.inspecting.chain_marks import size_named
+from calc.inspecting.thickness import thickness_limits
 
 
 # 29 CFR 1910.184 Table N-184-1, the first two rows as Michigan R 408.14923 Table 1 prints them; DOE-STD-1090-96 Table 15-2

@@ -8,7 +8,9 @@ from calc.answering import answer
 
 
 def ask(wire: str, marks: str, use: str) -> dict[str, Any]:
-    record: dict[str, Any] = answer("what-is-it", {"measured_diameter": wire, "marks": marks, "use": use})
+    record: dict[str, Any] = answer(
+        "what-is-it", {"measured_diameter": wire, "marks": marks, "use": use, "condition": "sound"}
+    )
     return {name: result["value"] for name, result in record["results"].items()}
 
 
@@ -59,4 +61,4 @@ def test_seven_sixteenths_transport_chain_wire() -> None:
     """
     wire_mm = (4 * 8750 * 4.4482216 / (700 * 3.141592653589793 / 2)) ** 0.5
     assert wire_mm == pytest.approx(11.9, abs=0.02)
-    assert "7/16" in answer("what-is-it", {"measured_diameter": f"{wire_mm} mm", "marks": "70"})["results"]["candidates"]["text"]  # fmt: skip
+    assert "7/16" in answer("what-is-it", {"measured_diameter": f"{wire_mm} mm", "marks": "70", "use": "tie_down"})["results"]["candidates"]["text"]  # fmt: skip

@@ -6,13 +6,15 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from calc.answering import Refused, answer, worksheet
-from calc.inspecting.chain_check import DAMAGE, thickness_limits
+from build_scripts.sheet_form import form_inputs
+from calc.answering import Refused, answer, described, worksheet
+from calc.inspecting.chain_check import DAMAGE, QUESTIONS
 from calc.inspecting.chain_marks import chain_sizes, size_named
+from calc.inspecting.thickness import thickness_limits
 
 SOUND: dict[str, Any] = {
     "grade": "80", "size": "13 mm", "use": "lift", "thickness_now": "12.7 mm", "reach_new": "781 mm",
-    "reach_now": "783 mm", "links": "20", "damage": "none", "tag_readable": "yes",
+    "reach_now": "783 mm", "links": "20", "damage": "none", "tag_readable": "yes", "inspected_on": "today",
 }  # fmt: skip
 
 
@@ -68,12 +70,69 @@ def test_any_damage_stops(damage: str) -> None:
     assert value(record, "rating_if_sound") is None
 
 
-def test_damage_is_read_from_plain_words() -> None:
-    wanted = ["Weld or mend", "Weld spatter or arc strike", "Heat colour or burn", "Crack"]
-    for words in ('["weld spatter", "Burned", "cracked", "crack"]', ["weld spatter", "Burned", "cracked", "crack"],
-                  "weld spatter, burned and cracked"):  # fmt: skip
-        lines = value(ask(damage=words), "criteria")
-        assert [line.split(":")[0] for line in lines if line.endswith("found yes; fail")] == wanted
+@pytest.mark.parametrize(
+    "words",
+    ["?", "-", "3", "2 links", "да", "亀裂", "weld-spatter", "cracked", "burned", "not one", "[]", "[3]", "{}", "null", ",", "none?"],
+)  # fmt: skip
+def test_damage_that_is_not_understood_is_refused(words: str) -> None:
+    """All of these passed with the full rating: only codes of the list, in full, and none are understood."""
+    assert "not on the list" in refused(damage=words)
+
+
+def test_a_list_may_come_as_a_list_or_a_line() -> None:
+    for words in (["crack", "Heat"], '["crack", "heat"]', "crack, heat", "crack;heat", "crack heat crack"):
+        lines = [line for line in value(ask(damage=words), "criteria") if line.endswith("found yes; fail")]
+        assert [line.split(":")[0] for line in lines] == ["Crack, nick or gouge", "Heat colour or burn"]
+    assert "none and names damage" in refused(damage="none, crack")
+
+
+ANSWERED = dict.fromkeys(QUESTIONS, "no")
+
+
+@pytest.mark.parametrize("name", QUESTIONS)
+def test_each_kind_of_damage_is_a_question(name: str) -> None:
+    """Yes stops, not looked at is unknown, and the list says the same as the questions or is refused."""
+    assert ask(**ANSWERED, damage="")["verdict"] == "ok"
+    assert ask(**{**ANSWERED, name: "yes"}, damage="")["verdict"] == "stop"
+    assert ask(**{**ANSWERED, name: ""}, damage="")["verdict"] == "unknown"
+    code = QUESTIONS[name][0]
+    assert ask(**{**ANSWERED, name: "yes"}, damage=code)["verdict"] == "stop"
+    assert ask(**{name: "yes"}, damage=code)["verdict"] == "stop"
+    assert "does not agree" in refused(**{name: "yes"}, damage="none")
+    assert "does not agree" in refused(**{name: "no"}, damage=code)
+
+
+def test_a_list_of_some_damage_says_nothing_of_the_rest() -> None:
+    record = ask(damage="crack")
+    assert record["verdict"] == "stop"
+    assert value(record, "looked_at") == "4 of 11"
+
+
+def test_the_list_is_not_asked_on_the_page() -> None:
+    """A free text box prefilled with none answered for the reader."""
+    asked = {one.name: one for one in worksheet("chain-check").inputs}
+    assert not asked["damage"].on_page
+    assert all(asked[name].on_page for name in QUESTIONS)
+    boxes = [box.name for box in form_inputs(described("chain-check"))]
+    assert "damage" not in boxes
+    assert boxes[0] == "part_name"
+
+
+@pytest.mark.parametrize(
+    ("mark", "verdict"),
+    [
+        ("G70", "stop"),
+        ("Gr 70", "stop"),
+        ("7", "stop"),
+        ("4", "stop"),
+        ("M", "ok"),
+        ("G80", "ok"),
+        ("T", "ok"),
+    ],
+)
+def test_grade_marks_as_people_write_them(mark: str, verdict: str) -> None:
+    """4 is stamped on grade 43 too; European grade 4 is its letter M."""
+    assert ask(grade=mark)["verdict"] == verdict
 
 
 def test_a_list_of_no_damage_is_not_a_chain_looked_over() -> None:
@@ -124,6 +183,7 @@ def test_bad_input() -> None:
     assert "shorter than the new" in refused(reach_now="770 mm")
     assert "not on the list" in refused(damage="banana")
     assert "missing" in refused(grade="", size="")
+    assert refused(use="").startswith("use: is missing")
     assert "too small" in refused(thickness_now="0")
     assert "too small" in refused(links="0")
     assert "not a whole number" in refused(links="2.5")

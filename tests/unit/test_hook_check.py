@@ -1,18 +1,21 @@
 """hook-check: limits met, near, passed; what was not looked at; altered hooks; the record's dates."""
 
+import datetime
 from typing import Any
 
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+import calc.inputs
 from calc.answering import Refused, answer, worksheet
 from calc.figures.inspection import hook_outline, tip_angle_deg
 from calc.inspecting.measuring import growth, loss
 
 SOUND: dict[str, Any] = {
     "throat_new": "31.7 mm", "throat_now": "31.9 mm", "section_new": "23.1 mm", "section_now": "22.8 mm", "twist": "0",
-    "latch": "closes", "cracks": "no", "marks_readable": "yes", "altered": "no",
+    "latch": "closes", "cracks": "no", "marks_readable": "yes", "altered": "no", "hook_on": "sling",
+    "place": "us-washington", "service": "normal", "inspected_on": "today",
 }  # fmt: skip
 
 
@@ -37,7 +40,7 @@ def test_a_sound_hook() -> None:
     assert value(record, "wear_percent") == pytest.approx(100 * (1 - 22.8 / 23.1))
     assert value(record, "throat_limit") == pytest.approx(31.7 * 1.05)
     assert value(record, "section_limit") == pytest.approx(23.1 * 0.9)
-    assert value(record, "next_inspection") == "within 12 months"
+    assert value(ask(inspected_on=""), "next_inspection") == "within 12 months of this inspection"
 
 
 def test_the_quarter_inch_governs_a_wide_throat() -> None:
@@ -87,7 +90,8 @@ def test_a_fault_stops_whatever_the_numbers(change: dict[str, str]) -> None:
 
 
 @pytest.mark.parametrize(
-    "name", ["throat_new", "throat_now", "section_new", "section_now", "twist", "latch", "cracks", "marks_readable", "altered"]
+    "name",
+    ["throat_new", "throat_now", "section_new", "section_now", "twist", "latch", "cracks", "marks_readable", "altered", "inspected_on"],
 )  # fmt: skip
 def test_what_was_not_looked_at_leaves_it_unknown(name: str) -> None:
     record = ask(**{name: ""})
@@ -125,23 +129,96 @@ def test_a_hook_made_without_a_latch_gets_its_caution() -> None:
 
 
 @pytest.mark.parametrize(
-    ("service", "day", "due"),
+    ("today", "service", "day", "due"),
     [
-        ("normal", "2026-11-23", "by 2027-11-23"), ("severe", "2026-11-30", "by 2027-02-28"),
-        ("normal", "2028-02-29", "by 2029-02-28"), ("severe", "2026-03-31", "by 2026-06-30"),
-        ("severe", "2027-11-29", "by 2028-02-29"), ("special", "2026-11-23", "as a qualified person says"),
-        ("special", "", "as a qualified person says"), ("severe", "", "within 3 months"),
-        ("normal", "9999-05-02", "by 9999-12-31"), ("normal", "9998-05-02", "by 9999-05-02"),
+        ("2026-11-26", "normal", "2026-11-23", "by 2027-11-23"),
+        ("2026-12-01", "severe", "2026-11-30", "by 2027-02-28"),
+        ("2028-03-01", "normal", "2028-02-29", "by 2029-02-28"),
+        ("2026-04-01", "severe", "2026-03-31", "by 2026-06-30"),
+        ("2027-11-30", "severe", "2027-11-29", "by 2028-02-29"),
+        ("2026-11-26", "", "2026-11-23", "by 2027-02-23"),
+        ("2026-11-26", "special", "2026-11-23", "by 2027-02-23, or sooner as a qualified person says"),
+        (
+            "2026-11-26",
+            "special",
+            "",
+            "within 3 months of this inspection, or sooner as a qualified person says",
+        ),
+        ("2026-11-26", "severe", "", "within 3 months of this inspection"),
+        ("9999-05-02", "severe", "9999-05-02", "by 9999-08-02"),
+    ],
+)
+def test_next_inspection(
+    monkeypatch: pytest.MonkeyPatch, today: str, service: str, day: str, due: str
+) -> None:
+    monkeypatch.setattr(calc.inputs, "today", lambda: datetime.date.fromisoformat(today))
+    assert value(ask(service=service, inspected_on=day), "next_inspection") == due
+
+
+def test_an_inspection_that_was_due_passes_nothing(monkeypatch: pytest.MonkeyPatch) -> None:
+    """A record of 1999 passed, with a next inspection of the year 2000."""
+    monkeypatch.setattr(calc.inputs, "today", lambda: datetime.date(2026, 11, 26))
+    last_day = ask(inspected_on="2025-11-26")
+    assert last_day["verdict"] == "ok"
+    assert value(last_day, "next_inspection") == "by 2026-11-26"
+    over = ask(inspected_on="2025-11-25")
+    assert over["verdict"] == "unknown"
+    assert value(over, "next_inspection") == "Overdue: it was due by 2026-11-25"
+    assert over["big"]["text"] == "Overdue: it was due by 2026-11-25"
+    assert "was due by 2026-11-25" in over["headline"]
+    assert ask(inspected_on="1999-05-02")["verdict"] == "unknown"
+    assert "before 1980" in refused(inspected_on="1979-12-31")
+    assert "still to come" in refused(inspected_on="2027-05-02")
+
+
+def test_the_day_counts() -> None:
+    record = ask(inspected_on="")
+    assert record["verdict"] == "unknown"
+    assert record["big"]["text"] == "Give the date of this inspection"
+
+
+def test_what_is_not_said_of_the_hook_takes_the_shortest_interval() -> None:
+    """A crane's hook: each month (29 CFR 1910.179(j)(2)(iii)). Loose gear: six months (LOLER reg. 9(3)) where no place is said."""
+
+    def months(**changes: str) -> str:
+        return str(value(ask(inspected_on="", **changes), "next_inspection"))
+
+    assert months(hook_on="") == "within a month of this inspection"
+    assert months(hook_on="crane", place="us-federal") == "within a month of this inspection"
+    assert months(hook_on="crane", place="uk") == "within 12 months of this inspection"
+    assert months(place="") == months(place="uk") == "within 6 months of this inspection"
+    assert months(place="us-federal") == "within 12 months of this inspection"
+    assert months(place="germany") == "within 6 months of this inspection"
+
+
+@pytest.mark.parametrize(
+    ("changes", "looked_at", "record"),
+    [
+        ({}, "7 of 7", "complete, for the inspection of 2026-11-26"),
+        ({"part_name": ""}, "7 of 7", "not complete: still to give are the part or serial"),
+        (
+            {"inspected_by": "", "cracks": "", "twist": ""},
+            "5 of 7",
+            "not complete: still to give are the name of the inspector and 2 looks at the part",
+        ),
+        ({"throat_new": "", "inspected_on": ""}, "6 of 7", "not complete: still to give are the date and 1 look at the part"),
     ],
 )  # fmt: skip
-def test_next_inspection(service: str, day: str, due: str) -> None:
-    assert value(ask(service=service, inspected_on=day), "next_inspection") == due
+def test_the_record(
+    monkeypatch: pytest.MonkeyPatch, changes: dict[str, str], looked_at: str, record: str
+) -> None:
+    monkeypatch.setattr(calc.inputs, "today", lambda: datetime.date(2026, 11, 26))
+    found = ask(**{"part_name": "hook 2", "inspected_by": "A. Smith", **changes})
+    assert value(found, "looked_at") == looked_at
+    assert value(found, "record") == record
+    told = any("no record yet" in caution["text"] for caution in found["cautions"])
+    assert told == any(name in changes for name in ("part_name", "inspected_by", "inspected_on"))
 
 
 def test_bad_input() -> None:
     assert "does not shrink" in refused(throat_now="30.1 mm")
     assert "thicker than the new" in refused(section_now="23.6 mm")
-    assert "not a date" in refused(inspected_on="last week")
+    assert "not a day" in refused(inspected_on="last week")
     assert "too small" in refused(throat_new="0")
     assert "too small" in refused(section_now="-2 mm")
     assert "too large" in refused(throat_new="41 in")
@@ -203,3 +280,12 @@ def test_each_criterion_is_a_row_with_its_source() -> None:
     assert [row[1] for row in throat] == ["5%", "15%"]
     assert throat[1][3].endswith("; looser limit")
     assert "29 CFR 1910.184(e)(9)(ii)" in throat[1][4]
+
+
+def test_what_was_assumed_is_said() -> None:
+    def assumed(**changes: str) -> bool:
+        return any("shortest interval" in caution["text"] for caution in ask(**changes)["cautions"])
+
+    assert not assumed()
+    assert assumed(place="")
+    assert assumed(service="")

@@ -9,7 +9,7 @@ import pytest
 from calc import answering
 
 SHEETS = ("hook-check", "chain-check", "shackle-check", "sling-check")
-NEEDED = {"chain-check": {"grade": "80", "size": "3/8"}, "sling-check": {"kind": "web"}}
+NEEDED = {"chain-check": {"grade": "80", "size": "3/8", "use": "lift"}, "sling-check": {"kind": "web"}}
 
 
 def asked(name: str, **inputs: str) -> dict[str, Any]:
@@ -35,7 +35,7 @@ def test_nothing_looked_at_says_what_to_look_at(name: str) -> None:
 
 def test_a_rope_sling_too() -> None:
     record = asked("sling-check", kind="wire-rope")
-    assert big(record) == "Look at broken wires in a lay, broken wires in a strand and 8 more"
+    assert big(record) == "Look at broken wires in a lay, broken wires in a strand and 11 more"
 
 
 def test_one_box_left_empty_is_named() -> None:
@@ -50,8 +50,8 @@ def test_what_failed_is_louder_than_what_is_missing() -> None:
 
 
 def test_many_faults_are_counted() -> None:
-    said = big(example("chain-check", damage="crack, nick, gouge, bent"))
-    assert said == "Out: crack, nick and 2 more"
+    said = big(example("chain-check", cracks="yes", heat="yes", stiff_links="yes", pits="yes"))
+    assert said == "Out: crack, nick or gouge, heat colour or burn and 2 more"
 
 
 def test_a_use_that_no_looking_changes_is_named() -> None:
@@ -64,7 +64,7 @@ def test_near_a_limit_is_named() -> None:
 
 
 def test_a_sound_part_says_how_many_were_looked_at() -> None:
-    assert big(example("shackle-check")) == "All 9 looked at"
+    assert big(example("shackle-check")) == "All 10 looked at"
     assert "in all" not in big(example("sling-check")).lower()
 
 

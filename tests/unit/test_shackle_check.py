@@ -11,7 +11,7 @@ from calc.answering import Refused, answer, worksheet
 SOUND: dict[str, Any] = {
     "body_new": "19.1 mm", "body_now": "18.7 mm", "pin_new": "22.3 mm", "pin_now": "22.1 mm", "jaw_new": "31.7 mm",
     "jaw_now": "32.1 mm", "pin_seated": "yes", "pin_original": "yes", "bent": "no", "cracks": "no", "marks_readable": "yes",
-    "altered": "no", "rating": "4.3 t",
+    "altered": "no", "rating": "4.3 t", "pin_kind": "screw", "inspected_on": "today",
 }  # fmt: skip
 
 
@@ -70,11 +70,20 @@ def test_what_was_not_looked_at_leaves_it_unknown(name: str) -> None:
     assert value(record, "rating_if_sound") is None
 
 
-def test_without_rating_and_round_pin() -> None:
-    record = ask(rating="", pin_kind="round")
-    assert record["results"]["rating_if_sound"]["text"] == "no mark given"
-    assert any("cotter alone" in caution["text"] for caution in record["cautions"])
+def test_without_rating() -> None:
+    assert ask(rating="")["results"]["rating_if_sound"]["text"] == "no mark given"
     assert "usual proportion" in answer("shackle-check", {})["figure"]["caption"]
+
+
+def test_a_round_pin_does_not_lift() -> None:
+    """ASME B30.26: a round pin held by a cotter alone is outside the standard. It was ok beside that caution."""
+    record = ask(pin_kind="round")
+    assert record["verdict"] == "stop"
+    assert value(record, "rating_if_sound") is None
+    assert value(record, "next_inspection") is None
+    assert record["big"]["text"] == "Out: no lifting use: round pin"
+    assert any("cotter alone" in caution["text"] for caution in record["cautions"])
+    assert any("B30.26" in source["title"] for source in record["sources"])
 
 
 @pytest.mark.parametrize(
@@ -82,7 +91,7 @@ def test_without_rating_and_round_pin() -> None:
     [
         ("body_now: is thicker", {"body_now": "19.4 mm"}), ("pin_now: is thicker", {"pin_now": "23 mm"}),
         ("jaw_now: is too small", {"jaw_now": "0"}), ("neither yes nor no", {"bent": "slightly"}), ("unit of weight", {"pin_new": "2 kg"}),
-        ("not a date", {"inspected_on": "spring"}), ("too large", {"body_new": "21 in"}),
+        ("not a day", {"inspected_on": "spring"}), ("too large", {"body_new": "21 in"}),
     ],
 )  # fmt: skip
 def test_bad_input(message: str, changes: dict[str, str]) -> None:

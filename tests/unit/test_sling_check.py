@@ -1,5 +1,6 @@
 """sling-check: wire rope and web; limits, faults, heat, refusals."""
 
+import datetime
 from typing import Any
 
 import pytest
@@ -7,15 +8,18 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from calc.answering import Refused, answer, worksheet
+from calc.inspecting.record import months_later
 
 ROPE: dict[str, Any] = {
     "kind": "wire-rope", "broken_at_fitting": "0", "broken_in_lay": "2", "broken_in_strand": "1", "outer_wire_wear": "7 %", "core": "steel",
     "shape_damage": "no", "corrosion": "no", "heat": "no", "fitting_damage": "no", "tag_readable": "yes", "altered": "no",
-    "rating": "1990 kg",
+    "rating": "1990 kg", "broken_in_eight_diameters": "0", "diameter_new": "12.7 mm", "diameter_now": "12.5 mm", "hottest": "40 °C",
+    "inspected_on": "today",
 }  # fmt: skip
 STRAP: dict[str, Any] = {
     "kind": "web", "cut_share": "0", "chemical": "no", "stitch_damage": "no", "heat": "no", "fitting_damage": "no",
-    "tag_readable": "yes", "altered": "no", "rating": "2000 kg", "material": "nylon-or-polyester",
+    "tag_readable": "yes", "altered": "no", "rating": "2000 kg", "material": "nylon-or-polyester", "hottest": "40 °C",
+    "inspected_on": "today",
 }  # fmt: skip
 
 
@@ -35,7 +39,7 @@ def test_sound() -> None:
     assert rope()["verdict"] == "ok"
     assert strap()["verdict"] == "ok"
     assert value(rope(), "rating_if_sound") == pytest.approx(1990)
-    assert value(strap(), "worst_share") == "7 of 7 criteria passed"
+    assert value(strap(), "worst_share") == "8 of 8 criteria passed"
     assert rope(rating="")["results"]["rating_if_sound"]["text"] == "no tag rating given"
 
 
@@ -47,11 +51,11 @@ def test_sound() -> None:
         ({"outer_wire_wear": "33.4 %"}, "stop"), ({"broken_at_fitting": "1"}, "caution"), ({"broken_at_fitting": "2"}, "stop"),
         ({"broken_at_fitting": "0"}, "ok"), ({"broken_at_fitting": ""}, "unknown"),
         ({"broken_in_eight_diameters": "12", "wires_in_rope": "114"}, "stop"),
-        ({"broken_in_eight_diameters": "11", "wires_in_rope": "114"}, "caution"), ({"broken_in_eight_diameters": "40"}, "ok"),
+        ({"broken_in_eight_diameters": "11", "wires_in_rope": "114"}, "caution"), ({"broken_in_eight_diameters": "40"}, "unknown"),
         ({"diameter_new": "12.7 mm", "diameter_now": "11.95 mm"}, "caution"),
         ({"diameter_new": "12.7 mm", "diameter_now": "11.8 mm"}, "stop"),
         ({"diameter_new": "7.9 mm", "diameter_now": "7.45 mm"}, "stop"), ({"diameter_new": "44 mm", "diameter_now": "40.8 mm"}, "stop"),
-        ({"diameter_new": "44 mm", "diameter_now": "43.1 mm"}, "ok"), ({"diameter_new": "44 mm"}, "ok"),
+        ({"diameter_new": "44 mm", "diameter_now": "43.1 mm"}, "ok"), ({"diameter_new": "44 mm", "diameter_now": ""}, "unknown"),
         ({"core": "fibre", "hottest": "94 °C"}, "stop"), ({"core": "fibre", "hottest": "92 °C"}, "ok"),
         ({"core": "steel", "hottest": "203 °C"}, "ok"), ({"core": "steel", "hottest": "206 °C"}, "stop"),
     ],
@@ -148,8 +152,29 @@ def test_an_altered_rope_never_passes(broken: int, wear: float, fault: dict[str,
 def test_examples_and_figures() -> None:
     record = answer("sling-check", worksheet("sling-check").example)
     assert record["verdict"] == "ok"
-    # Severe service: three months after 2026-11-25.
-    assert record["results"]["next_inspection"]["text"] == "by 2027-02-25"
+    # Rope slings in Washington: each month, whatever the service (WAC 296-24-29405).
+    due = months_later(datetime.date.today(), 1)
+    assert record["results"]["next_inspection"]["text"] == f"by {due}"
     assert "One lay" in record["figure"]["caption"]
     assert "web sling laid flat" in strap()["figure"]["caption"]
-    assert answer("sling-check", {})["verdict"] == "unknown"
+    assert answer("sling-check", {"kind": "wire-rope"})["verdict"] == "unknown"
+
+
+def test_the_kind_is_asked() -> None:
+    with pytest.raises(Refused) as caught:
+        answer("sling-check", {})
+    assert [error.input for error in caught.value.errors] == ["kind"]
+
+
+def test_a_sling_without_its_diameter_is_not_ten_of_ten() -> None:
+    """It was ok with 10 of 10; with 1/2 in worn to 0.40 in it stops."""
+    record = rope(diameter_new="", diameter_now="", broken_in_eight_diameters="")
+    assert record["verdict"] == "unknown"
+    assert value(record, "worst_share") == "11 of 13 criteria passed"
+    assert value(record, "looked_at") == "11 of 13"
+    assert rope(diameter_new="1/2 in", diameter_now="0.40 in")["verdict"] == "stop"
+
+
+def test_none_broken_in_eight_diameters_needs_no_count_of_wires() -> None:
+    assert rope(broken_in_eight_diameters="0", wires_in_rope="")["verdict"] == "ok"
+    assert rope(broken_in_eight_diameters="1", wires_in_rope="")["verdict"] == "unknown"

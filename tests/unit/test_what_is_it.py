@@ -13,19 +13,21 @@ from calc.inspecting.chain_marks import (
     pitch_fits,
     read_marks,
     sizes_of_wire,
-    wear_ratio,
 )
+from calc.inspecting.nominal_wire import nominal_m, wire_gone
+from calc.inspecting.thickness import thickness_limits
 
 ALTERED = ("welded", "heated", "cracked", "bent", "home-made")
 
 
 def ask(**raw: Any) -> dict[str, Any]:
-    return answer("what-is-it", raw)
+    """A chain to lift with, looked over and found sound, unless the case says otherwise."""
+    return answer("what-is-it", {"use": "lift", "condition": "sound", **raw})
 
 
 def refused(**raw: Any) -> str:
     with pytest.raises(Refused) as caught:
-        ask(**raw)
+        answer("what-is-it", {"use": "lift", **raw})
     return " | ".join(f"{error.input}: {error.message}" for error in caught.value.errors)
 
 
@@ -58,6 +60,14 @@ def test_size_marks(marks: str, metric: str) -> None:
 def test_unread_marks_and_sizes_without_a_row_are_told() -> None:
     assert read_marks("USA 70").not_read == ("USA",)
     assert read_marks("9 mm 70").sizes == ()
+    assert read_marks("9 mm 70").not_read == ("9 MM",)
+    assert read_marks("80 ?").not_read == ("?",)
+    assert read_marks("80 亀裂").not_read == ("亀裂",)
+    assert read_marks("80 chain").not_read == ()
+    assert not read_marks(" ").looked
+    assert read_marks("No  marks").looked
+    assert read_marks("none").grades == read_marks("none").not_read == ()
+    assert read_marks("none 80").not_read == ("NONE",)
 
 
 def test_grades_that_lift() -> None:
@@ -75,8 +85,9 @@ def test_new_grade_70_does_not_lift_but_ties_down() -> None:
 
 
 def test_sound_grade_100_of_one_size_is_rated() -> None:
+    """Caution at best: it asks no load, so it compares nothing; the tag says what the sling lifts."""
     record = ask(measured_diameter="13.1 mm", pitch="39.7 mm", marks="100 1/2")
-    assert record["verdict"] == "ok"
+    assert record["verdict"] == "caution"
     assert value(record, "rating_lift") == pytest.approx(15000)
     assert value(record, "size") == "1/2 in (13 mm)"
     assert "lifts 15,000 lb" in record["headline"]
@@ -96,7 +107,7 @@ def test_mark_4_may_be_43_and_so_does_not_lift() -> None:
 
 def test_unmarked_counts_as_grade_30_tied_down_and_never_lifts() -> None:
     for use in ("lift", "tie_down", "both"):
-        record = ask(measured_diameter="10.05 mm", pitch="31 mm", use=use)
+        record = ask(measured_diameter="10.05 mm", pitch="31 mm", use=use, marks="none")
         assert record["verdict"] == ("stop" if use == "lift" else "caution")
         assert value(record, "rating_lift") is None
         assert value(record, "rating_tie_down") == pytest.approx(2650)
@@ -107,11 +118,11 @@ def test_letter_alone_has_no_limit_in_the_law_and_v_none_at_all() -> None:
     assert value(record, "rating_lift") == pytest.approx(3150 / 0.45359237)
     assert value(record, "rating_tie_down") is None
     assert record["verdict"] == "caution"
-    record = ask(measured_diameter="10.1 mm", marks="V")
+    record = ask(measured_diameter="10.1 mm", marks="V 10 mm")
     assert record["verdict"] == "unknown"
     assert value(record, "rating_lift") is None
     assert "no lifting rating" in record["headline"]
-    record = ask(measured_diameter="10.1 mm", marks="V", use="tie_down")
+    record = ask(measured_diameter="10.1 mm", marks="V 10 mm", use="tie_down")
     assert record["verdict"] == "unknown"
     assert "no tie-down limit" in record["headline"]
 
@@ -123,18 +134,24 @@ def test_size_that_no_tie_down_table_has() -> None:
 
 
 def test_a_thin_reading_keeps_the_larger_worn_size_in_sight() -> None:
+    """8.6 mm is 5/16 in as new, or 3/8 in past its limit of 9 mm: no rating until the two are told apart."""
     record = ask(measured_diameter="8.6 mm", marks="80")
     sizes = value(record, "candidates")
     assert [line.split(":")[0] for line in sizes] == ["5/16 in (8 mm)", "3/8 in (10 mm)"]
-    assert record["verdict"] == "caution"
-    assert value(record, "rating_lift") == pytest.approx(4500)
+    assert record["verdict"] == "unknown"
+    assert value(record, "rating_lift") is None
     assert any("badly worn" in caution["text"] for caution in record["cautions"])
+    assert any("inside length of a link" in caution["text"] for caution in record["cautions"])
 
 
 def test_the_inside_length_settles_it() -> None:
     record = ask(measured_diameter="8.6 mm", pitch="30.9 mm", marks="80")
     assert value(record, "size") == "3/8 in (10 mm)"
     assert "rules out" in "; ".join(value(record, "why"))
+    assert record["verdict"] == "stop"
+    record = ask(measured_diameter="8.6 mm", pitch="24.4 mm", marks="80")
+    assert value(record, "size") == "5/16 in (8 mm)"
+    assert value(record, "rating_lift") == pytest.approx(4500)
 
 
 def test_a_size_the_grade_is_not_made_in_is_left_out() -> None:
@@ -144,19 +161,72 @@ def test_a_size_the_grade_is_not_made_in_is_left_out() -> None:
 
 
 def test_size_mark_against_the_wire() -> None:
-    record = ask(measured_diameter="13.1 mm", marks="80 3/8")
+    """The stricter counts: a thicker wire than the mark names is rated as neither."""
+    for use in ("lift", "tie_down", "both"):
+        record = ask(measured_diameter="13.1 mm", marks="80 3/8", use=use)
+        assert value(record, "rating_lift") is None
+        assert value(record, "rating_tie_down") is None
+        assert record["verdict"] == "unknown"
+    assert "do not agree" in record["headline"]
+    assert "does not go with the size mark" in refused(
+        measured_diameter="10 mm", marks="80 3/8", pitch="39.1 mm"
+    )
+
+
+@pytest.mark.parametrize("wire", ["0.285 in", "0.25 in", "0.354 in"])
+@pytest.mark.parametrize("use", ["lift", "tie_down", "both"])
+def test_worn_past_the_limit_of_the_size_that_the_mark_names(wire: str, use: str) -> None:
+    """24 percent gone passed with 7,100 lb, where chain-check stops under 9 mm (0.3543 in)."""
+    record = ask(measured_diameter=wire, marks="80 3/8", use=use)
+    assert record["verdict"] == "stop"
     assert value(record, "rating_lift") is None
+    assert value(record, "rating_tie_down") is None
+    assert "thinner than 3/8 in (10 mm) chain may be" in record["headline"]
+    assert ask(measured_diameter="0.355 in", marks="80 3/8")["verdict"] == "caution"
+
+
+@pytest.mark.parametrize(
+    "marks", ["80 3/8 welded", "80 3/8 ?", "80 3/8 亀裂", "80 9 mm", "80 3/8 none", "USA 80 3/8"]
+)
+@pytest.mark.parametrize("use", ["lift", "tie_down", "both"])
+def test_marks_not_understood_leave_it_unknown(marks: str, use: str) -> None:
+    record = ask(measured_diameter="10 mm", marks=marks, use=use)
     assert record["verdict"] == "unknown"
-    record = ask(measured_diameter="13.1 mm", marks="70 3/8", use="tie_down", condition="worn")
-    assert record["verdict"] == "caution"
-    assert any("do not agree" in line for line in value(record, "why"))
+    assert value(record, "rating_lift") is None
+    assert value(record, "rating_tie_down") is None
+    assert "Not every mark was understood" in record["headline"]
+
+
+@pytest.mark.parametrize("use", ["lift", "tie_down", "both"])
+@pytest.mark.parametrize("left_out", [{"condition": ""}, {"condition": "worn"}, {"marks": ""}])
+def test_not_looked_at_or_worn_is_unknown(left_out: dict[str, str], use: str) -> None:
+    """Sound was the default."""
+    record = ask(**{"measured_diameter": "10 mm", "marks": "80 3/8", "use": use, **left_out})
+    assert record["verdict"] == "unknown"
+    assert value(record, "rating_lift") is None
+    assert value(record, "rating_tie_down") is None
+
+
+def test_a_tie_down_that_cannot_be_rated_shows_no_lifting_rating() -> None:
+    record = ask(measured_diameter="10.1 mm", pitch="30.3 mm", marks="T", use="tie_down")
+    assert record["verdict"] == "unknown"
+    assert value(record, "rating_lift") is None
+
+
+def test_new_wire_is_what_chain_check_takes() -> None:
+    """3/8 in chain is 10 mm wire on both sheets; it was 9.525 mm here."""
+    record = ask(measured_diameter="9.5 mm", pitch="30 mm", marks="80 3/8")
+    assert value(record, "least_wear") == pytest.approx(5.0)
+    for size in chain_sizes():
+        assert wire_gone(nominal_m(size), size) == 0
+        assert thickness_limits(size)[0].value_si < nominal_m(size)
 
 
 @pytest.mark.parametrize("condition", ALTERED)
 @pytest.mark.parametrize("use", ["lift", "tie_down", "both"])
 def test_altered_chain_never_gets_a_rating(condition: str, use: str) -> None:
     record = ask(measured_diameter="13.2 mm", pitch="39.1 mm", marks="100", use=use, condition=condition)
-    assert record["verdict"] in ("stop", "unknown")
+    assert record["verdict"] == "stop"
     assert value(record, "rating_lift") is None
     assert value(record, "rating_tie_down") is None
     assert "Take it out of use" in record["headline"]
@@ -191,7 +261,10 @@ def test_the_lowest_size_decides(measured_mm: float, marks: str) -> None:
         measured_diameter=f"{measured_mm} mm",
         marks=f"{marks} {sizes[0].metric_name} mm",
     )
-    assert rating == value(alone, "rating_lift")
+    if rating is None:
+        assert record["verdict"] in ("stop", "unknown")
+    else:
+        assert rating == value(alone, "rating_lift")
 
 
 def test_bad_input() -> None:
@@ -205,6 +278,7 @@ def test_bad_input() -> None:
     assert "no number" in refused(measured_diameter="thick")
     assert "does not go with a wire" in refused(measured_diameter="10 mm", pitch="5 in")
     assert "one of: lift" in refused(measured_diameter="10 mm", use="swing")
+    assert refused(measured_diameter="10 mm", use="").startswith("use: is missing")
 
 
 def test_pitch_bounds_and_wear() -> None:
@@ -213,8 +287,8 @@ def test_pitch_bounds_and_wear() -> None:
     assert not pitch_fits(0.0341, size, short_link=True)
     assert pitch_fits(0.0341, size, short_link=False)
     assert not pitch_fits(0.0257, size, short_link=False)
-    assert wear_ratio(0.0099, size) == 0.0
-    assert wear_ratio(0.009525 * 0.83, size) == pytest.approx(0.17)
+    assert wire_gone(0.0101, size) == 0.0
+    assert wire_gone(0.010 * 0.83, size) == pytest.approx(0.17)
 
 
 def test_example_runs_and_the_figure_says_it_in_words() -> None:

@@ -2,14 +2,39 @@
 
 ok = Inside every limit
 
+input-part_name = Part, serial or tag number
+    .help = The record is about this one part.
+input-place = Where it is used
+    .help = Sets when it must be looked over again. If your place is not here, leave it open: the shortest interval counts.
+option-place-us-federal = United States, federal rules
+option-place-us-washington = Washington
+option-place-us-california = California
+option-place-us-michigan = Michigan
+option-place-canada-ontario = Ontario
+option-place-uk = United Kingdom
+option-place-germany = Germany
+option-place-australia = Australia
 input-service = Service
-    .help = Sets when it must be looked over again.
+    .help = Sets when it must be looked over again. Left open, the shortest interval counts.
 option-service-normal = Normal: now and then, inside the rating
 option-service-severe = Severe: daily, dirty, hot or near the rating
 option-service-special = Special: anything else
 input-inspected_on = Date of this inspection
-    .help = Year-month-day, such as 2026-11-24.
+    .help = Such as 2026-01-17, or today.
+input-inspected_by = Inspected by
 
+result-looked_at = Looked at
+result-record = The record
+looked-at = { $done } of { $all }
+record-complete = complete, for the inspection of { $day }
+record-lacks = not complete: still to give are { $lacking }
+record-part-name = the part or serial
+record-inspected-on = the date
+record-inspected-by = the name of the inspector
+record-looks = { $count ->
+        [one] { $count } look
+       *[other] { $count } looks
+    } at the part
 result-decides = What decides
 result-next_inspection = Next full inspection
 result-criteria = Each criterion
@@ -38,6 +63,16 @@ reason-near-a-limit =
     .caution = Wear goes faster as it goes on. Measure again soon and write the reading down.
 reason-inside-every-limit =
     .headline = This { $part } is inside every limit that was checked. Its tag says what it may carry.
+reason-no-day =
+    .headline = This { $part } cannot be passed yet: the date of this inspection is not given.
+    .caution = Give the day on which it was looked over. An inspection counts from its day.
+reason-overdue =
+    .headline = This { $part } cannot be passed: its next full inspection was due by { $date }.
+    .caution = Look the whole { $part } over again, today, before it is used.
+reason-shortest-interval =
+    .caution = Place or service was left open, so the shortest interval that may hold counts.
+reason-no-record-yet =
+    .caution = This is no record yet. Still to write down: { $lacking }.
 reason-never-mend =
     .caution = Never weld, heat, grind, bend back or drill it. No measurement here brings altered hardware back; only its maker can.
 reason-crack-too-fine =
@@ -47,6 +82,7 @@ reason-crack-too-fine =
 
 decides-out = Out: { $named }{ and-more }
 decides-look-at = Look at { $named }{ and-more }
+decides-no-day = Give the date of this inspection
 decides-near = Near its limit: { $named }{ and-more }
 decides-all-looked-at = All { $count } looked at
 and-more = { $more ->
@@ -84,7 +120,12 @@ does-not-decide = does not decide
 
 ## When next
 
-next-by = by { $date }
-next-within = within { $months } months
-next-as-qualified-person-says = as a qualified person says
-refused-not-a-date = is not a date that can be read. Give year-month-day, such as 2026-11-24.
+next-by = by { $date }{ $sooner }
+next-was-due = Overdue: it was due by { $date }
+next-within = within { $months ->
+        [one] a month
+       *[other] { $months } months
+    } of this inspection{ $sooner }
+or-sooner = { "" }, or sooner as a qualified person says
+no-sooner = { "" }
+refused-before-1980 = is before 1980. Give the day on which the part was looked over this time.

@@ -26,6 +26,10 @@ input-cracks = Any crack?
 input-marks_readable = Can you read the maker's mark and the grade or rating?
 input-altered = Any weld, heat colour, grinding, drilling or bending back?
     .help = Weld spatter and arc strikes count. So does a hook made in a shop.
+input-hook_on = What the hook hangs on
+    .help = It sets when the hook must be looked over again. Left open, the shortest interval counts.
+option-hook_on-sling = A sling or loose gear
+option-hook_on-crane = A crane or hoist
 
 ## What is found
 

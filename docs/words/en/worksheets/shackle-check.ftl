@@ -60,6 +60,10 @@ criterion-pin-not-home = Pin not fully home
     .listed = pin not fully home
     .look-at = how the pin seats
     .limit = screwed home, shoulder on the body
+criterion-pin-kind = Kind of pin
+    .listed = kind of pin
+    .look-at = what kind of pin it has
+    .limit = no round pin held by a cotter alone
 criterion-wrong-pin = Wrong pin
     .listed = wrong pin
     .look-at = whose pin it is
@@ -77,7 +81,9 @@ criterion-altered = Welded, heated, ground or changed
     .look-at = any weld, heat or change
     .limit = none
 
+no-lifting-with-round-pin = no lifting use: round pin
 reason-round-pin =
+    .headline = Stop: do not lift with this shackle. Its round pin is held by a cotter alone.
     .caution = A round pin held by a cotter alone is outside the standard for lifting. Take a screw pin or a bolt-type shackle.
 absent-no-mark-given = no mark given
 

@@ -14,6 +14,7 @@ input-broken_in_lay = Broken wires in the worst lay
 input-broken_in_strand = Of these, in the worst strand
 input-broken_at_fitting = Broken wires at an end fitting
 input-broken_in_eight_diameters = Broken wires in eight rope diameters
+    .help = In the worst stretch of rope eight times as long as the rope is thick. None: 0.
 input-wires_in_rope = Wires in the whole rope
     .help = 6x19 classes have 114 or so, 6x37 classes 216 or so.
 input-outer_wire_wear = Outer wires worn by
@@ -38,6 +39,7 @@ input-fitting_damage = Any end fitting cracked, bent or worn?
 input-tag_readable = Can you read the tag?
 input-altered = Any knot, mend, clip, weld or change?
 input-hottest = Hottest it has been
+    .help = The hottest place or load that it has touched. In the open air only: 120 °F (50 °C).
 input-rating = Rating on its tag
 
 ## What is found
@@ -79,8 +81,10 @@ criterion-end-fitting = End fitting cracked, bent or worn
     .limit = none
 criterion-broken-in-eight-diameters = Broken wires in eight diameters
     .listed = broken wires in eight diameters
+    .look-at = broken wires in eight diameters
 criterion-diameter-lost = Diameter lost
     .listed = diameter lost
+    .look-at = the diameter
 criterion-cut = Cut, tear, snag or puncture
     .listed = cut, tear, snag or puncture
     .look-at = any cut or tear
@@ -103,6 +107,7 @@ criterion-web-fitting = Fitting bent, cracked or worn
     .limit = none
 criterion-too-hot = Hotter than it may get
     .listed = hotter than it may get
+    .look-at = how hot it has been
 criterion-no-tag = No readable tag
     .listed = no readable tag
     .look-at = the tag
@@ -113,6 +118,7 @@ criterion-altered = Knotted, mended, welded or changed
     .limit = none
 
 criteria-passed = { $passed } of { $all } criteria passed
+absent-not-said = not said
 absent-no-tag-rating-given = no tag rating given
 
 reason-never-bare-handed =

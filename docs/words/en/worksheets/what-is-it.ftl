@@ -11,13 +11,13 @@ input-measured_diameter = Thickness of the wire
 input-pitch = Inside length of one link
     .help = Inside one link, from bearing to bearing. It tells a worn link from a smaller one.
 input-marks = Marks as you see them
-    .help = Letters and figures stamped on the links, such as G70, 8, T, 10. Leave empty if you see none.
+    .help = Letters and figures stamped on the links, such as G70, 8, T, 10. Look at several links. If there are none, write none.
 input-use = What you want to do with it
 option-use-lift = Lift
 option-use-tie_down = Tie a load down
 option-use-both = Either
 input-condition = Condition
-    .help = The worst that you find on any link.
+    .help = The worst that you find on any link. Until you have looked at every link, leave it open.
 option-condition-sound = Sound: no weld, heat, crack, bend or stretch
 option-condition-worn = Worn
 option-condition-welded = Welded or weld spatter on it
@@ -39,10 +39,29 @@ result-why = Why
 
 ## What it may do
 
-reason-shop-made =
+reason-held-altered =
     .headline = { $says }
-reason-altered =
-    .headline = { $says }
+reason-held-worn-out =
+    .headline = The wire is thinner than { $sizes } chain may be. Take it out of use.
+    .caution = The wire is worn past the strictest limit for its size, or the mark is that of another chain. Neither may be used.
+reason-held-not-looked-over =
+    .headline = Nobody has said yet what state it is in, so it cannot be rated.
+    .caution = Look at every link for wear, weld, heat, cracks and bends, and say what you found. Until then do not use it.
+reason-held-worn =
+    .headline = It is worn. Hold the wear against its limits first.
+    .caution = Judge the worn chain by its thinnest link and its length before you ask for a rating. Until it passes it is out of use.
+reason-held-marks-not-looked-at =
+    .headline = Nobody has said yet what marks it bears, so it cannot be rated.
+    .caution = Wipe several links and read the marks. If there are none, write none.
+reason-held-marks-not-understood =
+    .headline = Not every mark was understood: { $words }. So it cannot be rated.
+    .caution = Give only the marks for grade and size. If another mark stands on the links, ask the maker what it means before you use the chain.
+reason-held-may-be-worn-out =
+    .headline = This can be a smaller size or a larger one that is worn out: { $sizes }. So it cannot be rated yet.
+    .caution = Measure the inside length of a link, or find the size mark: they tell a worn link from a smaller one.
+reason-held-size-mark-denied =
+    .headline = The size mark and the wire do not agree, so it cannot be rated.
+    .caution = Measure the wire again on the straight of a link, and read the mark again. One of the two is not what it seems.
 reason-may-not-lift =
     .headline = { $says }
 reason-no-rating =
@@ -105,10 +124,17 @@ step-if-it-was = If it once was { $size }
 
 ## Why a result is absent
 
-absent-out-of-use-chain = no rating: welded, heated, cracked, bent or shop-made chain is out of use
+absent-held-altered = no rating: welded, heated, cracked, bent or shop-made chain is out of use
+absent-held-worn-out = no rating: worn past the strictest limit
+absent-held-not-looked-over = none until its condition is looked at
+absent-held-worn = none until the wear is held against its limits
+absent-held-marks-not-looked-at = none until its marks are looked at
+absent-held-marks-not-understood = none: not every mark was understood
+absent-held-may-be-worn-out = none: it may be a larger size that is worn out
+absent-held-size-mark-denied = none: the size mark and the wire do not agree
+absent-not-the-use-asked = not asked: you want to tie a load down
 absent-no-lifting-use-unmarked = no lifting use: no readable grade mark
 absent-no-lifting-use = no lifting use: the mark can mean grade { $grades }
-absent-size-mark-denied = none: the size mark and the wire do not agree
 absent-no-table-rates = no table rates grade { $grades } in this size: its tag governs
 absent-law-has-no-mark = the law's table does not have this mark: the maker's own limit governs
 absent-law-has-no-size = the law's table does not have this size: the maker's mark governs
@@ -118,4 +144,5 @@ absent-more-than-one-fits = more than one fits
 ## Refusals
 
 refused-fits-no-chain = fits no chain of the tables, which run from { $smallest } to { $largest }. Measure the wire of the link, not its width.
+refused-does-not-go-with-size-mark = does not go with the size mark. Measure inside one link, from bearing to bearing, and read the mark again.
 refused-does-not-go-with-wire = does not go with a wire that thick. Measure inside one link, from bearing to bearing.
