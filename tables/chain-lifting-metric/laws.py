@@ -5,7 +5,12 @@ from __future__ import annotations
 import math
 
 from build_scripts.laws.families import PREFERRED
-from build_scripts.laws.tools import G, Tables, away, band, groups, num, rising, two_sections
+from build_scripts.laws.tools import G, Row, Tables, away, band, groups, num, rising, two_sections
+
+
+def kilograms(row: Row) -> float:
+    """A rating in kilograms; the tables after EN 818-4 print tonnes."""
+    return num(row["value"]) * (1000 if row["unit"] == "t" else 1)
 
 
 def law_metric_mode_factors(tables: Tables) -> list[str]:
@@ -17,7 +22,7 @@ def law_metric_mode_factors(tables: Tables) -> list[str]:
     """
     found = []
     one = {
-        (r["grade"], r["size_mm"]): num(r["value"])
+        (r["grade"], r["size_mm"]): kilograms(r)
         for r in tables["chain-lifting-metric"]
         if (r["legs"], r["hitch"]) == ("1", "straight")
     }
@@ -35,12 +40,13 @@ def law_metric_mode_factors(tables: Tables) -> list[str]:
     }
     for row in tables["chain-lifting-metric"]:
         case = (row["legs"], row["hitch"], row["angle_from_vertical"])
-        base, value = one.get((row["grade"], row["size_mm"]), math.nan), num(row["value"])
+        base, value = one.get((row["grade"], row["size_mm"]), math.nan), kilograms(row)
         what = (row["grade"], row["size_mm"], *case)
         if case in factors:
             found += away("chain-lifting-metric", what, value, factors[case] * base, 0.066)
         elif case in exactly:
-            found += band("chain-lifting-metric", what, value - exactly[case] * base, -1e-6, 1e-6)
+            room = 21 if row["unit"] == "t" else 1e-6  # a second table is cut to the twentieth of a tonne
+            found += band("chain-lifting-metric", what, value - exactly[case] * base, -room, 1e-6)
         elif case == ("2", "choke", "0-45"):
             found += band("chain-lifting-metric", what, value - 1.4 * 0.8 * base, -9, 1e-6)
         else:
@@ -48,16 +54,20 @@ def law_metric_mode_factors(tables: Tables) -> list[str]:
     return found
 
 
+NO_PREFERRED_NUMBERS = {("4", "10", "3-4", "325"), ("8", "7", "endless", "240")}
+"""Printed cells that are no preferred number: (grade, size, legs, leading digits)."""
+
+
 def law_metric_preferred_numbers(tables: Tables) -> list[str]:
     """Straight and endless ratings are preferred numbers of ISO 3 / ISO 497 (series R 40, with 320 of the older German rounding).
 
-    One printed cell is none: 3,250 kg for 10 mm grade 4 on three and four legs, where the series has 3,150 and 3,350.
+    Two printed cells are none: 3,250 kg for 10 mm grade 4 on three and four legs, 2.40 t for 7 mm grade 8 endless.
     """
     found = []
     for row in tables["chain-lifting-metric"]:
         if (row["hitch"] == "straight") or (row["legs"], row["hitch"]) == ("endless", "choke"):
-            digits = row["value"].replace(",", "").rstrip("0").ljust(3, "0")
-            printed_so = (row["grade"], row["size_mm"], row["legs"], digits) == ("4", "10", "3-4", "325")
+            digits = f"{kilograms(row):.0f}".rstrip("0").ljust(3, "0")
+            printed_so = (row["grade"], row["size_mm"], row["legs"], digits) in NO_PREFERRED_NUMBERS
             if int(digits) not in PREFERRED and not printed_so:
                 found.append(
                     f"chain-lifting-metric/claims.csv {row['grade']} {row['size_mm']} mm: {row['value']} is no preferred number"
@@ -70,7 +80,7 @@ def law_metric_grade_relation(tables: Tables) -> list[str]:
     found = []
     for row in tables["chain-lifting-metric"]:
         if (row["legs"], row["hitch"]) == ("1", "straight"):
-            stress = num(row["value"]) * G / two_sections(num(row["size_mm"]))
+            stress = kilograms(row) * G / two_sections(num(row["size_mm"]))
             found += band(
                 "chain-lifting-metric",
                 (row["grade"], row["size_mm"]),
@@ -86,7 +96,7 @@ def law_metric_rises(tables: Tables) -> list[str]:
     found = []
     rows = tables["chain-lifting-metric"]
     for key, group in groups(rows, "grade", "legs", "hitch", "angle_from_vertical").items():
-        found += rising("chain-lifting-metric", key, ((num(r["size_mm"]), num(r["value"])) for r in group))
+        found += rising("chain-lifting-metric", key, ((num(r["size_mm"]), kilograms(r)) for r in group))
     for key, group in groups(rows, "size_mm", "legs", "hitch", "angle_from_vertical").items():
-        found += rising("chain-lifting-metric", key, ((num(r["grade"]), num(r["value"])) for r in group))
+        found += rising("chain-lifting-metric", key, ((num(r["grade"]), kilograms(r)) for r in group))
     return found

@@ -48,7 +48,7 @@ def largest_preferred(limit: float) -> float:
 def law_chain_strength_agrees_with_slings(tables: Tables) -> list[str]:
     """EN 818-2 and -3 chain limits are the one-leg ratings that DGUV 209-021 prints for slings of the same size."""
     one = {
-        (r["grade"], r["size_mm"]): num(r["value"])
+        (r["grade"], r["size_mm"]): num(r["value"]) * (1000 if r["unit"] == "t" else 1)
         for r in tables["chain-lifting-metric"]
         if (r["legs"], r["hitch"]) == ("1", "straight")
     }

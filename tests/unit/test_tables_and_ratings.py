@@ -114,7 +114,7 @@ def test_a_metric_size_is_found(typed):
 
 @pytest.mark.parametrize(
     ("grade", "typed", "reason"),
-    [("8", "3/8 in", "not in the table of grade 8; sizes are 4, 6, 8, 10, 13"), ("8", "11 mm", "not in the table"),
+    [("8", "3/8 in", "not in the table of grade 8; sizes are 4, 6, 7, 8, 10, 13"), ("8", "11 mm", "not in the table"),
      ("5", "thick", "no number.*; sizes are 6, 8"), ("4", "10 kg", "unit of weight"),
      ("80", "10 mm", "grade 80 is not in the metric lifting table; it has grades 4, 5, 8")],
 )  # fmt: skip
