@@ -24,7 +24,7 @@ from calc.words.writer import UnitSystem, Writer
 
 _JSON = json.JSONEncoder(allow_nan=False, check_circular=False, separators=(",", ":"))
 
-ROOMS = ("lifting", "pulling", "inspecting", "heating", "records")
+ROOMS = ("lifting", "pulling", "hauling", "inspecting", "heating", "records")
 """The rooms of calc that hold worksheets, in the order in which lists name them. A module of one that has a WORKSHEET is a
 worksheet; the room's title is the message `room-NAME` of page/lists."""
 

@@ -36,6 +36,7 @@ group-reading-on = For reading on
 
 room-lifting = Lifting
 room-pulling = Pulling and proving
+room-hauling = Hauling
 room-inspecting = Judging a part
 room-heating = Heat
 room-records = Records and units
