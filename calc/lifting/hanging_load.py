@@ -433,11 +433,8 @@ def shown(found: Found) -> dict[str, Fact]:
         "taut": _by_leg(found, (_tight_or_slack(found, leg) for leg in found.legs())),
         "leg_angles": _by_leg(found, (_tenths(angle) for angle in found.at.angles_deg)),
         "hook": message("hook-place", **_axes(found.at.rest.hook)),
+        "use_percent": _by_leg(found, (_part_used(found.used(leg)) for leg in found.legs())),
     }
-    if not isinstance(found.use_percent, Absent):
-        facts["use_percent"] = _by_leg(
-            found, (used if isinstance(used, Absent) else share(used) for used in found.use_percent)
-        )
     if not isinstance(found.worst_tensions_n, Absent):
         facts["worst_tensions"] = _by_leg(found, (_pull(pull) for pull in found.worst_tensions_n))
     if found.at.level:
@@ -447,6 +444,10 @@ def shown(found: Found) -> dict[str, Fact]:
     if not isinstance(found.springy_tensions_n, Absent):
         facts["springy_tensions"] = _by_leg(found, (_pull(pull) for pull in found.springy_tensions_n))
     return facts
+
+
+def _part_used(used: float | None) -> Fact:
+    return absent("rating-missing") if used is None else share(used)
 
 
 def _tight_or_slack(found: Found, leg: int) -> Message:

@@ -71,6 +71,16 @@ def test_plate_by_the_square_foot(thickness: str, pounds_per_square_foot: float)
 def test_rolled_beam_by_its_sizes_is_a_little_under_its_name() -> None:
     # W8x31 of the AISC Manual (from memory): depth 8.00, flange 8.00 x 0.435, web 0.285 in, 31 lb/ft. The sizes leave
     # out the fillets, which are about 2 %.
-    found = run({"shape": "i-beam", "material": "steel", "depth": "8 in", "flange_width": "8 in", "web_thickness": "0.285 in",
-                 "flange_thickness": "0.435 in", "length": "1 ft"}, units="us")  # fmt: skip
+    found = run(
+        {
+            "shape": "i-beam",
+            "material": "steel",
+            "depth": "8 in",
+            "flange_width": "8 in",
+            "web_thickness": "0.285 in",
+            "flange_thickness": "0.435 in",
+            "length": "1 ft",
+        },
+        units="us",
+    )
     assert 0.97 * 31 < found["weight"]["value"] < 31

@@ -58,8 +58,14 @@ def test_every_printed_sling_of_the_tables(cell: tuple[str, str, str, str, float
     # coarser above; and our sheet does not call a load over the printed cell good.
     grade, size, legs, angle, printed = cell
     counted = 2 if legs == "2" else 3
-    given = {"legs": str(counted), "load_kind": "flexible", "legs_counted": str(counted), "angle": angle, "grade": grade,
-             "size": size}  # fmt: skip
+    given = {
+        "legs": str(counted),
+        "load_kind": "flexible",
+        "legs_counted": str(counted),
+        "angle": angle,
+        "grade": grade,
+        "size": size,
+    }
     at = results(load=f"{printed} lb", **given)
     assert at["use_percent"]["value"] == pytest.approx(100, abs=100 * max(110 / printed, 0.016))
     assert at["table_rating"]["value"] == pytest.approx(printed)

@@ -136,9 +136,12 @@ def test_upright_line_of_picks() -> None:
 
 @pytest.mark.parametrize(
     ("lengths", "where", "words"),
-    [([0.9, 0.9], "picks[1].length", "cannot both reach"), ([1.0, 1.0], "picks[1].length", "cannot both reach"),
-     ([0.5, 3.0], "picks", "cannot all reach")],
-)  # fmt: skip
+    [
+        ([0.9, 0.9], "picks[1].length", "cannot both reach"),
+        ([1.0, 1.0], "picks[1].length", "cannot both reach"),
+        ([0.5, 3.0], "picks", "cannot all reach"),
+    ],
+)
 def test_legs_too_short_to_meet_are_refused(lengths: list[float], where: str, words: str) -> None:
     picks = [(1.0, 0.0, 0.0), (-1.0, 0.0, 0.0)]
     if where == "picks":
@@ -201,9 +204,15 @@ def test_no_level_lengths_if_a_leg_does_not_reach() -> None:
 
 @pytest.mark.parametrize(
     ("centre", "side"),
-    [((0.3, 0.0, -0.4), "right"), ((-0.3, 0.0, -0.4), "left"), ((0.0, 0.3, -0.4), "back"), ((0.0, -0.3, -0.4), "front"),
-     ((0.3, 0.3, -0.4), "right and back"), ((-0.2, -0.3, -0.4), "left and front")],
-)  # fmt: skip
+    [
+        ((0.3, 0.0, -0.4), "right"),
+        ((-0.3, 0.0, -0.4), "left"),
+        ((0.0, 0.3, -0.4), "back"),
+        ((0.0, -0.3, -0.4), "front"),
+        ((0.3, 0.3, -0.4), "right and back"),
+        ((-0.2, -0.3, -0.4), "left and front"),
+    ],
+)
 def test_the_side_of_the_balance_point_goes_low(centre: Point, side: str) -> None:
     found = run(SQUARE, [2.3] * 4, centre)
     assert value(found, "low_side") == side
@@ -244,10 +253,18 @@ def test_two_to_eight_legs(count: int) -> None:
 
 @pytest.mark.parametrize(
     ("change", "where"),
-    [({"load": "0 lb"}, "load"), ({"load": "-5 kg"}, "load"), ({"load": "5 in"}, "load"), ({"load": "3000000 lb"}, "load"),
-     ({"centre": ["1 m", "x", "0"]}, "centre[1]"), ({"centre": "1;2"}, "centre"), ({"chain_size": "0"}, "chain_size"),
-     ({"chain_size": "5 in"}, "chain_size"), ({"picks": "none"}, "picks")],
-)  # fmt: skip
+    [
+        ({"load": "0 lb"}, "load"),
+        ({"load": "-5 kg"}, "load"),
+        ({"load": "5 in"}, "load"),
+        ({"load": "3000000 lb"}, "load"),
+        ({"centre": ["1 m", "x", "0"]}, "centre[1]"),
+        ({"centre": "1;2"}, "centre"),
+        ({"chain_size": "0"}, "chain_size"),
+        ({"chain_size": "5 in"}, "chain_size"),
+        ({"picks": "none"}, "picks"),
+    ],
+)
 def test_bad_inputs_name_their_box(change: dict[str, Any], where: str) -> None:
     with pytest.raises(Refused) as caught:
         answer("hanging-load", {**WORKSHEET.example, **change}, "us")

@@ -89,15 +89,23 @@ def test_over_load_is_a_stop() -> None:
 
 @pytest.mark.parametrize(
     ("more", "where"),
-    [({"hitch": "basket", "object_diameter": "19 mm", "sling_diameter": "20 mm"}, "object_diameter"),
-     ({"hitch": "basket", "object_diameter": "19 mm"}, "sling_diameter"),
-     ({"hitch": "basket", "sling_diameter": "19 mm"}, "object_diameter"),
-     ({"rating": "0 kg"}, "rating"), ({"rating": "5 m"}, "rating"), ({"hitch": "knot"}, "hitch"),
-     ({"sling_kind": ""}, "sling_kind"), ({"hitch": ""}, "hitch"), ({"hitch": "basket", "basket_angle": ""}, "basket_angle"),
-     ({"hitch": "basket", "basket_angle": "0"}, "basket_angle"), ({"hitch": "basket", "basket_angle": "91"}, "basket_angle"),
-     ({"hitch": "choker", "choke_angle": "-1"}, "choke_angle"), ({"hitch": "choker", "choke_angle": "181"}, "choke_angle"),
-     ({"load": "text"}, "load")],
-)  # fmt: skip
+    [
+        ({"hitch": "basket", "object_diameter": "19 mm", "sling_diameter": "20 mm"}, "object_diameter"),
+        ({"hitch": "basket", "object_diameter": "19 mm"}, "sling_diameter"),
+        ({"hitch": "basket", "sling_diameter": "19 mm"}, "object_diameter"),
+        ({"rating": "0 kg"}, "rating"),
+        ({"rating": "5 m"}, "rating"),
+        ({"hitch": "knot"}, "hitch"),
+        ({"sling_kind": ""}, "sling_kind"),
+        ({"hitch": ""}, "hitch"),
+        ({"hitch": "basket", "basket_angle": ""}, "basket_angle"),
+        ({"hitch": "basket", "basket_angle": "0"}, "basket_angle"),
+        ({"hitch": "basket", "basket_angle": "91"}, "basket_angle"),
+        ({"hitch": "choker", "choke_angle": "-1"}, "choke_angle"),
+        ({"hitch": "choker", "choke_angle": "181"}, "choke_angle"),
+        ({"load": "text"}, "load"),
+    ],
+)
 def test_refusals_name_their_box(more: dict[str, str], where: str) -> None:
     with pytest.raises(Refused) as caught:
         run(**more)
@@ -115,9 +123,21 @@ def test_bend_below_one_is_refused() -> None:
 
 @pytest.mark.parametrize(
     ("angle", "share"),
-    [(0, 0.49), (29, 0.49), (29.5, 0.49), (30, 0.62), (59, 0.62), (60, 0.74), (89, 0.74), (89.9, 0.74), (90, 0.87),
-     (120, 0.87), (120.1, 1.0), (180, 1.0)],
-)  # fmt: skip
+    [
+        (0, 0.49),
+        (29, 0.49),
+        (29.5, 0.49),
+        (30, 0.62),
+        (59, 0.62),
+        (60, 0.74),
+        (89, 0.74),
+        (89.9, 0.74),
+        (90, 0.87),
+        (120, 0.87),
+        (120.1, 1.0),
+        (180, 1.0),
+    ],
+)
 def test_choke_angle_bands_take_the_smaller_share_where_they_meet(angle: float, share: float) -> None:
     # ASME B30.9 pattern, from memory.
     assert choke_angle_share(angle).share == pytest.approx(share)

@@ -124,10 +124,23 @@ def test_low_and_high_come_from_density_and_allowance() -> None:
 
 
 def test_a_hole_has_the_density_of_what_it_is_cut_from() -> None:
-    block = {"shape": "box", "material": "oak-air-dry", "length": "1100 mm", "width": "700 mm", "height": "300 mm",
-             "tolerance": "0"}  # fmt: skip
-    hole = {"shape": "box", "material": "oak-air-dry", "length": "500 mm", "width": "300 mm", "height": "300 mm",
-            "tolerance": "0", "minus": "yes"}  # fmt: skip
+    block = {
+        "shape": "box",
+        "material": "oak-air-dry",
+        "length": "1100 mm",
+        "width": "700 mm",
+        "height": "300 mm",
+        "tolerance": "0",
+    }
+    hole = {
+        "shape": "box",
+        "material": "oak-air-dry",
+        "length": "500 mm",
+        "width": "300 mm",
+        "height": "300 mm",
+        "tolerance": "0",
+        "minus": "yes",
+    }
     found = run(block, hole)
     assert value(found, "weight_low") / value(found, "weight_high") == pytest.approx(40 / 45, rel=1e-9)
 
@@ -241,8 +254,15 @@ def test_beam_by_weight_per_length() -> None:
 
 
 def test_angle_by_weight_per_length_keeps_its_own_balance_point() -> None:
-    sizes = {"shape": "angle", "material": "steel", "width": "90 mm", "depth": "130 mm", "thickness": "11 mm",
-             "length": "2 m", "at": ["0", "0", "0"]}  # fmt: skip
+    sizes = {
+        "shape": "angle",
+        "material": "steel",
+        "width": "90 mm",
+        "depth": "130 mm",
+        "thickness": "11 mm",
+        "length": "2 m",
+        "at": ["0", "0", "0"],
+    }
     by_length = run({**sizes, "weight_per_length": "18 kg/m"})
     assert value(by_length, "weight") == pytest.approx(36)
     assert value(by_length, "centre_y") == pytest.approx(value(run(sizes), "centre_y"))
@@ -265,14 +285,41 @@ def test_lump_asks_for_its_weight_and_solids_for_their_material() -> None:
 @pytest.mark.parametrize(
     ("row", "where"),
     [
-        ({"shape": "ring", "outside_diameter": "3 in", "inside_diameter": "3 in", "thickness": "1/2 in"}, "inside_diameter"),
+        (
+            {"shape": "ring", "outside_diameter": "3 in", "inside_diameter": "3 in", "thickness": "1/2 in"},
+            "inside_diameter",
+        ),
         ({"shape": "tube", "outside_diameter": "3 in", "wall": "1.6 in", "length": "1 ft"}, "wall"),
-        ({"shape": "square-tube", "width": "3 in", "depth": "2 in", "wall": "1.1 in", "length": "1 ft"}, "wall"),
-        ({"shape": "angle", "width": "3 in", "depth": "2 in", "thickness": "2 in", "length": "1 ft"}, "thickness"),
-        ({"shape": "channel", "depth": "6 in", "flange_width": "2 in", "web_thickness": "1/4 in",
-          "flange_thickness": "3 in", "length": "1 ft"}, "flange_thickness"),
-        ({"shape": "i-beam", "depth": "6 in", "flange_width": "2 in", "web_thickness": "2 in",
-          "flange_thickness": "1/2 in", "length": "1 ft"}, "web_thickness"),
+        (
+            {"shape": "square-tube", "width": "3 in", "depth": "2 in", "wall": "1.1 in", "length": "1 ft"},
+            "wall",
+        ),
+        (
+            {"shape": "angle", "width": "3 in", "depth": "2 in", "thickness": "2 in", "length": "1 ft"},
+            "thickness",
+        ),
+        (
+            {
+                "shape": "channel",
+                "depth": "6 in",
+                "flange_width": "2 in",
+                "web_thickness": "1/4 in",
+                "flange_thickness": "3 in",
+                "length": "1 ft",
+            },
+            "flange_thickness",
+        ),
+        (
+            {
+                "shape": "i-beam",
+                "depth": "6 in",
+                "flange_width": "2 in",
+                "web_thickness": "2 in",
+                "flange_thickness": "1/2 in",
+                "length": "1 ft",
+            },
+            "web_thickness",
+        ),
         ({"shape": "cylinder", "diameter": "6 in", "length": "2 in", "wall": "1 in"}, "wall"),
         ({"shape": "sphere", "diameter": "6 in", "wall": "3 in"}, "wall"),
         ({"shape": "hemisphere", "diameter": "6 in", "wall": "3 in"}, "wall"),
@@ -280,7 +327,7 @@ def test_lump_asks_for_its_weight_and_solids_for_their_material() -> None:
         ({"shape": "box", "length": "8 in", "width": "7 in", "height": "2 in", "wall": "1 in"}, "wall"),
         ({"shape": "torus", "mean_diameter": "3 in", "diameter": "3.1 in"}, "diameter"),
     ],
-)  # fmt: skip
+)
 def test_sizes_that_do_not_fit_name_the_box(row: dict[str, str], where: str) -> None:
     messages = refused({"material": "steel", **row})
     assert set(messages) == {f"parts[0].{where}"}
@@ -323,8 +370,17 @@ def test_cautions_fit_the_load() -> None:
     def texts(record: dict[str, Any]) -> str:
         return " ".join(caution["text"] for caution in record["cautions"])
 
-    assert "Drain it" in texts(run({"shape": "tube", "material": "steel", "outside_diameter": "3 in", "wall": "1/4 in",
-                                    "length": "3 ft"}))  # fmt: skip
+    assert "Drain it" in texts(
+        run(
+            {
+                "shape": "tube",
+                "material": "steel",
+                "outside_diameter": "3 in",
+                "wall": "1/4 in",
+                "length": "3 ft",
+            }
+        )
+    )
     assert "Timber" in texts(run({**PLATE, "material": "oak-air-dry"}))
     assert "sharp corners" in texts(
         run({"shape": "i-beam", "weight_per_length": "20 lb/ft", "length": "5 ft"})
@@ -342,19 +398,41 @@ def test_headline_says_the_range_only_where_there_is_one() -> None:
 
 def test_figure_draws_round_parts_round_and_holes_dashed() -> None:
     svg = run(
-        {"shape": "round-bar", "material": "steel", "diameter": "300 mm", "length": "400 mm", "along": "y", "at": ["0", "0", "0"]},
-        {"shape": "round-bar", "material": "steel", "diameter": "100 mm", "length": "400 mm", "along": "y", "at": ["0", "0", "0"],
-         "minus": "yes"},
+        {
+            "shape": "round-bar",
+            "material": "steel",
+            "diameter": "300 mm",
+            "length": "400 mm",
+            "along": "y",
+            "at": ["0", "0", "0"],
+        },
+        {
+            "shape": "round-bar",
+            "material": "steel",
+            "diameter": "100 mm",
+            "length": "400 mm",
+            "along": "y",
+            "at": ["0", "0", "0"],
+            "minus": "yes",
+        },
         {"shape": "lump", "weight": "4 kg", "at": ["1 m", "0", "0"]},
-    )["figure"]["svg"]  # fmt: skip
+    )["figure"]["svg"]
     assert 'circle class="area load"' in svg
     assert "line hidden" in svg
     assert 'class="pick"' in svg
 
 
 def test_figure_of_a_flat_load_looks_from_above() -> None:
-    flat = run({**PLATE, "at": ["0", "0", "0"]}, {"shape": "disc", "material": "steel", "diameter": "300 mm",
-               "thickness": "20 mm", "at": ["0", "0", "15 mm"]})["figure"]  # fmt: skip
+    flat = run(
+        {**PLATE, "at": ["0", "0", "0"]},
+        {
+            "shape": "disc",
+            "material": "steel",
+            "diameter": "300 mm",
+            "thickness": "20 mm",
+            "at": ["0", "0", "15 mm"],
+        },
+    )["figure"]
     assert "from above" in flat["caption"]
     assert 'circle class="area load"' in flat["svg"]
     assert "from the front" in run({**PLATE, "along": "y", "at": ["0", "0", "0"]})["figure"]["caption"]
@@ -399,8 +477,15 @@ def test_the_low_share_is_rounded_to_its_safe_side() -> None:
 
 
 def test_a_section_and_its_weight_by_the_foot_must_agree() -> None:
-    w8x31 = {"shape": "i-beam", "material": "steel", "depth": "8 in", "flange_width": "8 in", "web_thickness": "0.285 in",
-             "flange_thickness": "0.435 in", "length": "1 ft"}  # fmt: skip
+    w8x31 = {
+        "shape": "i-beam",
+        "material": "steel",
+        "depth": "8 in",
+        "flange_width": "8 in",
+        "web_thickness": "0.285 in",
+        "flange_thickness": "0.435 in",
+        "length": "1 ft",
+    }
     both = run({**w8x31, "weight_per_length": "31 lb/ft"}, units="us")
     assert value(both, "weight") == pytest.approx(31)
     assert value(both, "weight_high") == pytest.approx(31 * 1.02)
@@ -455,8 +540,12 @@ def test_drawn_solid_in_inches_and_inside_out() -> None:
 
 
 def test_drawn_solid_joins_the_parts() -> None:
-    found = run({"shape": "lump", "weight": "5 kg", "at": ["0", "0", "0"]}, solid=binary_stl(TETRA), solid_unit="mm",
-                solid_material="lead")  # fmt: skip
+    found = run(
+        {"shape": "lump", "weight": "5 kg", "at": ["0", "0", "0"]},
+        solid=binary_stl(TETRA),
+        solid_unit="mm",
+        solid_material="lead",
+    )
     assert len(value(found, "parts")) == 2
     assert 0 < value(found, "centre_x") < 23 / 4
 
@@ -479,7 +568,7 @@ def test_drawn_solid_joins_the_parts() -> None:
         (base64.b64encode(b"solid a\nvertex 1 2 x").decode(), "cannot be read"),
         (base64.b64encode(b"solid a\nvertex 1 2").decode(), "cannot be read"),
     ],
-)  # fmt: skip
+)
 def test_broken_solids_are_refused(data: str, words: str) -> None:
     with pytest.raises(Refused, match=words) as caught:
         solid(data)
@@ -558,6 +647,12 @@ def test_bodies_beside_and_in_the_notch_of_one_another_are_not_inside() -> None:
     assert value(solid(binary_stl(notch)), "weight_low") == pytest.approx(
         (2 * 100**3 + 50**3) * LEAD, rel=1e-6
     )
+
+
+def test_a_body_in_the_free_corner_of_anothers_box_is_a_body() -> None:
+    beyond = cube(2, (20, 28, 44))
+    volume = 23 * 31 * 47 / 6 + 2**3
+    assert value(solid(binary_stl(TETRA + beyond)), "weight_low") == pytest.approx(volume * LEAD, rel=1e-6)
 
 
 def test_a_small_body_whose_corner_lies_on_the_skin_is_told_by_another_point() -> None:
@@ -644,8 +739,15 @@ def test_us_and_si_inputs_agree(length: float, width: float, thickness: float) -
     metres = run(
         {**PLATE, "length": f"{length} m", "width": f"{width} m", "thickness": f"{thickness} m"}, units="us"
     )
-    inches = run({**PLATE, "length": f"{length / 0.0254} in", "width": f"{width / 0.3048} ft",
-                  "thickness": f"{thickness / 0.0254} in"}, units="us")  # fmt: skip
+    inches = run(
+        {
+            **PLATE,
+            "length": f"{length / 0.0254} in",
+            "width": f"{width / 0.3048} ft",
+            "thickness": f"{thickness / 0.0254} in",
+        },
+        units="us",
+    )
     assert value(metres, "weight") == pytest.approx(value(inches, "weight"), rel=1e-9)
     assert value(metres, "weight_low") < value(metres, "weight") < value(metres, "weight_high")
 
@@ -656,22 +758,48 @@ def test_us_and_si_inputs_agree(length: float, width: float, thickness: float) -
 @pytest.mark.parametrize(
     ("shape", "dims", "message"),
     [
-        ("ring", {"outside_diameter": 3, "inside_diameter": 3, "thickness": 1}, "must be less than the outside diameter"),
-        ("tube", {"outside_diameter": 3, "wall": 1.6, "length": 1}, "must be at most half the outside diameter"),
+        (
+            "ring",
+            {"outside_diameter": 3, "inside_diameter": 3, "thickness": 1},
+            "must be less than the outside diameter",
+        ),
+        (
+            "tube",
+            {"outside_diameter": 3, "wall": 1.6, "length": 1},
+            "must be at most half the outside diameter",
+        ),
         ("square-tube", {"width": 3, "wall": 1.6, "length": 1}, "must be at most half the smaller side"),
         ("angle", {"width": 3, "thickness": 3, "length": 1}, "must be less than both legs"),
-        ("channel", {"depth": 6, "flange_width": 2, "web_thickness": 1, "flange_thickness": 3, "length": 1},
-         "must be less than half the depth"),
-        ("i-beam", {"depth": 6, "flange_width": 2, "web_thickness": 2, "flange_thickness": 1, "length": 1},
-         "must be less than the flange width"),
-        ("cylinder", {"diameter": 6, "length": 2, "wall": 1}, "must be less than half the diameter and half the length"),
+        (
+            "channel",
+            {"depth": 6, "flange_width": 2, "web_thickness": 1, "flange_thickness": 3, "length": 1},
+            "must be less than half the depth",
+        ),
+        (
+            "i-beam",
+            {"depth": 6, "flange_width": 2, "web_thickness": 2, "flange_thickness": 1, "length": 1},
+            "must be less than the flange width",
+        ),
+        (
+            "cylinder",
+            {"diameter": 6, "length": 2, "wall": 1},
+            "must be less than half the diameter and half the length",
+        ),
         ("sphere", {"diameter": 6, "wall": 3}, "must be less than half the diameter"),
         ("hemisphere", {"diameter": 6, "wall": 3}, "must be less than half the diameter"),
-        ("dished-head", {"outside_diameter": 8, "wall": 2}, "must be less than half the outside diameter and the height"),
-        ("box", {"length": 8, "width": 7, "height": 2, "wall": 1}, "must be less than half the smallest side"),
+        (
+            "dished-head",
+            {"outside_diameter": 8, "wall": 2},
+            "must be less than half the outside diameter and the height",
+        ),
+        (
+            "box",
+            {"length": 8, "width": 7, "height": 2, "wall": 1},
+            "must be less than half the smallest side",
+        ),
         ("torus", {"mean_diameter": 3, "diameter": 3.1}, "must be at most the mean diameter"),
     ],
-)  # fmt: skip
+)
 def test_what_does_not_fit_is_said_in_words(shape: str, dims: dict[str, float], message: str) -> None:
     with pytest.raises(ShapeError) as caught:
         SHAPES[shape].solid(dims)

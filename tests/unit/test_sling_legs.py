@@ -325,8 +325,10 @@ def test_the_other_countings_stand_beside_ours():
     assert value(record, "capacity_en_factor") == pytest.approx(2.1 * 1130)
     labels = [step["label"] for step in record["steps"]]
     assert labels[-3:] == [
-        "Whole sling by our count", "By the count of the OSHA tables", "By the mode factor of EN 818-4",
-    ]  # fmt: skip
+        "Whole sling by our count",
+        "By the count of the OSHA tables",
+        "By the mode factor of EN 818-4",
+    ]
     assert {"osha-sling-guidance", "en-818-4"} <= {source["key"] for source in record["sources"]}
     flatter = ask("si", load="70 kg", legs="3", angle="41", leg_rating="1,130 kg")
     assert value(flatter, "capacity_en_factor") == pytest.approx(1.5 * 1130)
@@ -415,9 +417,16 @@ def test_a_flatter_sling_is_not_rated_over_the_next_steeper_printed_angle():
 
 @pytest.mark.parametrize(
     ("condition", "verdict"),
-    [("", "unknown"), ("unmarked", "unknown"), ("worn", "unknown"), ("welded", "stop"), ("heated", "stop"), ("bent", "stop"),
-     ("home-made", "stop")],
-)  # fmt: skip
+    [
+        ("", "unknown"),
+        ("unmarked", "unknown"),
+        ("worn", "unknown"),
+        ("welded", "stop"),
+        ("heated", "stop"),
+        ("bent", "stop"),
+        ("home-made", "stop"),
+    ],
+)
 def test_only_a_sling_that_was_looked_at_is_within(condition, verdict):
     record = ask(load="1,000 lb", angle="60", grade="80", size="3/8", condition=condition)
     assert record["verdict"] == verdict

@@ -96,8 +96,8 @@ reason-ratings-missing =
         }
     .caution = A leg without a known rating does not lift, even one that is slack: it catches the load if another slips.
 reason-link-not-found =
-    .headline = { hangs } What one leg a link short does to the pulls was not found: the legs are too short for links of that size.
-    .caution = The pulls with one leg a link short are not known. Use longer legs.
+    .headline = { hangs } What one leg a link short does to the pulls was not found for legs of that chain. Check its size and the lengths of the legs.
+    .caution = The pulls with one leg a link short are not known. Do not lift until they are.
 reason-inside-ratings =
     .headline = { hangs } { at-its-worst } Every leg is rated for its own worst pull.
 reason-could-hang-lower =
