@@ -86,3 +86,7 @@ def test_a_date_input(monkeypatch: pytest.MonkeyPatch) -> None:
 
 def test_today_is_the_clocks_day() -> None:
     assert calc.inputs.today() == datetime.date.today()
+
+
+def test_the_word_today_is_a_day() -> None:
+    assert read_date(" Today ", TODAY) == TODAY
