@@ -14,11 +14,14 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from statistics import fmean, median
 
+from calc.pulling.dial_step import step_shown_m
 from calc.pulling.statistics_of_few import student_t_factor, student_t_two_sided, theil_sen
 
 FALSE_ALARM = 0.01
 """Chance [-] of calling a straight log bent, at most, on readings with normal scatter."""
 
+FALSE_ALARM_OF_SLACK = 0.01
+"""Chance [-] of leaving out the first readings of a straight log as slack, at most."""
 MOST_CANDIDATES = 60
 """Forces, at most, at which a break is tried."""
 GRID = 50
@@ -104,8 +107,8 @@ class _Broken:
 
 @dataclass(frozen=True)
 class _Straight:
-    """Readings in the order of force, about their best straight line: forces [N], gaps [m], forces about their mean, and what
-    is left of the gaps. The line is worked out here and not by statistics.linear_regression, because the test of a break
+    """Readings in the order of force, about their best straight line: forces [N], gaps [m], forces about their mean, what is
+    left of the gaps, and the step of the dial [m]. The line is worked out here and not by statistics.linear_regression, because the test of a break
     needs the centred forces and what is left.
     """
 
@@ -115,11 +118,17 @@ class _Straight:
     spread: float
     left: tuple[float, ...]
     sum_of_squares: float
+    step_m: float
 
     @property
     def floor(self) -> float:
         """The variance [m2] that no dial undercuts: a ten-thousandth of its travel, squared."""
         return (1e-4 * (max(self.gap_m) - min(self.gap_m))) ** 2
+
+    @property
+    def floor_of_dial(self) -> float:
+        """The variance [m2] of the dial's step (JCGM 100:2008, F.2.2.1), or the floor."""
+        return max(self.floor, self.step_m**2 / 12.0)
 
     def broken_at(self, b: float) -> _Broken:
         """The line with a break at the force b [N]."""
@@ -140,7 +149,8 @@ def _straight(force_n: Sequence[float], gap_m: Sequence[float]) -> _Straight:
     spread = math.fsum(f * f for f in centred)
     slope = math.fsum(f * (g - mean_g) for f, g in zip(centred, gaps, strict=True)) / spread
     left = tuple(g - mean_g - slope * f for f, g in zip(centred, gaps, strict=True))
-    return _Straight(forces, gaps, centred, spread, left, math.fsum(r * r for r in left))
+    squares = math.fsum(r * r for r in left)
+    return _Straight(forces, gaps, centred, spread, left, squares, step_shown_m(gaps))
 
 
 def apart(values: Sequence[float]) -> list[float]:
@@ -160,24 +170,40 @@ def apart(values: Sequence[float]) -> list[float]:
 
 @dataclass(frozen=True)
 class _Test:
-    """The likeliest of the breaks tried: its t [-], its chance under a straight log [-], and how many were tried."""
+    """The likeliest of the breaks tried: its t [-], its force [N], its chance under a straight log [-], how many were tried."""
 
     t_value: float
+    at_n: float
     chance: float
     candidates: int
+
+
+def seated_from(force_n: Sequence[float], gap_m: Sequence[float]) -> float | None:
+    """The force [N] from which the slack is taken up: where the line breaks towards the stiffer side; None where it does not.
+
+    force_n, gap_m -- as for find_departure. The test is the same, with the sign turned.
+
+    >>> force = [1e3 * f for f in range(12)]
+    >>> seated_from(force, [2e-7 * f + 1e-7 * min(f, 3e3) for f in force])
+    3000.0
+    """
+    straight = _straight(force_n, [-gap for gap in gap_m])
+    inside = apart(straight.force_n)[1:-1]
+    tried = _likeliest(straight, inside)
+    return tried.at_n if tried.t_value > 0.0 and tried.chance < FALSE_ALARM_OF_SLACK else None
 
 
 def _likeliest(straight: _Straight, inside: Sequence[float]) -> _Test:
     """Try a break at every force inside, or at an even choice of them."""
     candidates = inside[:: max(1, math.ceil(len(inside) / MOST_CANDIDATES))]
     freedom = len(straight.force_n) - 3
-    best_t = 0.0
+    best_t, best_n = 0.0, candidates[0]
     for b in candidates:
         broken = straight.broken_at(b)
-        t = broken.extra * math.sqrt(broken.size / max(broken.left / freedom, straight.floor))
-        best_t = max(best_t, t)
+        t = broken.extra * math.sqrt(broken.size / max(broken.left / freedom, straight.floor_of_dial))
+        best_t, best_n = max((best_t, best_n), (t, b))
     chance = min(1.0, student_t_two_sided(best_t, freedom) / 2 * max(1, len(candidates)))
-    return _Test(best_t, chance, len(candidates))
+    return _Test(best_t, best_n, chance, len(candidates))
 
 
 def find_departure(force_n: Sequence[float], gap_m: Sequence[float]) -> Departure:
@@ -228,4 +254,4 @@ def _bend(straight: _Straight, first: float, last: float) -> Bend:
     return Bend(at, low, high)
 
 
-__all__ = ["FALSE_ALARM", "Bend", "Departure", "apart", "find_departure", "standing_out"]
+__all__ = ["FALSE_ALARM", "Bend", "Departure", "apart", "find_departure", "seated_from", "standing_out"]

@@ -1,7 +1,7 @@
-"""The parts of a pull's log: the way up, the hold, the let-off, and what each says by itself.
+"""The parts of a pull's log: the first rise, the hold, and what each says by itself.
 
-Question of the trade: which readings belong to the pull, how far did it stay open, and did the force fall while it was
-held? Slopes by the median of pairs (Theil 1950, Sen 1968).
+Question of the trade: which readings belong to the pull, and did the force fall while it was held? Slopes by the median of
+pairs (Theil 1950, Sen 1968). What stayed after letting off is in calc.pulling.lasting_set.
 """
 
 from __future__ import annotations
@@ -9,18 +9,13 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from calc.pulling.departure import Departure, apart
+from calc.pulling.departure import apart
+from calc.pulling.lasting_set import first_rises
 from calc.pulling.log_reading import Reading
 from calc.pulling.statistics_of_few import theil_sen
 
-SLACK_SHARE = 0.15
-"""After the pull, a reading at or under this share of the top force counts as let off (our own mark, no source)."""
-
 HOLD_SHARE = 0.85
 """Readings after the top that stay over this share of it count as the hold (our own mark, no source)."""
-
-SET_IN_SCATTERS = 3.0
-"""Permanent set over so many standard deviations of its own reading counts as set."""
 
 BLEED_PER_MINUTE = 0.01
 """Force lost in a minute of the hold, over the top force, that is told [-] (our own mark, no source)."""
@@ -28,17 +23,25 @@ BLEED_PER_MINUTE = 0.01
 
 @dataclass(frozen=True)
 class Branches:
-    """A log in its parts: way up (to the top force), hold, and let off; the top force [N]."""
+    """A log in its parts: the first rise to every force, each reading with the number of its pull; the hold at the top force;
+    the top force [N].
+    """
 
-    up: tuple[Reading, ...]
+    rise: tuple[tuple[Reading, int], ...]
     hold: tuple[Reading, ...]
-    off: tuple[Reading, ...]
     top_n: float
 
     @property
     def useful(self) -> tuple[tuple[float, float], ...]:
-        """(force [N], gap [m]) of the readings on the way up that have both."""
-        return tuple((reading.force_n, reading.gap_m) for reading in self.up if reading.gap_m is not None)
+        """(force [N], gap [m]) of the readings of the first rise that have both."""
+        return tuple(
+            (reading.force_n, reading.gap_m) for reading, _ in self.rise if reading.gap_m is not None
+        )
+
+    @property
+    def pulls(self) -> tuple[int, ...]:
+        """To which pull each of the useful readings belongs."""
+        return tuple(pull for reading, pull in self.rise if reading.gap_m is not None)
 
 
 def branches(readings: Sequence[Reading]) -> Branches:
@@ -48,34 +51,9 @@ def branches(readings: Sequence[Reading]) -> Branches:
     hold_end = first_top
     while hold_end + 1 < len(readings) and readings[hold_end + 1].force_n >= HOLD_SHARE * top_n:
         hold_end += 1
-    off = tuple(reading for reading in readings[hold_end + 1 :] if reading.force_n <= SLACK_SHARE * top_n)
-    return Branches(tuple(readings[: first_top + 1]), tuple(readings[first_top : hold_end + 1]), off, top_n)
-
-
-@dataclass(frozen=True)
-class PermanentSet:
-    """Permanent set [m] and the standard deviation of its reading [m].
-
-    >>> PermanentSet(0.0004, 0.0001).counts, PermanentSet(0.0002, 0.0001).counts
-    (True, False)
-    """
-
-    set_m: float
-    doubt_m: float
-
-    @property
-    def counts(self) -> bool:
-        """Whether it is more than reading scatter."""
-        return self.set_m > SET_IN_SCATTERS * self.doubt_m
-
-
-def permanent_set(fit: Departure, off: Sequence[Reading]) -> PermanentSet | None:
-    """How far the last let-off reading lies past the straight line at its own force; None if no gap was read."""
-    last = next(((r.force_n, r.gap_m) for r in reversed(off) if r.gap_m is not None), None)
-    if last is None:
-        return None
-    force_n, gap_m = last
-    return PermanentSet(gap_m - fit.on_line_m(force_n), fit.scatter_m * 2**0.5)
+    rising = first_rises(readings)[: first_top + 1]
+    rise = tuple((reading, pull) for reading, pull in zip(readings, rising, strict=False) if pull is not None)
+    return Branches(rise, tuple(readings[first_top : hold_end + 1]), top_n)
 
 
 def bleed_n_per_s(hold: Sequence[Reading]) -> float | None:
@@ -100,13 +78,4 @@ def throat_growth(readings: Sequence[Reading]) -> float | None:
     return throats[-1] / throats[0] - 1.0 if len(throats) > 1 else None
 
 
-__all__ = [
-    "BLEED_PER_MINUTE",
-    "SET_IN_SCATTERS",
-    "Branches",
-    "PermanentSet",
-    "bleed_n_per_s",
-    "branches",
-    "permanent_set",
-    "throat_growth",
-]
+__all__ = ["BLEED_PER_MINUTE", "Branches", "bleed_n_per_s", "branches", "throat_growth"]

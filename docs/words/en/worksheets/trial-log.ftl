@@ -3,18 +3,20 @@
 title = Did it hold? What does my log say?
 summary = Stiffness, where the line bends, permanent set, bleed-down and throat, from force and gap readings.
 story = The log of the bollard hook's pull: a dial across two punch marks, the gauge filmed from behind the barrier.
-ok = Straight and back
 
 ## What is asked
 
+input-part = The part that was pulled
+option-part-hook = A hook, or another part with a throat
+option-part-no-throat = A part without a throat, such as a link or a frame
 input-kept_as = Your log
 option-kept_as-pasted = Paste it
 option-kept_as-readings = Type it
 option-kept_as-file = Open a file
 input-pasted = The log, pasted
-    .help = Straight from a spreadsheet, in the order taken, with headings: force, gap, throat, time. Say the units there: Force (lb). Without, they are lb, in and s, or kN, mm and s. Read on after letting off.
+    .help = Straight from a spreadsheet, in the order taken, with headings: force, gap, throat, time. Say the units there: Force (lb). Without, they are lb, in and s, or kN, mm and s. Seat the part first with a light pull. Read the gap three times before the pull and three times after it, at the same small force.
 input-readings = Readings, in the order taken
-    .help = Way up, hold, and at least one reading after letting off.
+    .help = Seat the part first with a light pull. Read before the pull, on the way up, in the hold, and after letting off at the same small force as before; three times each is better than once.
     .row = Reading
 input-readings-force = Force
 input-readings-gap = Gap
@@ -31,7 +33,8 @@ result-departs_low = At the earliest (95%)
 result-departs_high = At the latest (95%)
 result-top_force = Highest force
 result-permanent_set = Permanent set
-result-set_doubt = Give or take
+result-set_doubt = Give or take, at 95%
+result-set_shown = Smallest set these readings would show
 result-throat_change_percent = Throat opened by
 result-bleed_down = Force lost while holding
 result-stiffness = Stiffness of the straight part
@@ -51,19 +54,35 @@ reason-yielded =
 reason-set-aside =
     .caution = Set aside as slips of reading, because they stand alone off both neighbours: at { $forces }. Look at them yourself.
 reason-nothing-read-after =
-    .headline = Straight up to { $top_force }, as far as the readings can tell. Nothing was read after letting off, so set is not known.
+    .headline = It ran straight up to { $top_force }, as far as the readings can tell. Nothing was read after letting off, so nobody knows whether it came back.
     .caution = Read force and gap again after letting off. Without that nobody knows whether it came back.
+reason-nothing-read-before =
+    .headline = It ran straight up to { $top_force }, as far as the readings can tell. The gap after letting off was read at a force at which it was not read before, so nobody knows whether it came back.
+    .caution = Read the gap at the same small force before the pull and after it.
+reason-set-not-shown =
+    .headline = These readings could not show a permanent set under { $shown }, so nobody can say that it came back.
+    .caution = Read the gap three times before the pull and three times after it, at the same small force, with a finer dial.
+reason-came-back-smaller =
+    .headline = The gap came back smaller than it was. A pull does not do that to steel: the dial slipped, or a mark moved.
+    .caution = Fix the dial, seat the part with a light pull, and start a new log.
 reason-straight-and-back =
-    .headline = Straight up to { $top_force } and back, as far as the readings can tell. It held this pull once.
+    .opening = It ran straight up to { $top_force } and back, as far as the readings can tell. They would show a permanent set over { $shown }.
+    .headline = It held this pull once. That gives it no rating.
+reason-slack =
+    .caution = Up to { $slack } the part was taking up slack. Those readings are left out of the straight line.
 reason-throat-not-read =
+    .headline = The throat was not read before and after, so nobody knows whether it opened.
     .caution = Read the throat before and after with a caliper, at slack.
+reason-throat-shrank =
+    .headline = The throat reads { $shrank } smaller than before. A pull does not close a hook: one of the readings is wrong.
+    .caution = Read the throat again between the same two marks.
 reason-bleeds =
     .caution = It lost over a hundredth of the force a minute. A pump that leaks does that, and so does a part that creeps: block the ram off and see which.
 reason-what-it-proves =
     .caution = { proves } { does-not-prove }
 
 sign-bend = it left the straight line at { $at }, between { OWN($low, digits: 3) } and { OWN($high, digits: 3) }
-sign-set = it stayed open by { $set }
+sign-set = it stayed open by { $set }, give or take { OWN($doubt, digits: 2) }
 sign-throat = the throat opened { $growth }
 
 ## The working
@@ -73,15 +92,16 @@ step-stiffness = Stiffness of the straight part
     .numbers = { $readings_used } readings
     .result = { $stiffness }
 step-scatter = Scatter of a gap reading
-    .formula = 1.4826 × median distance from the line
+    .formula = standard deviation about the straight line, at least the smallest step over √12
+    .numbers = { $freedom } degrees of freedom
     .result = { $scatter }
 step-break = Test for a break
     .formula = Student's t one-sided; a break counts under { $level } after the number of places tried
     .numbers = t = { $t }, { $places } places
     .result = chance { $chance }
 step-set = Permanent set
-    .formula = gap after letting off − line at that force; counts over { $times } × its doubt
-    .numbers = doubt { $doubt }
+    .formula = gap after letting off − gap on the first rise at the same force; Student's t one-sided at { $level }
+    .numbers = { $freedom } degrees of freedom; counts over { OWN($decides) }, surely shown over { OWN($shown) }
     .result = { $permanent_set }
 step-bleed = Force lost while holding
     .formula = median of slopes of force on time
@@ -94,6 +114,7 @@ step-throat = Throat
 
 absent-nowhere-seen = nowhere seen
 absent-nothing-after = no reading after letting off
+absent-nothing-before = no reading before the pull at that force
 absent-no-times = no times in the hold
 absent-not-read-twice = not read twice
 
