@@ -9,6 +9,7 @@ note-saddle-live-side-u = Saddle on the live side, U-bolt on the dead side.
 note-printed-spacing-six-rope = The printed spacing is six rope diameters.
 note-up-1-2-federal = Up to 1/2 in the federal table asks for 3 clips. A Canadian clip table prints 2 for 5/16 to 7/16 in: use 3, and turn back more rope than it prints for 2.
 note-us-navy-text-counts = A US Navy text counts clips as 3 × diameter in inches + 1, rounded up: one fewer than the federal table from 1 in up. Take the larger count.
+note-more-clips-longer-tail = Where a source asks for one clip more, its tail is longer in the same measure. Take the larger count and the longer tail together.
 note-after-first-load-tighten = After the first load, tighten again to the torque.
 note-printed-1-2-smaller = Printed for 1/2 in and smaller.
 note-holds-1-2-smaller = Holds for 1/2 in and smaller.
