@@ -208,7 +208,7 @@ ANCHORS = [
     ),
     (
         "wire-rope-clips",
-        {"size_in": "1", "quantity": "clips_drop_forged"},
+        {"size_in": "1", "quantity": "clips_drop_forged", "source": "osha-1918"},
         "5",
         "29 CFR 1918 App. II Table 1",
     ),
