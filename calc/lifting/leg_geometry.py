@@ -66,3 +66,12 @@ def legs_that_count(legs: int) -> int:
     carry half where the picks stand unevenly.
     """
     return min(legs, 2)
+
+
+def legs_that_carry(legs: int, flexible: bool) -> int:
+    """Legs taken to carry a load that is stiff, or that is said to give until three legs pull.
+
+    >>> legs_that_carry(4, False), legs_that_carry(4, True), legs_that_carry(2, True)
+    (2, 3, 2)
+    """
+    return min(legs, 3) if flexible else legs_that_count(legs)

@@ -2,7 +2,8 @@
 
 A string of parts from the overhead support to the load. Every part carries the whole load, or its leg's share of it;
 none adds to another. The string holds what its weakest part holds, and one part that may not be used stops it
-(calc.lifting.path_items).
+(calc.lifting.path_items). A part that cannot be rated leaves the whole string unknown; a part that is overloaded stops it,
+whatever is known of the others.
 """
 
 from __future__ import annotations
@@ -16,9 +17,10 @@ from calc.comparing import exceeds
 from calc.declaration import Citation, Figure, Result, Step, Worksheet, step
 from calc.figures.paths import BarKind, PathBar, PathWords, path_figure
 from calc.inputs import Bounds, Given, QuantityInput, RowsInput
-from calc.lifting.leg_geometry import Flatness, flatness, legs_that_count
+from calc.lifting.leg_geometry import Flatness, flatness
 from calc.lifting.path_items import (
     ALTERED,
+    EYEBOLTS,
     WORDS,
     ItemRating,
     PartName,
@@ -26,8 +28,9 @@ from calc.lifting.path_items import (
     path_item_inputs,
     rate_item,
     read_items,
+    string_inputs,
 )
-from calc.reasons import Reason, caution, note, stop, within
+from calc.reasons import Reason, caution, note, over, stop, within
 from calc.words.facts import (
     Absent,
     Fact,
@@ -46,11 +49,15 @@ from calc.words.writer import Writer
 
 @dataclass(frozen=True)
 class PathPart:
-    """One part under the load: what one of them feels [kg], what load on the string it allows [kg] or None."""
+    """One part under the load: what one of them feels [kg], what load on the string it allows [kg] or None; and what load it
+    would allow at most, whatever else stands in its way.
+    """
 
     rating: ItemRating
+    load_kg: float
     pull_kg: float
     allows_kg: float | None
+    at_most_kg: float | None
 
     @property
     def item(self) -> PathItem:
@@ -59,9 +66,13 @@ class PathPart:
 
     @property
     def share(self) -> float | Absent:
-        """Part of its usable rating that the load takes [-]."""
-        rating_kg = self.rating.rating_kg
-        return absent("may-not-be-used") if rating_kg is None else self.pull_kg / rating_kg
+        """Part of what it allows that the load takes [-]."""
+        return absent("may-not-be-used") if self.allows_kg is None else self.load_kg / self.allows_kg
+
+    @property
+    def overloaded(self) -> bool:
+        """Whether the load is over what the part would allow even if nothing else stood in its way."""
+        return self.at_most_kg is not None and exceeds(self.load_kg, self.at_most_kg)
 
     @property
     def flatness(self) -> Flatness:
@@ -72,9 +83,14 @@ class PathPart:
 def part_under(item: PathItem, load_kg: float) -> PathPart:
     """A part with the load [kg] on the string: each of its legs that count takes load / (legs x sin angle)."""
     rating = rate_item(item)
-    share_of_load = 1.0 / (legs_that_count(item.legs) * math.sin(math.radians(item.angle_deg)))
-    allows = None if rating.rating_kg is None else rating.rating_kg / share_of_load
-    return PathPart(rating, load_kg * share_of_load, allows)
+    share_of_load = 1.0 / (item.counted_legs * math.sin(math.radians(item.angle_deg)))
+    allows_kg = None if rating.rating_kg is None else rating.rating_kg / share_of_load
+    if allows_kg is not None and rating.whole_kg is not None:
+        allows_kg = min(allows_kg, rating.whole_kg)
+    at_most_kg = None if rating.at_most_kg is None else rating.at_most_kg / share_of_load
+    return PathPart(
+        rating, load_kg, load_kg * share_of_load, allows_kg, at_most_kg if allows_kg is None else allows_kg
+    )
 
 
 @dataclass(frozen=True)
@@ -82,7 +98,10 @@ class Found:
     """What each part of the string feels, and what the whole holds.
 
     first -- the part that gives first, or the one that stops the string
+    use -- what the reader said of the whole string; empty where nothing
     """
+
+    use: str
 
     load_kg: float
     parts: tuple[PathPart, ...]
@@ -107,7 +126,10 @@ def find(given: Given) -> Found:
         first = min(blocked, key=lambda part: part.rating.standing != "stop")
     else:
         capacity_kg, first = min(allowed, key=lambda pair: pair[0])
+    if not blocked and any(part.flatness == "too-flat" for part in parts):
+        capacity_kg = absent("legs-too-flat")
     return Found(
+        given.text("use"),
         load_kg,
         parts,
         first,
@@ -124,8 +146,8 @@ def judge(found: Found) -> tuple[Reason, ...]:
     return (
         *_blocked_parts(found),
         *_altered(found),
-        *_load(found),
         *_flat_legs(found),
+        *_load(found),
         *_lessons(found),
         note("marks-govern", "mandatory"),
     )
@@ -155,10 +177,14 @@ def _altered(found: Found) -> tuple[Reason, ...]:
 def _load(found: Found) -> tuple[Reason, ...]:
     """What the load says of the string's capacity."""
     if isinstance(found.capacity_kg, Absent):
-        return ()
+        return tuple(
+            Reason("part-overloaded", "stop", {"part": part.item.label}, part=place)
+            for place, part in enumerate(found.parts)
+            if part.overloaded
+        )
     used = share(found.load_kg / found.capacity_kg)
     if exceeds(found.load_kg, found.capacity_kg):
-        return (stop("over-string", used=used),)
+        return (over("over-string", used=used),)
     return (within("inside-string", used=used),)
 
 
@@ -166,8 +192,7 @@ def _flat_legs(found: Found) -> tuple[Reason, ...]:
     """Legs that lie too flat, or flat."""
     low = next((part for part in found.parts if part.flatness == "too-flat"), None)
     if low is not None:
-        barred = isinstance(found.capacity_kg, Absent)
-        return (stop("legs-too-flat-beside" if barred else "legs-too-flat", part=low.item.label),)
+        return (stop("legs-too-flat-beside" if found.blocked else "legs-too-flat", part=low.item.label),)
     return (caution("legs-flat"),) if any(part.flatness == "flat" for part in found.parts) else ()
 
 
@@ -178,6 +203,10 @@ def _lessons(found: Found) -> tuple[Reason, ...]:
         reasons.append(note("alike-in-line"))
     if any(part.item.legs > 1 for part in found.parts):
         reasons.append(note("legs-share-by-angle"))
+    if any(part.item.legs > part.item.counted_legs for part in found.parts):
+        reasons.append(note("stiff-load-hangs-on-two"))
+    if any(part.item.kind in EYEBOLTS for part in found.parts):
+        reasons.append(note("stands-upright", "mandatory"))
     if any(part.rating.from_memory for part in found.parts):
         reasons.append(caution("rating-from-memory"))
     return tuple(reasons)
@@ -190,7 +219,7 @@ def work(found: Found) -> tuple[Step, ...]:
 
 def _pull_step(part: PathPart) -> Step:
     item = part.item
-    counted = legs_that_count(item.legs)
+    counted = item.counted_legs
     return step(
         "pull-alone" if counted == 1 and item.angle_deg == 90.0 else "pull-of-legs",
         part=item.label,
@@ -256,7 +285,8 @@ def cite(found: Found) -> tuple[Citation, ...]:
 WORKSHEET = Worksheet(
     name="load-path",
     inputs=(
-        QuantityInput("load", dimension="weight", bounds=Bounds(above=0, at_most=2_000_000)),
+        QuantityInput("load", dimension="weight", bounds=Bounds(above=0, at_most=2_000_000), sense="demand"),
+        *string_inputs(),
         RowsInput("items", columns=path_item_inputs(), bounds=Bounds(at_least=1, at_most=40)),
     ),
     results=(
@@ -276,9 +306,17 @@ WORKSHEET = Worksheet(
     large="capacity",
     example={
         "load": "3,900 lb",
+        "use": "plain",
+        "load_kind": "stiff",
         "items": [
             {"label": "chain hoist", "kind": "hoist", "condition": "marked-good", "rating": "3 short tons"},
-            {"label": "top ring", "kind": "ring", "condition": "marked-good", "rating": "12,300 lb"},
+            {
+                "label": "top ring",
+                "kind": "ring",
+                "condition": "marked-good",
+                "grade": "80",
+                "rating": "12,300 lb",
+            },
             {
                 "label": "sling legs",
                 "kind": "chain",

@@ -2,16 +2,18 @@
 
 Question of the trade: what may this hook, shackle or chain carry as it is used here, or why may it not be used at
 all? Ratings come from the mark on the part, or else from the tables by kind, grade and size (calc.ratings). Grade 30,
-43 and 70 chain does not lift (ASTM A413, scope). A part that is unmarked, worn, welded, heated, bent or home-made has
-no rating that this book can give back: it blocks the string. Used by load-path and by pull-trial; the words stand in
-shared/path-items, those of shares in shared/hitch-shares and shared/chain-heat (WORDS).
+43 and 70 chain does not lift (ASTM A413, scope). An altered part is forbidden; one that is unmarked, worn or not looked at
+cannot be rated, nor can one whose use nobody has told: whether it is pulled in line, choked, bent or hot. Used by load-path
+and by pull-trial; the words stand in shared/path-items, those of shares in shared/hitch-shares and shared/chain-heat (WORDS).
 """
 
 from __future__ import annotations
 
-from collections.abc import Callable
-from dataclasses import dataclass
-from typing import Literal
+import math
+from collections.abc import Callable, Iterator
+from dataclasses import dataclass, replace
+from functools import partial
+from typing import Literal, TypeVar
 
 from calc.comparing import exceeds
 from calc.declaration import Citation
@@ -27,15 +29,22 @@ from calc.inputs import (
     QuantityInput,
     TextInput,
 )
+from calc.lifting.condition import ALTERED, CONDITIONS, GOOD, NOT_LOOKED_AT, condition_of
 from calc.lifting.hitch_factors import Share, bend_share, bent_too_hard, choke_angle_share, choker_share
+from calc.lifting.leg_geometry import legs_that_carry
+from calc.marks import GradeMark, may_lift, read_grade
 from calc.quantities import NotReadable, fraction_text, from_si, read_quantity, to_si
 from calc.ratings import (
+    METRIC_LIFTING_GRADES,
     TIE_DOWN_ONLY_GRADES,
     NotRated,
     Rating,
     chain_lifting_leg,
+    chain_lifting_printed,
     chain_tie_down,
     inch_size,
+    metric_chain_leg,
+    metric_chain_printed,
     rating_of,
     shackle,
 )
@@ -63,9 +72,34 @@ KINDS = (
     "hoist",
     "other",
 )
-CONDITIONS = ("marked-good", "unmarked", "worn", "welded", "heated", "bent", "home-made")
-ALTERED = ("welded", "heated", "bent", "home-made")
-"""Conditions of a part that is no longer what its maker tested."""
+
+LOAD_KINDS = ("stiff", "flexible")
+"""A stiff load can hang on two of three or four legs; a flexible one settles into three."""
+
+USES = ("plain", "not-straight", "hot-or-cold", "both")
+"""What the reader says of the whole string: every part in line, unbent, unchoked and neither hot nor cold; or which not."""
+_IN_LINE_USES = ("plain", "hot-or-cold")
+_SHOP_WARM_USES = ("plain", "not-straight")
+COLDEST_PLAIN_F, HOTTEST_PLAIN_F = 32.0, 120.0
+"""Between these [deg F] no part of any kind loses anything: inside every row of tables/sling-temperature-limits and the
+first rows of both chain rules (a test holds it)."""
+
+HITCHES = ("straight", "choked", "bent", "choked-and-bent")
+"""How a sling runs: straight, choked about the load, bent round a pin or corner, or both."""
+
+TABLE_ROPE = "6x19-iwrc-eips-pressed"
+"""The one rope of tables/wire-rope that is rated as a sling: 6x19, independent wire rope core, extra improved plow steel,
+pressed eyes."""
+ROPE_CLASSES = (TABLE_ROPE, "other")
+
+MARK_AGREES = 0.05
+"""A mark and the table are one figure up to this difference [-]: roundings between pounds, tonnes and preferred numbers
+(our own bound, no source). The lower counts. Further apart one of them was misread, and both are refused."""
+
+EYEBOLT_SHARES = ((5.0, 1.0), (30.0, 0.55), (45.0, 0.30))
+"""Pull off the shank of an eyebolt with shoulder, up to so far [deg], and what is left of its rating [-]. Two suppliers'
+angle tables print 80 % at 15, 65 % at 30 and 30 % at 45 degrees, a third 55 % at 15; copies, not read in ASME B18.15. The
+lower counts, and between two printed angles the flatter one."""
 
 IN_LINE_DEG = 5.0
 """A pull up to this far off line counts as in line (WAC 296-155-33905 Fig. 17, first band for shackles; taken for
@@ -75,9 +109,19 @@ FARTHEST_OFF_LINE_DEG = 90.0
 _SLACK = 1e-9
 
 _CHAIN_LIKE = ("chain", "hook")
+_CHAIN_MARKED = (*_CHAIN_LIKE, "ring")
+_GRADED = (*_CHAIN_MARKED, "shackle")
+EYEBOLTS = ("eyebolt", "eyebolt-plain")
 _ROPE_KINDS = ("wire-rope", "fibre-rope", "web-sling", "chain")
+_RIGID_KINDS = tuple(kind for kind in KINDS if kind not in _ROPE_KINDS)
 _OF_THE_GRADE = ("not-rated-grade-not-lifting", "not-rated-grade-not-of-shackles")
 """Why the tables do not rate a part, where that lies with its grade."""
+_NOT_READABLE = (
+    "not-rated-size-not-readable",
+    "not-rated-metric-size-not-readable",
+    "not-rated-thread-not-readable",
+)
+"""Why the tables do not rate a part, where its size was not understood."""
 
 
 @dataclass(frozen=True)
@@ -109,6 +153,10 @@ class PathItem:
     legs -- how many of it work side by side; angle_deg -- of those legs from the horizontal (90 = straight down)
     side_angle_deg -- how far the pull is off the part's own line; temperature_degc -- None: as in the shop
     choke_angle_deg -- angle of the choke if it chokes; bend_ratio -- object over rope diameter if it bends round
+    off_shank_deg -- how far its legs, or those beside it, pull an upright eyebolt off its shank
+    flexible -- whether the load is said to give, so that three legs carry it
+    open -- what nobody has said of its use, by code: `line-not-said`, `hitch-not-said`, `temperature-not-said`, or
+      `bend-without-rule`
     path -- where it stands in the inputs, such as items[2]
     """
 
@@ -123,13 +171,29 @@ class PathItem:
     temperature_degc: float | None = None
     choke_angle_deg: float | None = None
     bend_ratio: float | None = None
-    condition: str = "marked-good"
+    condition: str = GOOD
+    rope_class: str = ""
+    off_shank_deg: float = 0.0
+    flexible: bool = False
+    open: tuple[str, ...] = ()
     path: str = ""
 
     @property
+    def mark(self) -> GradeMark:
+        """What its grade mark says; nothing for a kind that carries none."""
+        if self.kind not in _GRADED:
+            return read_grade("")
+        return read_grade(self.grade, "shackle" if self.kind == "shackle" else "chain")
+
+    @property
+    def counted_legs(self) -> int:
+        """How many of its legs are taken to carry the load."""
+        return legs_that_carry(self.legs, self.flexible)
+
+    @property
     def ties_down_only(self) -> bool:
-        """Whether its grade never lifts."""
-        return self.grade in TIE_DOWN_ONLY_GRADES
+        """Whether its mark can name a grade that never lifts."""
+        return self.kind != "shackle" and any(grade in TIE_DOWN_ONLY_GRADES for grade in self.mark.grades)
 
 
 @dataclass(frozen=True)
@@ -138,11 +202,15 @@ class ItemRating:
 
     straight_kg -- its rating in a straight pull, as marked or printed; rating_kg -- after every share below, the
     figure to use; both None if it may not be used, with the standing (stop or unknown) and why
+    whole_kg -- printed for a whole sling of its legs, after the same shares; None where nothing is printed
+    at_most_kg -- what it could carry at most, whatever else stands in its way; None if nothing says it
     printed -- the mark or cell as a message; from_memory -- the table row was not seen in its source's text
     """
 
     item: PathItem
     rating_kg: float | None = None
+    whole_kg: float | None = None
+    at_most_kg: float | None = None
     straight_kg: float | None = None
     printed: Message | None = None
     shares: tuple[Share, ...] = ()
@@ -184,66 +252,177 @@ def first_in_sentence(why: Message) -> Message:
 # ------------------------------------------------------------------------------------------ inputs
 
 
+def string_inputs() -> tuple[Input, ...]:
+    """What is asked of the string as a whole."""
+    return (
+        ChoiceInput("use", choices=USES, required=False),
+        ChoiceInput("load_kind", choices=LOAD_KINDS, default="stiff"),
+    )
+
+
 def path_item_inputs() -> tuple[Input, ...]:
     """The columns that describe one part of the string."""
     turn = Bounds(at_least=0, at_most=180)
     return (
         TextInput("label", required=False),
         ChoiceInput("kind", choices=KINDS),
-        ChoiceInput("condition", choices=CONDITIONS),
+        ChoiceInput("condition", choices=CONDITIONS, required=False),
         QuantityInput(
-            "rating", dimension="weight", bounds=Bounds(above=0, at_most=2_000_000), required=False
+            "rating",
+            dimension="weight",
+            bounds=Bounds(above=0, at_most=2_000_000),
+            required=False,
+            sense="capacity",
         ),
-        TextInput("grade", required=False, shown_when={"kind": ("chain", "hook", "ring", "shackle")}),
+        TextInput("grade", required=False, shown_when={"kind": _GRADED}),
         TextInput("size", required=False),
+        ChoiceInput("rope_class", choices=ROPE_CLASSES, required=False, shown_when={"kind": ("wire-rope",)}),
         CountInput("legs", bounds=Bounds(at_least=1, at_most=4), default="1"),
-        QuantityInput("angle", dimension="angle", bounds=Bounds(above=0, at_most=90), default="90"),
-        QuantityInput("side_angle", dimension="angle", bounds=turn, default="0"),
+        QuantityInput("angle", dimension="angle", bounds=Bounds(above=0, at_most=90), required=False),
+        QuantityInput(
+            "side_angle",
+            dimension="angle",
+            bounds=turn,
+            required=False,
+            shown_when={"kind": _RIGID_KINDS},
+            sense="demand",
+        ),
+        ChoiceInput("hitch", choices=HITCHES, required=False, shown_when={"kind": _ROPE_KINDS}),
         QuantityInput(
             "temperature", dimension="temperature", bounds=Bounds(at_least=-459, at_most=3000), required=False
         ),
         QuantityInput(
-            "choke_angle", dimension="angle", bounds=turn, required=False, shown_when={"kind": _ROPE_KINDS}
+            "choke_angle",
+            dimension="angle",
+            bounds=turn,
+            required=False,
+            shown_when={"kind": _ROPE_KINDS, "hitch": ("choked", "choked-and-bent")},
         ),
         NumberInput(
             "bend_ratio",
             bounds=Bounds(above=0, at_most=1000),
             required=False,
-            shown_when={"kind": ("wire-rope",)},
+            shown_when={"kind": ("wire-rope",), "hitch": ("bent", "choked-and-bent")},
         ),
     )
 
 
 def read_items(given: Given, name: str = "items") -> tuple[PathItem, ...]:
-    """The parts of the string, in the order given. Refuses a grade or size that the tables do not know, by its box."""
-    return tuple(_read_item(row, number) for number, row in enumerate(given.rows(name), 1))
+    """The parts of the string, in the order given. Refuses, by its box, a grade or size that is not understood, a mark that
+    contradicts the table, and what contradicts the string's own use.
+    """
+    use, flexible = given.text("use"), given.text("load_kind") == "flexible"
+    items = [_read_item(row, place, use, flexible) for place, row in enumerate(given.rows(name), 1)]
+    return tuple(
+        replace(item, off_shank_deg=_off_shank_deg(items[max(place - 1, 0) : place + 2]))
+        if item.kind in EYEBOLTS
+        else item
+        for place, item in enumerate(items)
+    )
 
 
-def _read_item(row: Given, place: int) -> PathItem:
+def _off_shank_deg(beside: list[PathItem]) -> float:
+    """How far legs among an eyebolt and the parts next to it pull it off its shank [deg], standing upright: a leg at an angle
+    from the horizontal pulls 90 degrees less that angle off it (statics).
+    """
+    return max(90.0 - item.angle_deg for item in beside)
+
+
+def _read_item(row: Given, place: int, use: str, flexible: bool) -> PathItem:
     kind = row.text("kind")
+    straight, cool = use in _IN_LINE_USES, use in _SHOP_WARM_USES
+    sling = kind in _ROPE_KINDS
+    if cool and row.has("temperature"):
+        raise row.refuse("temperature", "said-to-be-cool")
+    hitch = _hitch(row, straight) if sling else ""
+    off_deg = None if sling else _side_angle(row, straight)
     item = PathItem(
         label=row.text("label") or message("part-by-place", place=place, kind=Option("items-kind", kind)),
         kind=kind,
-        grade=row.text("grade").upper().removeprefix("GRADE").removeprefix("G").strip(),
+        grade=row.text("grade"),
         size=row.text("size"),
         rating_kg=row.maybe("rating"),
         legs=row.count("legs"),
-        angle_deg=row.si("angle"),
-        side_angle_deg=row.si("side_angle"),
+        angle_deg=_leg_angle(row),
+        side_angle_deg=off_deg or 0.0,
         temperature_degc=row.maybe("temperature"),
-        choke_angle_deg=row.maybe("choke_angle"),
-        bend_ratio=row.maybe("bend_ratio"),
-        condition=row.text("condition"),
+        choke_angle_deg=row.si("choke_angle") if "choked" in hitch else None,
+        bend_ratio=row.si("bend_ratio") if "bent" in hitch and kind == "wire-rope" else None,
+        condition=condition_of(row),
+        rope_class=row.text("rope_class"),
+        flexible=flexible,
+        open=tuple(_open(row, hitch, off_deg, cool)),
         path=row.path,
     )
-    if item.rating_kg is None and item.size and not item.ties_down_only:
-        try:
-            table_rating(item)
-        except NotRated as reason:
-            raise _refusal(row, item, reason.why) from reason
-        except Blocked:
-            pass
+    if item.mark.given and not item.mark.understood:
+        raise row.refuse("grade", "shackle-grade-not-known" if kind == "shackle" else "grade-not-known")
+    _refuse_contradictions(row, item)
     return item
+
+
+def _hitch(row: Given, straight: bool) -> str:
+    """How a sling runs, as the string or the part says; empty where neither does."""
+    hitch = row.text("hitch")
+    if straight and hitch not in ("", "straight"):
+        raise row.refuse("hitch", "said-to-be-straight")
+    said = "straight" if straight else hitch
+    for box, word in (("choke_angle", "choked"), ("bend_ratio", "bent")):
+        if row.has(box) and said and word not in said:
+            raise row.refuse(box, "hitch-says-otherwise")
+    return said
+
+
+def _side_angle(row: Given, straight: bool) -> float | None:
+    """The pull off a rigid part's own line [deg]; None where nobody has said it."""
+    off_deg = row.maybe("side_angle")
+    if straight and off_deg:
+        raise row.refuse("side_angle", "said-to-be-straight")
+    return 0.0 if straight else off_deg
+
+
+def _leg_angle(row: Given) -> float:
+    """The angle of the legs from the horizontal [deg]; one part by itself hangs straight down."""
+    if row.count("legs") > 1:
+        if not row.has("angle"):
+            raise row.refuse("angle", "angle-missing")
+        return row.si("angle")
+    if row.has("angle") and row.si("angle") < 90.0:
+        raise row.refuse("angle", "one-hangs-straight")
+    return 90.0
+
+
+def _open(row: Given, hitch: str, off_deg: float | None, cool: bool) -> Iterator[str]:
+    """What nobody has said of a part's use, and what no rule covers."""
+    if row.text("kind") in _ROPE_KINDS:
+        if not hitch:
+            yield "hitch-not-said"
+        if "bent" in hitch and row.text("kind") != "wire-rope":
+            yield "bend-without-rule"
+    elif off_deg is None:
+        yield "line-not-said"
+    if not cool and not row.has("temperature"):
+        yield "temperature-not-said"
+
+
+def _refuse_contradictions(row: Given, item: PathItem) -> None:
+    """A size or grade that the tables do not know is refused by its box where they are to rate the part; so is a mark that is
+    not what the table prints for it.
+    """
+    if not item.size or item.ties_down_only:
+        return
+    try:
+        found = table_rating(item)
+    except NotRated as reason:
+        if item.rating_kg is None or reason.why.code in _NOT_READABLE:
+            raise _refusal(row, item, reason.why) from reason
+        return
+    except Blocked:
+        return
+    marked, printed = item.rating_kg, found.working_load_limit_kg
+    if marked is None:
+        return
+    if exceeds(marked, printed * (1 + MARK_AGREES)) or exceeds(printed, marked * (1 + MARK_AGREES)):
+        raise row.refuse("rating", "mark-against-table", printed=found.cell, part=item.label)
 
 
 def _refusal(row: Given, item: PathItem, reason: Message) -> BadInput:
@@ -265,21 +444,51 @@ def table_rating(item: PathItem, use: Use = "lift") -> Rating:
     finder = _FINDERS.get(item.kind)
     if finder is None or not item.size:
         raise Blocked("unknown", "without-rating")
-    if item.kind in (*_CHAIN_LIKE, "shackle") and not item.grade:
+    if item.kind in (*_CHAIN_LIKE, "shackle") and not item.mark.given:
         raise Blocked("unknown", "without-grade")
     if use == "tie-down" and item.kind in _CHAIN_LIKE:
-        return chain_tie_down(item.grade, item.size)
+        return chain_tie_down(item.mark.grades[0], item.size)
     return finder(item)
 
 
 def _chain(item: PathItem) -> Rating:
-    return chain_lifting_leg(item.grade, item.size)
+    """The lowest of what the tables print for the grades that the mark can name."""
+    found: list[Rating] = []
+    silent: list[NotRated] = []
+    for grade in item.mark.grades:
+        try:
+            found.append(
+                metric_chain_leg(grade, item.size)
+                if grade in METRIC_LIFTING_GRADES
+                else chain_lifting_leg(grade, item.size)
+            )
+        except NotRated as reason:
+            silent.append(reason)
+    if not found:
+        raise silent[0]
+    return min(found, key=lambda rating: rating.working_load_limit_kg)
+
+
+def _whole_sling_kg(item: PathItem) -> float | None:
+    """What the tables print for a whole chain sling of its legs at exactly its angle [kg]; None where they print nothing."""
+    if item.kind != "chain" or item.legs == 1 or not item.size:
+        return None
+    printed: list[float] = []
+    for grade in item.mark.grades:
+        whole = metric_chain_printed if grade in METRIC_LIFTING_GRADES else chain_lifting_printed
+        try:
+            cell = whole(grade, item.size, item.legs, item.angle_deg)
+        except NotRated:
+            continue
+        printed += [cell.working_load_limit_kg] if cell else []
+    return min(printed, default=None)
 
 
 def _shackle(item: PathItem) -> Rating:
-    if item.grade not in ("A", "B"):
-        raise NotRated("grade-not-of-shackles", grade=item.grade)
-    return shackle(item.grade, item.size)
+    grade = item.mark.grades[0]
+    if grade not in ("A", "B"):
+        raise NotRated("grade-not-of-shackles", grade=grade)
+    return shackle(grade, item.size)
 
 
 def _eyebolt(item: PathItem) -> Rating:
@@ -297,6 +506,8 @@ def _eyebolt(item: PathItem) -> Rating:
 
 
 def _wire_rope(item: PathItem) -> Rating:
+    if item.rope_class != TABLE_ROPE:
+        raise Blocked("unknown", "rope-of-another-class" if item.rope_class else "without-rope-class")
     key = {"rope": "6x19_eips_iwrc", "quantity": "sling_vertical"}
     size_in = inch_size("wire-rope", item.size, **key)
     return rating_of(table("wire-rope").one(size_in=size_in, **key))
@@ -313,14 +524,69 @@ _FINDERS: dict[str, Callable[[PathItem], Rating]] = {
 
 
 def rate_item(item: PathItem, use: Use = "lift") -> ItemRating:
-    """What one part may carry as it is used here, or why it may not be used. Never a rating for an altered part."""
+    """What one part may carry as it is used here, or why it may not be used. Never a rating for an altered part.
+
+    All that stands against it is heard: what forbids it is told before what leaves it unknown.
+    """
+    against = [*_against(item, use)]
+    straight = _heard(lambda: _straight(item, use), against)
+    shares: list[Share] = []
+    for rule in (_side_shares, _heat_shares, _hitch_shares):
+        shares += _heard(partial(rule, item), against) or ()
+    left = math.prod(share.share for share in shares)
+    at_most_kg = None if straight is None else straight.rating_kg * left
+    if straight is None or at_most_kg is None or against:
+        worst = min(against, key=lambda barred: barred.standing != "stop")
+        return ItemRating(item, at_most_kg=at_most_kg, why=worst.why(item.label), standing=worst.standing)
+    whole_kg = _whole_sling_kg(item) if use == "lift" else None
+    return ItemRating(
+        item,
+        at_most_kg,
+        None if whole_kg is None else whole_kg * left,
+        at_most_kg,
+        straight.rating_kg,
+        straight.printed,
+        tuple(shares),
+        from_memory=straight.from_memory or _off_line_deg(item) > IN_LINE_DEG,
+        citations=(*straight.citations, *(cited for share in shares for cited in share.citations)),
+    )
+
+
+def _against(item: PathItem, use: Use) -> Iterator[Blocked]:
+    """What stands against a part by its condition, its mark, and what nobody has said of its use."""
+    if item.condition != GOOD:
+        yield Blocked("stop" if item.condition in ALTERED else "unknown", item.condition)
+    if item.kind in _CHAIN_MARKED and use == "lift":
+        yield from _against_mark(item)
+    for code in item.open:
+        yield Blocked("unknown", code)
+
+
+def _against_mark(item: PathItem) -> Iterator[Blocked]:
+    """What stands against lifting with a part by its chain mark."""
+    grades = item.mark.grades
+    if not item.mark.given:
+        if item.rating_kg is not None:
+            yield Blocked("unknown", "without-grade")
+    elif item.ties_down_only:
+        named = next(grade for grade in grades if grade in TIE_DOWN_ONLY_GRADES)
+        yield Blocked("stop", "ties-down-only", grade=named)
+    elif not any(may_lift(grade) for grade in grades):
+        yield Blocked("unknown", "grade-without-use", grade=item.grade)
+
+
+_T = TypeVar("_T")
+
+
+def _heard(rule: Callable[[], _T], against: list[Blocked]) -> _T | None:
+    """What a rule gives; where it gives nothing, why goes to what stands against the part."""
     try:
-        return _rate(item, use)
+        return rule()
     except Blocked as barred:
-        return ItemRating(item, why=barred.why(item.label), standing=barred.standing)
+        against.append(barred)
     except NotRated as reason:
-        why = message("part-not-in-tables", part=item.label, reason=reason.why)
-        return ItemRating(item, why=why, standing="unknown")
+        against.append(Blocked("unknown", "not-in-tables", reason=reason.why))
+    return None
 
 
 @dataclass(frozen=True)
@@ -333,57 +599,63 @@ class _Straight:
     citations: tuple[Citation, ...] = ()
 
 
-def _rate(item: PathItem, use: Use) -> ItemRating:
-    if item.condition != "marked-good":
-        raise Blocked("unknown", item.condition)
-    if item.ties_down_only and use == "lift" and item.kind in (*_CHAIN_LIKE, "ring"):
-        raise Blocked("stop", "ties-down-only", grade=item.grade)
-    straight = _straight(item, use)
-    shares = (*_side_shares(item), *_heat_shares(item), *_hitch_shares(item))
-    rating_kg = straight.rating_kg
-    for share in shares:
-        rating_kg *= share.share
-    return ItemRating(
-        item,
-        rating_kg,
-        straight.rating_kg,
-        straight.printed,
-        shares,
-        from_memory=straight.from_memory,
-        citations=(*straight.citations, *(cited for share in shares for cited in share.citations)),
-    )
-
-
 def _straight(item: PathItem, use: Use) -> _Straight:
-    if item.rating_kg is not None:
-        return _Straight(item.rating_kg, message("as-marked"))
-    found = table_rating(item, use)
+    """The rating on the mark, or that of the tables; the lower where both are known."""
+    marked = None if item.rating_kg is None else _Straight(item.rating_kg, message("as-marked"))
+    try:
+        found = table_rating(item, use)
+    except (Blocked, NotRated):
+        if marked is None:
+            raise
+        return marked
+    if marked is not None and not exceeds(marked.rating_kg, found.working_load_limit_kg):
+        return marked
     return _Straight(
         found.working_load_limit_kg,
-        message("as-printed", cell=found.cell),
+        message("as-printed" if marked is None else "as-printed-under-its-mark", cell=found.cell),
         found.checked == "memory" or item.kind == "hook",
         (Citation(found.source, found.locator),),
     )
 
 
+def _off_line_deg(item: PathItem) -> float:
+    """How far a rigid part is pulled off its own line [deg]: as said, or as legs pull an upright eyebolt, the larger."""
+    return 0.0 if item.kind in _ROPE_KINDS else max(item.side_angle_deg, item.off_shank_deg)
+
+
 def _side_shares(item: PathItem) -> tuple[Share, ...]:
-    """Side load on shackles and eyebolts. Beyond the first band no figure was seen in text, so none is given."""
-    off_deg = item.side_angle_deg
+    """What a pull off its line leaves of a rigid part. A shackle beyond the first band has no figure seen in text."""
+    off_deg = _off_line_deg(item)
     off = Quantity(off_deg, "angle")
-    if item.kind == "eyebolt-plain" and off_deg > 0:
-        raise Blocked("stop", "without-shoulder")
+    if item.kind == "eyebolt-plain" and off_deg > _SLACK:
+        raise Blocked("stop", "without-shoulder", off=off)
     if off_deg <= IN_LINE_DEG + _SLACK:
         return ()
     if off_deg > FARTHEST_OFF_LINE_DEG + _SLACK:
         raise Blocked("stop", "pulled-too-far-off-line", off=off)
+    if item.kind == "eyebolt":
+        return (_eyebolt_share(off_deg),)
     raise Blocked("unknown", "pulled-off-line", off=off)
+
+
+def _eyebolt_share(off_deg: float) -> Share:
+    """What is left of the rating of an eyebolt with shoulder, pulled so far off its shank [deg]; forbidden past 45 degrees
+    (ASME B18.15 as an OSHA case study cites it, a copy).
+    """
+    for up_to_deg, left in EYEBOLT_SHARES:
+        if off_deg <= up_to_deg + _SLACK:
+            said = message("share-off-shank", off=Quantity(off_deg, "angle"))
+            return Share(
+                left, said, (Citation("wac-296-155", "296-155-56110(2)(b), reduce by the maker's table"),)
+            )
+    raise Blocked("stop", "pulled-too-far-off-shank", off=Quantity(off_deg, "angle"))
 
 
 def _heat_shares(item: PathItem) -> tuple[Share, ...]:
     if item.temperature_degc is None:
         return ()
     if item.kind in _CHAIN_LIKE:
-        return _chain_heat(item.grade, item.temperature_degc)
+        return _chain_heat(item.mark.grades, item.temperature_degc)
     rows = _HEAT_ROWS.get(item.kind, _SHACKLE_HEAT)
     low_degc, low_source = _limit(rows.cold, "use_above", strictest=max)
     high_degc, high_source = _limit(rows.hot, rows.hot_quantity, strictest=min)
@@ -402,11 +674,12 @@ def _limit(item: str, quantity: str, strictest: Callable[[list[float]], float]) 
     return strictest(values), Citation(row["source"], row["locator"])
 
 
-def _chain_heat(grade: str, at_degc: float) -> tuple[Share, ...]:
-    if not grade:
+def _chain_heat(grades: tuple[str, ...], at_degc: float) -> tuple[Share, ...]:
+    """What the stricter of both heat rules leaves, over every grade that the mark can name."""
+    if not grades:
         raise Blocked("unknown", "hot-without-grade")
     at = Quantity(at_degc, "temperature")
-    rules = (asme_rule(grade, at_degc), en_rule(grade, at_degc))
+    rules = [rule for grade in grades for rule in (asme_rule(grade, at_degc), en_rule(grade, at_degc))]
     for rule in rules:
         if rule.forbids:
             raise Blocked("stop", "forbidden-at-its-temperature", at=at, rule=rule.said)
@@ -414,7 +687,7 @@ def _chain_heat(grade: str, at_degc: float) -> tuple[Share, ...]:
             raise Blocked("stop", "weaker-for-good", at=at, rule=rule.said)
     known = [(rule.hot, rule) for rule in rules if rule.hot is not None]
     if not known:
-        raise Blocked("unknown", "without-heat-rule", at=at, grade=grade)
+        raise Blocked("unknown", "without-heat-rule", at=at, grade=grades[0])
     hot, rule = min(known, key=lambda pair: pair[0])
     return (Share(hot, rule.said, (rule.citation,) if rule.citation else ()),)
 
@@ -433,7 +706,10 @@ def _hitch_shares(item: PathItem) -> tuple[Share, ...]:
 __all__ = [
     "ALTERED",
     "CONDITIONS",
+    "EYEBOLTS",
     "KINDS",
+    "NOT_LOOKED_AT",
+    "TABLE_ROPE",
     "WORDS",
     "Blocked",
     "ItemRating",
@@ -444,5 +720,6 @@ __all__ = [
     "path_item_inputs",
     "rate_item",
     "read_items",
+    "string_inputs",
     "table_rating",
 ]

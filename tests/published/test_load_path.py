@@ -11,7 +11,7 @@ from calc.answering import answer
 
 def path(load: str, *items: dict[str, str]) -> dict[str, Any]:
     rows = [{"condition": "marked-good", **item} for item in items]
-    return answer("load-path", {"load": load, "items": rows}, "us")
+    return answer("load-path", {"load": load, "use": "plain", "items": rows}, "us")
 
 
 def test_a_pair_of_legs_holds_what_the_table_prints() -> None:
@@ -23,9 +23,13 @@ def test_a_pair_of_legs_holds_what_the_table_prints() -> None:
 def test_two_legs_rule_of_an_older_state_table() -> None:
     # Ohio 4123:1-3-08: alloy chain 1/2 in (11,250 lb), two legs at 60 degrees from the horizontal: 19,500 lb (exact
     # 19,486); 1/4 in (3,250 lb) at 30 degrees: 3,250 lb, as one leg.
-    pair = path("1,000 lb", {"kind": "chain", "rating": "11,250 lb", "legs": "2", "angle": "60"})
+    pair = path(
+        "1,000 lb", {"kind": "chain", "grade": "80", "rating": "11,250 lb", "legs": "2", "angle": "60"}
+    )
     assert pair["results"]["capacity"]["value"] == pytest.approx(19_500, abs=50)
-    flat = path("1,000 lb", {"kind": "chain", "rating": "3,250 lb", "legs": "2", "angle": "30"})
+    flat = path(
+        "1,000 lb", {"kind": "chain", "grade": "80", "rating": "3,250 lb", "legs": "2", "angle": "30"}
+    )
     assert flat["results"]["capacity"]["value"] == pytest.approx(3_250)
 
 

@@ -1,5 +1,18 @@
 # The parts of a string of rigging, as load-path and pull-trial ask for them and judge them. `$part` is a part's name.
 
+## What is asked of the string
+
+input-use = How the parts are used
+    .help = In line: no part is pulled sideways, choked, or bent round a pin or an edge. Left empty, nothing can be rated.
+option-use-plain = all in line, between 32 and 120 °F (0 and 49 °C)
+option-use-not-straight = some pulled sideways, choked or bent; none hot or cold
+option-use-hot-or-cold = all in line; some hotter or colder than that
+option-use-both = some pulled sideways, choked or bent, and some hot or cold
+input-load_kind = The load
+    .help = A stiff load can hang on two of three or four legs, whatever their number. Only one that gives settles into three.
+option-load_kind-stiff = stiff, such as an engine, a frame or a box
+option-load_kind-flexible = gives, such as a bundle of bars or a net
+
 ## What is asked of each part
 
 input-items-label = Part
@@ -17,33 +30,44 @@ option-items-kind-fibre-rope = Fibre rope sling
 option-items-kind-turnbuckle = Turnbuckle
 option-items-kind-hoist = Hoist, trolley or beam
 option-items-kind-other = Something else
-input-items-condition = Condition
-    .help = What you see. Any weld, heat, bend or missing mark counts.
-option-items-condition-marked-good = marked, and found good
-option-items-condition-unmarked = no readable mark
+input-items-condition = Mark and condition
+    .help = Read the mark or tag and look at all of it: any weld, heat, bend or missing mark counts. Left empty, it was not looked at.
+option-items-condition-marked-good = mark or tag readable, looked over and found good
+option-items-condition-unmarked = no readable mark or tag
 option-items-condition-worn = worn
-option-items-condition-welded = welded on
-option-items-condition-heated = heated
-option-items-condition-bent = bent or twisted
-option-items-condition-home-made = home-made
+option-items-condition-welded = welded on, or weld spatter on it
+option-items-condition-heated = heated, or with heat colour
+option-items-condition-bent = bent, twisted or stretched
+option-items-condition-home-made = home-made or mended
+option-items-condition-not-looked-at = not looked at
 input-items-rating = Rating on its mark or tag
-    .help = The mark governs. Left empty: looked up by kind, grade and size.
+    .help = The mark governs. Left empty: looked up by kind, grade and size. Where both are known they must agree.
 input-items-grade = Grade
-    .help = Chain and hooks: 80 or 100. Shackles: A or B.
+    .help = The mark as it stands on chain, hook or ring, such as 80 or G100. Shackles: A or B.
 input-items-size = Size
     .help = Such as 3/8, 10 mm. Eyebolts: the thread.
+input-items-rope_class = Wire rope by its tag
+    .help = The table rates one class only. Any other goes by the rating on its own tag.
+option-items-rope_class-6x19-iwrc-eips-pressed = 6×19, steel core (IWRC), extra improved plow steel (EIPS), pressed eyes
+option-items-rope_class-other = another class, core, grade or eye
 input-items-legs = How many side by side
-    .help = Legs of a sling that share the load at this place. Of four, two are counted.
+    .help = Legs of a sling that share the load at this place, and the shackles or eyebolts that those legs pull on.
 input-items-angle = Angle of those legs from the horizontal
-    .help = 90° for anything that hangs straight.
+    .help = Needed for two and more. An eyebolt is pulled off its shank by 90° less this angle.
 input-items-side_angle = Pull off its own line
-    .help = 0° for a pull in line with the bow of a shackle or the shank of an eyebolt.
+    .help = 0° for a pull in line with the bow of a shackle or the shank of an eyebolt. Asked only if some parts are pulled sideways.
+input-items-hitch = How the sling runs
+    .help = Asked only if some parts are pulled sideways, choked or bent.
+option-items-hitch-straight = straight from end to end
+option-items-hitch-choked = choked about the load
+option-items-hitch-bent = bent round a pin or a corner
+option-items-hitch-choked-and-bent = choked, and bent round a pin or a corner
 input-items-temperature = Its temperature in use
-    .help = Only if it works hot or very cold.
+    .help = Asked only if some parts work hot or cold: then of every part.
 input-items-choke_angle = Angle of the choke
-    .help = Only if the sling chokes the load: 180° runs straight through, 0° bends right back.
+    .help = 180° runs straight through, 0° bends right back.
 input-items-bend_ratio = Bend: object / rope diameter
-    .help = Only if the rope bends round a pin or a corner.
+    .help = What the rope bends round, over the rope.
 
 ## What a part without a name is called
 
@@ -66,22 +90,33 @@ part-by-place = { $place }. { $kind ->
 
 as-marked = as marked
 as-printed = printed { $cell }
+as-printed-under-its-mark = printed { $cell }, lower than its mark
+share-off-shank = pulled { PLACES($off, places: 0) } off its shank
 share-within-temperatures = within { $low } to { $high }
 
 ## Why a part may not be used
 
+part-not-looked-at = nobody has said that the mark of { $part } is readable and that it was found good
+part-line-not-said = nobody has said whether { $part } is pulled in its own line
+part-hitch-not-said = nobody has said whether { $part } runs straight, is choked or is bent round something
+part-temperature-not-said = nobody has said how hot or cold { $part } works
+part-bend-without-rule = { $part } is bent round a pin or a corner, and this book has no figure for what that leaves of it
 part-unmarked = { $part } has no readable mark, so nobody knows what it is
 part-worn = { $part } is worn: judge it by its limits first, and do not lift with it until it passes
 part-welded = { $part } was welded on, and no test in a shop gives its rating back
 part-heated = { $part } was heated, and no test in a shop gives its rating back
-part-bent = { $part } is bent or twisted, and straightening does not bring it back
+part-bent = { $part } is bent, twisted or stretched, and straightening does not bring it back
 part-home-made = { $part } is home-made: it has no maker who tested it
-part-ties-down-only = { $part } is grade { $grade }: it ties loads down and has no lifting rating
+part-ties-down-only = { $part } carries a mark that can mean grade { $grade }, which ties loads down and has no lifting rating
+part-grade-without-use = { $part } is marked { $grade }, and the tables do not say whether that grade lifts
+part-without-rope-class = { $part } has neither a rating from its tag nor a class of rope: nothing says what it holds
+part-rope-of-another-class = { $part } is not of the class that the table rates: read the rating from its tag, or do not use it
 part-without-rating = { $part } has no rating given: read it from the mark, or do not use the part
 part-without-grade = { $part } has no grade given: read it from the mark, or do not use the part
 part-not-in-tables = { $part } cannot be rated: { $reason }
-part-without-shoulder = { $part } has no shoulder: it takes a pull in line with its shank only
-part-pulled-off-line = { $part } is pulled { PLACES($off, places: 0) } off its line: its rating falls, and only the maker's table says how far. Turn it into line, or give the maker's figure for that angle as its rating with the pull set to 0°
+part-without-shoulder = { $part } has no shoulder and is pulled { PLACES($off, places: 0) } off its shank: it takes a pull in line with its shank only
+part-pulled-too-far-off-shank = { $part } is pulled { PLACES($off, places: 0) } off its shank; over 45° no eyebolt lifts
+part-pulled-off-line = { $part } is pulled { PLACES($off, places: 0) } off its line: its rating falls, and only the maker's table says how far. Turn it into line
 part-pulled-too-far-off-line = { $part } is pulled { PLACES($off, places: 0) } off its line; over 90° is not allowed
 part-outside-its-temperatures = { $part } is at { $at }, outside { $low } to { $high }: only its maker can say what is left
 part-hot-without-grade = { $part } works hot or cold, and its grade is not given: no heat rule can be read
@@ -94,3 +129,11 @@ not-rated-grade-not-of-shackles = grade { $grade } is not in the shackle table; 
 not-rated-thread-not-readable = size “{ $size }” { $reason }
 not-rated-thread-not-listed = size “{ $size }” is not in the eyebolt table; threads are { $threads } in
 refused-part-not-rated = is not rated: { $reason }. Or give the rating on the mark of { $part }.
+refused-grade-not-known = is not a mark that this book knows. Give it as it stands on the part, such as 80 or G100; leave it empty if it cannot be read.
+refused-shackle-grade-not-known = is not a grade of shackles that this book knows. It knows A and B, and the marks 4, 6 and 8; leave it empty if it cannot be read.
+refused-mark-against-table = does not agree with the { $printed } that the table prints for this kind, grade and size. One of them was misread. If the mark of { $part } is right, leave its size empty: the mark governs.
+refused-said-to-be-straight = says that this part is not in line, and above all parts are said to be in line. Change one of them.
+refused-said-to-be-cool = is a temperature of its own, and above no part is said to work hot or cold. Change one of them, or leave this empty.
+refused-hitch-says-otherwise = does not go with how the sling is said to run. Change one of them, or leave this empty.
+refused-angle-missing = is needed where several share the load. Give their angle from the horizontal, such as 60°.
+refused-one-hangs-straight = belongs to two or more legs: one part by itself hangs straight down. Give how many work side by side, or leave this empty.

@@ -33,8 +33,11 @@ reason-part-forbidden =
     .headline = Do not lift: { $why }.{ none-or-more }
     .caution = { $why }. Take it out of the string.
 reason-part-without-rating =
-    .headline = The whole string cannot be rated: { $why }.{ none-or-more }
-    .caution = { $why }. Take it out of the string.
+    .headline = The whole string cannot be rated: { $why }.{ none-or-more } Do not lift until every part is known.
+    .caution = { $why }. Find it out, or take the part out of the string.
+reason-part-overloaded =
+    .headline = Do not lift: the load is more than { $part } could take even if all else were in order. What else is not known does not matter.
+    .caution = The load is over what { $part } could take at most.
 reason-altered-part =
     .caution = A pull that an altered part survives proves only that pull. Cracks, hardness and fatigue give no warning.
 reason-over-string =
@@ -43,7 +46,7 @@ reason-over-string =
 reason-inside-string =
     .headline = { holds } Your load takes { $used } of it.
 reason-legs-too-flat =
-    .headline = { holds } But { $part } lies under 30° from the horizontal: do not lift like this.
+    .headline = Do not lift like this: { $part } lies under 30° from the horizontal. Use longer legs.
     .caution = No sling goes under 30° from the horizontal. Use longer legs.
 reason-legs-too-flat-beside =
     .caution = { reason-legs-too-flat.caution }
@@ -51,8 +54,13 @@ reason-alike-in-line =
     .caution = Two parts one after the other do not add: each carries the whole load, and the weaker one gives.
 reason-legs-share-by-angle =
     .caution = Legs share only by their angle, and the one ring or hook above them still carries the whole load.
+reason-stiff-load-hangs-on-two =
+    .closing = Of three legs and more two are counted, since a stiff load can hang on two.
+reason-stands-upright =
+    .caution = An eyebolt is taken to stand upright, its shoulder tight on the load and its eye in the plane of the pull. Standing otherwise it may not lift.
 reason-rating-from-memory =
-    .caution = A rating marked here as from memory was not seen in its source. Read the mark on the part instead.
+    .closing = One figure here was not read in its own source: hold it against the mark or the maker's table.
+    .caution = A rating looked up here, or what an angle leaves of an eyebolt, was not read in its own source. The mark on the part and its maker's table govern.
 reason-marks-govern =
     .caution = The mark or tag on each part governs. Look each part over before the lift: a table knows only sound parts.
 
@@ -81,6 +89,7 @@ of-part = { $part }: { $amount }
 
 absent-part-may-not-be-used = no capacity while a part may not be used
 absent-may-not-be-used = may not be used
+absent-legs-too-flat = no capacity while legs lie under 30° from the horizontal
 
 ## The drawing
 
