@@ -9,7 +9,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from calc.lifting.leg_geometry import flatness, leg_tension_n, legs_that_count
+from calc.lifting.leg_geometry import flatness, leg_tension_n
 from calc.lifting.path_items import ItemRating, PartName
 from calc.quantities import STANDARD_GRAVITY_M_PER_S2
 from calc.words.facts import Message, Quantity, message
@@ -34,7 +34,8 @@ class PullLimit:
 def item_limit(rating: ItemRating) -> PullLimit | None:
     """The pull [N] that one part of the string may take; None if it may not be used, or its legs stand too flat.
 
-    Several legs side by side count as in the sling sheets: 2 of 2, 3 of 3, 2 of 4, by the sine of their angle.
+    Several legs side by side count as the string says (two, or three on a load that gives), by the sine of their angle; no more
+    than is printed for the whole sling.
     """
     item = rating.item
     if rating.rating_kg is None or rating.printed is None:
@@ -44,7 +45,9 @@ def item_limit(rating: ItemRating) -> PullLimit | None:
     one_leg_n = rating.rating_kg * STANDARD_GRAVITY_M_PER_S2
     if item.legs == 1:
         return PullLimit(item.label, one_leg_n, rating.printed)
-    together_n = one_leg_n / leg_tension_n(1.0, legs_that_count(item.legs), item.angle_deg)
+    together_n = one_leg_n / leg_tension_n(1.0, item.counted_legs, item.angle_deg)
+    if rating.whole_kg is not None:
+        together_n = min(together_n, rating.whole_kg * STANDARD_GRAVITY_M_PER_S2)
     angle = Quantity(item.angle_deg, "angle")
     return PullLimit(
         item.label, together_n, message("of-legs", printed=rating.printed, legs=item.legs, angle=angle)

@@ -1,22 +1,21 @@
 """How do I pull on a part without getting hurt, and what would it prove?
 
 The plan never goes above the lowest of every limit: the rating of each part as used, the gauge less its error, ram, pump,
-hoist, weight and anchor. A pull above a rating is for the maker or a test house alone; the proof-load rules are shown as
-information. What n pulls survived prove: the exact binomial bound (Clopper and Pearson) and the rule of three.
+hoist and anchor; where one of them is not known there is no plan. A hung weight pulls the whole of its weight. A pull above a
+rating is for the maker or a test house alone; the proof-load rules are shown as information. What n pulls survived prove: the
+exact binomial bound (Clopper and Pearson) and the rule of three.
 """
 
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Literal
 
 from calc.comparing import exceeds
 from calc.declaration import Citation, Figure, Result, Step, Worksheet, step
 from calc.figures.limits import LimitBar, limits_figure
 from calc.inputs import Bounds, ChoiceInput, CountInput, Given, QuantityInput, RowsInput
-from calc.inspecting.chain_marks import size_named
-from calc.inspecting.nominal_wire import nominal_m
 from calc.lifting.path_items import (
     WORDS,
     ItemRating,
@@ -26,15 +25,17 @@ from calc.lifting.path_items import (
     path_item_inputs,
     rate_item,
     read_items,
+    string_inputs,
 )
-from calc.pulling.energy import chain_modulus_citation, chain_stiffness_n_per_m, stored_energy_j, stretch_m
+from calc.pulling.energy import chain_modulus_citation
 from calc.pulling.hydraulics import pressure_for_force_pa, ram_area_m2, ram_force_n
 from calc.pulling.pull_limits import PullLimit, item_limit, lowest, stages_n
 from calc.pulling.pull_proof import DOES_NOT_PROVE, PROVES
 from calc.pulling.pull_proof import WORDS as PROOF_WORDS
 from calc.pulling.statistics_of_few import failure_bound, rule_of_three
+from calc.pulling.string_energy import StringEnergy, frame_energy_j, line_energy, oil_energy_j
 from calc.quantities import STANDARD_GRAVITY_M_PER_S2
-from calc.reasons import Reason, caution, note, stop, unknown, within
+from calc.reasons import Reason, caution, note, over, stop, unknown, within
 from calc.tables import Row, source_title, table
 from calc.words.facts import Absent, Cell, Fact, Listing, Message, Quantity, absent, force, message
 from calc.words.writer import Writer
@@ -57,16 +58,20 @@ _PROOF_ITEMS = {
 }
 
 Excess = Literal["none", "over-ceiling", "inside-gauge-error"]
-"""Whether the wanted pull is over the lowest limit, or so near it that a gauge reading low would let it pass."""
+"""Whether the pull is over the lowest limit, or so near it that a gauge reading low would let it pass."""
 
 
 @dataclass(frozen=True)
 class _Source:
-    """What pulls: its limits, the area of the ram [m2] where there is one, the gauge's error [N]."""
+    """What pulls: how hard [N], its limits, the gauge's error [N], the area that the oil presses on [m2] where it is known, and
+    what nobody has said of it, by code.
+    """
 
+    pull_n: float
     limits: tuple[PullLimit, ...]
-    area_m2: float | None
-    gauge_error_n: float
+    gauge_error_n: float = 0.0
+    area_m2: float | None = None
+    open: tuple[str, ...] = ()
 
 
 def _limit(given: Given, code: str, name: str) -> PullLimit:
@@ -79,42 +84,76 @@ def _weight_n(given: Given, name: str) -> float:
 
 
 def _source(given: Given) -> _Source:
-    """The limits of what pulls and what reads, for a ram, a known weight or a hoist."""
+    """What pulls and what reads, for a ram, a known weight or a hoist; and the anchor."""
     kind = given.text("source")
-    area_m2: float | None = None
-    if kind == "ram":
-        area_m2 = ram_area_m2(given.si("ram_bore")) if given.has("ram_bore") else None
-        limits = _ram_limits(given, area_m2)
-    elif kind == "hoist":
-        limits = (_limit(given, "hoist", "hoist_capacity"),)
+    if kind == "known-weight":
+        source = _hung_weight(given)
     else:
-        limits = (_limit(given, "known-weight", "known_weight"),)
-    error_n = 0.0
-    if given.has("gauge_capacity"):
-        full_n = _weight_n(given, "gauge_capacity")
-        error_n = full_n * given.si("gauge_accuracy")
-        limits = (*limits, PullLimit(message("limit-gauge"), full_n - error_n))
-    elif kind != "known-weight":
-        raise given.refuse("gauge_capacity", "gauge-missing")
+        source = _read_off(given, _ram(given) if kind == "ram" else _hoist(given))
     if given.has("anchor_limit"):
-        limits = (*limits, _limit(given, "anchor", "anchor_limit"))
-    return _Source(limits, area_m2, error_n)
+        return replace(source, limits=(*source.limits, _limit(given, "anchor", "anchor_limit")))
+    return replace(source, open=(*source.open, "anchor-not-known"))
 
 
-def _ram_limits(given: Given, area_m2: float | None) -> tuple[PullLimit, ...]:
-    """What the ram's plate and the highest pressure on its area [m2] allow."""
+def _hung_weight(given: Given) -> _Source:
+    """A weight that hangs pulls all of itself: there is no stopping short of it."""
+    weight_n = _weight_n(given, "known_weight")
+    if exceeds(given.si("target"), weight_n):
+        raise given.refuse("target", "over-the-weight", weight=force(weight_n))
+    if given.has("gauge_capacity") and exceeds(weight_n, _weight_n(given, "gauge_capacity")):
+        raise given.refuse("gauge_capacity", "gauge-under-the-weight")
+    return _Source(weight_n, ())
+
+
+def _hoist(given: Given) -> _Source:
+    return _Source(given.si("target"), (_limit(given, "hoist", "hoist_capacity"),))
+
+
+def _ram(given: Given) -> _Source:
+    """A ram: what its plate and the highest pressure on its area allow. A ram that pulls has oil on the side of its rod."""
+    if not given.has("ram_bore") and not given.has("ram_capacity"):
+        raise given.refuse("ram_bore", "bore-or-capacity")
+    if not given.has("max_pressure") and not given.has("ram_capacity"):
+        raise given.refuse("max_pressure", "pressure-missing")
+    area_m2 = _ram_area_m2(given)
     limits: list[PullLimit] = []
     if given.has("ram_capacity"):
         limits.append(_limit(given, "ram-capacity", "ram_capacity"))
-    elif area_m2 is None:
-        raise given.refuse("ram_bore", "bore-or-capacity")
     if area_m2 is not None and given.has("max_pressure"):
-        limits.append(
-            PullLimit(message("limit-highest-pressure"), ram_force_n(given.si("max_pressure"), area_m2))
-        )
-    elif not limits:
-        raise given.refuse("max_pressure", "pressure-missing")
-    return tuple(limits)
+        made_n = ram_force_n(given.si("max_pressure"), area_m2)
+        limits.append(PullLimit(message("limit-highest-pressure"), made_n))
+    unsaid = (
+        ("ram-plate-not-known", given.has("ram_capacity")),
+        ("ram-bore-not-known", given.has("ram_bore")),
+        ("highest-pressure-not-known", given.has("max_pressure")),
+        ("ram-side-not-said", given.has("ram_acts") or not given.has("ram_bore")),
+    )
+    return _Source(
+        given.si("target"),
+        tuple(limits),
+        area_m2=area_m2,
+        open=tuple(code for code, known in unsaid if not known),
+    )
+
+
+def _ram_area_m2(given: Given) -> float | None:
+    """The area that the oil presses on [m2]; None where bore or side is not known."""
+    if given.text("ram_acts") == "pull" and given.has("ram_bore"):
+        rod_m = given.si("ram_rod")
+        if rod_m >= given.si("ram_bore"):
+            raise given.refuse("ram_rod", "rod-fills-the-bore")
+        return ram_area_m2(given.si("ram_bore"), rod_m)
+    return ram_area_m2(given.si("ram_bore")) if given.has("ram_bore") and given.has("ram_acts") else None
+
+
+def _read_off(given: Given, source: _Source) -> _Source:
+    """The same with the gauge that reads the pull as one more limit."""
+    if not given.has("gauge_capacity"):
+        raise given.refuse("gauge_capacity", "gauge-missing")
+    full_n = _weight_n(given, "gauge_capacity")
+    error_n = full_n * given.si("gauge_accuracy")
+    limits = (*source.limits, PullLimit(message("limit-gauge"), full_n - error_n))
+    return replace(source, limits=limits, gauge_error_n=error_n)
 
 
 @dataclass(frozen=True)
@@ -129,36 +168,40 @@ class _Parts:
 
 def _rated(items: Sequence[PathItem]) -> _Parts:
     limits: list[PullLimit] = []
-    barred: list[Message] = []
-    forbidden = False
+    barred: list[tuple[bool, Message]] = []
     ratings = tuple(rate_item(item) for item in items)
     for rating in ratings:
         limit = item_limit(rating)
-        if limit is not None:
+        if limit is None:
+            why = rating.why or message("part-with-flat-legs", part=rating.item.label)
+            barred.append((rating.standing == "unknown", why))
+        else:
             limits.append(limit)
-            continue
-        barred.append(rating.why or message("part-with-flat-legs", part=rating.item.label))
-        forbidden = forbidden or rating.standing != "unknown"
-    return _Parts(ratings, tuple(limits), tuple(barred), forbidden)
+    # A part that is forbidden is named before one that cannot be rated.
+    ranked = sorted(barred, key=lambda one: one[0])
+    forbidden = any(not only_unknown for only_unknown, _ in ranked)
+    return _Parts(ratings, tuple(limits), tuple(why for _, why in ranked), forbidden)
 
 
 @dataclass(frozen=True)
 class Found:
     """What holds for the pull: every limit and the lowest of them, the highest reading, the stages, what it would prove.
 
-    parts -- as rated; limits -- of parts, ram, hoist, weight, gauge and anchor; lowest -- the limit that governs
-    excess -- whether the wanted pull passes it; near -- whether it comes near it
+    parts -- as rated; limits -- of parts, ram, hoist, gauge and anchor; pull_n -- how hard it pulls; open -- what nobody has
+    said of what pulls or holds, by code
+    excess -- whether the pull passes the lowest limit; near -- whether it comes near it; energy -- as far as it is known
     """
 
     source: str
     parts: _Parts
     limits: tuple[PullLimit, ...]
-    lowest: PullLimit
     target_n: float
+    pull_n: float
     gauge_error_n: float
     excess: Excess
     near: bool
-    anchor_known: bool
+    open: tuple[str, ...]
+    energy: StringEnergy | None
     ceiling_n: float | Absent
     governing: PartName | Absent
     stop_reading_n: float | Absent
@@ -168,8 +211,8 @@ class Found:
     stretch_m: float | Absent
     what_breaks_first: PartName | Absent
     blocked: tuple[Message, ...]
-    failure_bound: float
-    rule_of_three: float
+    failure_bound: float | Absent
+    rule_of_three: float | Absent
     proves: Message
     does_not_prove: Message
     proof_rules: tuple[Message, ...]
@@ -177,7 +220,7 @@ class Found:
     @property
     def goes(self) -> bool:
         """Whether there is a pull at all."""
-        return not self.blocked and self.excess == "none"
+        return not self.blocked and not self.open and self.excess == "none"
 
 
 def find(given: Given) -> Found:
@@ -186,72 +229,105 @@ def find(given: Given) -> Found:
     items = read_items(given)
     parts = _rated(items)
     limits = (*parts.limits, *source.limits)
-    governing = lowest(limits)
-    target_n = given.si("target")
-    stop_n = max(0.0, governing.force_n - source.gauge_error_n)
-    excess = _excess(target_n, governing.force_n, stop_n)
-    usable = not parts.barred
+    governing = lowest(limits) if limits else None
+    excess = _excess(source, governing)
+    usable = not parts.barred and not source.open
     goes = usable and excess == "none"
-    spring = _chain_spring_n_per_m(given, items) if goes else absent("no-pull")
+    energy = _energy(given, source, parts) if goes else None
     survived = given.count("pulls_survived")
+    barred = absent("part-may-not-be-used" if parts.barred else "not-all-known")
     return Found(
         source=given.text("source"),
         parts=parts,
         limits=limits,
-        lowest=governing,
-        target_n=target_n,
+        target_n=given.si("target"),
+        pull_n=source.pull_n,
         gauge_error_n=source.gauge_error_n,
         excess=excess,
-        near=target_n > NEAR_SHARE * stop_n,
-        anchor_known=given.has("anchor_limit"),
-        ceiling_n=governing.force_n if usable else absent("part-may-not-be-used"),
-        governing=governing.name if usable else absent("nothing-sets-it"),
-        stop_reading_n=stop_n if usable else absent("no-pull"),
-        pressure_pa=_pressure(given, source.area_m2, goes),
-        steps=_stages(given.si("hold"), target_n, source.area_m2) if goes else (),
-        stored_energy_j=spring if isinstance(spring, Absent) else stored_energy_j(target_n, spring),
-        stretch_m=absent("not-known") if isinstance(spring, Absent) else stretch_m(target_n, spring),
+        near=source.pull_n > NEAR_SHARE * _stop_n(source, governing),
+        open=source.open,
+        energy=energy,
+        ceiling_n=governing.force_n if usable and governing else barred,
+        governing=governing.name if usable and governing else absent("nothing-sets-it"),
+        stop_reading_n=_stop_n(source, governing) if usable else absent("no-pull"),
+        pressure_pa=_pressure(given, source, goes),
+        steps=_stages(given, source) if goes else (),
+        stored_energy_j=_known(energy.total_j if energy else None, goes),
+        stretch_m=_known(energy.stretch_m if energy else None, goes),
         what_breaks_first=lowest(parts.limits).name if usable else absent("not-to-be-found-out"),
         blocked=parts.barred,
-        failure_bound=failure_bound(survived),
-        rule_of_three=rule_of_three(survived),
-        proves=PROVES,
+        failure_bound=failure_bound(survived) if goes else absent("no-pull"),
+        rule_of_three=rule_of_three(survived) if goes else absent("no-pull"),
+        proves=PROVES if goes else message("proves-nothing"),
         does_not_prove=DOES_NOT_PROVE,
         proof_rules=_proof_rules(items),
     )
 
 
-def _excess(target_n: float, ceiling_n: float, stop_n: float) -> Excess:
-    if exceeds(target_n, ceiling_n):
+def _stop_n(source: _Source, governing: PullLimit | None) -> float:
+    """The highest reading [N]: the lowest limit less the gauge's error; none of it where there is no limit."""
+    return max(0.0, governing.force_n - source.gauge_error_n) if governing else 0.0
+
+
+def _excess(source: _Source, governing: PullLimit | None) -> Excess:
+    if governing is None:
+        return "none"
+    if exceeds(source.pull_n, governing.force_n):
         return "over-ceiling"
-    return "inside-gauge-error" if exceeds(target_n, stop_n) else "none"
+    return "inside-gauge-error" if exceeds(source.pull_n, _stop_n(source, governing)) else "none"
 
 
-def _pressure(given: Given, area_m2: float | None, goes: bool) -> float | Absent:
-    """Pressure [Pa] at the wanted pull."""
+def _known(value: float | None, goes: bool) -> float | Absent:
+    if value is not None:
+        return value
+    return absent("chain-not-given" if goes else "no-pull")
+
+
+def _pressure(given: Given, source: _Source, goes: bool) -> float | Absent:
+    """Pressure [Pa] at the pull."""
     if not given.has("ram_bore"):
         return absent("no-ram-bore")
-    return pressure_for_force_pa(given.si("target"), area_m2) if goes and area_m2 else absent("not-known")
+    area_m2 = source.area_m2
+    return pressure_for_force_pa(source.pull_n, area_m2) if goes and area_m2 else absent("not-known")
 
 
-def _chain_spring_n_per_m(given: Given, items: Sequence[PathItem]) -> float | Absent:
-    """Stiffness [N/m] of the first chain of the string whose size is known."""
+def _energy(given: Given, source: _Source, parts: _Parts) -> StringEnergy:
+    """The energy of the string at its pull. The length of the chain in the string is that of the first chain without its own."""
+    lengths = [row.maybe("length") for row in given.rows("items")]
     if given.has("chain_length"):
-        for item in items:
-            size = size_named(item.size) if item.kind == "chain" and item.size else None
-            if size is not None:
-                return chain_stiffness_n_per_m(nominal_m(size), given.si("chain_length"))
-    return absent("chain-not-given")
+        for place, rating in enumerate(parts.ratings):
+            if rating.item.kind == "chain" and lengths[place] is None:
+                lengths[place] = given.si("chain_length")
+                break
+    line_j, stretch, whole_line = line_energy(parts.ratings, lengths, source.pull_n)
+    oil_m3, give_m = given.maybe("oil_volume"), given.maybe("frame_give")
+    oil_j = None
+    if oil_m3 is not None and source.area_m2:
+        oil_j = oil_energy_j(pressure_for_force_pa(source.pull_n, source.area_m2), oil_m3)
+    no_oil = given.text("source") != "ram"
+    return StringEnergy(
+        line_j,
+        oil_j,
+        None if give_m is None else frame_energy_j(source.pull_n, give_m),
+        stretch,
+        whole_line
+        and give_m is not None
+        and (no_oil or oil_j is not None)
+        and given.text("source") != "hoist",
+    )
 
 
-def _stages(hold_s: float, target_n: float, area_m2: float | None) -> tuple[Message, ...]:
-    """The pull, stage by stage, as lines to follow."""
+def _stages(given: Given, source: _Source) -> tuple[Message, ...]:
+    """The pull, stage by stage, as lines to follow; a hung weight has one stage."""
+    if given.text("source") == "known-weight":
+        hangs = message("stage-hung", force=force(source.pull_n), hold=Quantity(given.si("hold"), "time"))
+        return (message("stage-slack"), hangs, message("stage-off"))
     lines = [message("stage-slack")]
-    stages = stages_n(target_n)
+    stages = stages_n(source.pull_n)
     for place, stage_n in enumerate(stages, 1):
         pressure = (
-            Quantity(pressure_for_force_pa(stage_n, area_m2), "pressure")
-            if area_m2
+            Quantity(pressure_for_force_pa(stage_n, source.area_m2), "pressure")
+            if source.area_m2
             else absent("no-ram-bore")
         )
         lines.append(
@@ -260,7 +336,7 @@ def _stages(hold_s: float, target_n: float, area_m2: float | None) -> tuple[Mess
                 number=place,
                 force=force(stage_n),
                 pressure=pressure,
-                hold=Quantity(hold_s, "time"),
+                hold=Quantity(given.si("hold"), "time"),
             )
         )
     return (*lines, message("stage-back"), message("stage-off"))
@@ -301,15 +377,27 @@ def _hindrances(found: Found) -> tuple[Reason, ...]:
     if found.blocked:
         why = first_in_sentence(found.blocked[0])
         reasons.append((stop if found.parts.forbidden else unknown)("part-barred", why=why))
-        if found.excess != "none":
-            reasons.append(stop("too-hard-a-pull-besides"))
-    elif found.excess != "none":
-        reasons.append(stop(found.excess, error=force(found.gauge_error_n, "demand")))
-    else:
-        reasons.append(within("inside-every-limit"))
+    reasons += [unknown(code) for code in found.open]
+    if found.excess != "none":
+        reasons.append(_too_hard(found, beside=bool(reasons)))
+    elif not reasons:
+        hung = found.source == "known-weight"
+        reasons.append(
+            within("weight-inside-every-limit" if hung else "inside-every-limit", pull=force(found.pull_n))
+        )
         if found.near:
             reasons.append(caution("near-the-limit"))
     return tuple(reasons)
+
+
+def _too_hard(found: Found, beside: bool) -> Reason:
+    """The pull is over a limit: of the whole string where all of it is known, else of what is known."""
+    pull, error = force(found.pull_n, "demand"), force(found.gauge_error_n, "demand")
+    if beside:
+        return stop("too-hard-a-pull-besides", pull=pull)
+    if found.source == "known-weight":
+        return over("weight-over-ceiling", pull=pull)
+    return over(found.excess, error=error)
 
 
 def _no_pull() -> tuple[Reason, ...]:
@@ -331,12 +419,11 @@ def _dangers(found: Found) -> tuple[Reason, ...]:
         note("slack-before-touching", "mandatory"),
         _SOURCE_DANGERS[found.source],
     ]
-    if not isinstance(found.stored_energy_j, Absent):
+    if found.energy is not None and not isinstance(found.stored_energy_j, Absent):
         fall_m = found.stored_energy_j / (SACK_KG * STANDARD_GRAVITY_M_PER_S2)
         fall = Quantity(fall_m, "length", digits=1, units=("ft", "m"))
-        reasons.append(note("stored-energy", "warning", fall=fall))
-    if not found.anchor_known:
-        reasons.append(caution("anchor-not-known"))
+        code = "stored-energy" if found.energy.whole else "stored-energy-at-least"
+        reasons.append(note(code, "warning", fall=fall))
     if any(rating.from_memory for rating in found.parts.ratings):
         reasons.append(note("rating-from-memory", "warning"))
     return (*reasons, note("unsound-steel-breaks", "warning"))
@@ -348,17 +435,22 @@ def work(found: Found) -> tuple[Step, ...]:
         step("limit", name=limit.name, basis=limit.basis, force=force(limit.force_n, "capacity"))
         for limit in found.limits
     ]
-    if not found.blocked:
+    if not isinstance(found.ceiling_n, Absent):
         steps += [
             step("ceiling"),
             step("highest-reading", error=force(found.gauge_error_n, "demand")),
         ]
-    return (*steps, step("what-it-would-prove"))
+    return (*steps, step("what-it-would-prove")) if found.goes else tuple(steps)
 
 
 def shown(found: Found) -> dict[str, Fact]:
-    """Where there is no pull, there are no stages of it."""
-    return {} if found.goes else {"steps": absent("no-pull")}
+    """Where there is no pull, there are no stages of it; an energy of which a part is not known is a least."""
+    if not found.goes:
+        return {"steps": absent("no-pull")}
+    if found.energy is None or found.energy.whole or isinstance(found.stored_energy_j, Absent):
+        return {}
+    energy = Quantity(found.stored_energy_j, "energy", "capacity", digits=1)
+    return {"stored_energy": message("at-least", energy=energy)}
 
 
 def draw(found: Found, writer: Writer) -> Figure:
@@ -368,16 +460,17 @@ def draw(found: Found, writer: Writer) -> Figure:
             limit.force_n,
             writer.text("figure-limit", name=limit.name, force=force(limit.force_n, "capacity")),
             not isinstance(found.ceiling_n, Absent) and not exceeds(limit.force_n, found.ceiling_n),
-            exceeds(found.target_n, limit.force_n),
+            exceeds(found.pull_n, limit.force_n),
         )
         for limit in found.limits
     ]
-    if found.blocked:
-        caption = writer.text("figure-no-pull", barred=Listing(found.blocked, "semicolon"))
+    if isinstance(found.ceiling_n, Absent):
+        barred = (*found.blocked, *(message(f"open-{code}") for code in found.open))
+        caption = writer.text("figure-no-pull", barred=Listing(barred, "semicolon"))
     else:
-        caption = writer.text("figure", lowest=force(found.lowest.force_n, "capacity"))
-    target = writer.text("figure-your-pull", target=force(found.target_n))
-    return limits_figure(bars, found.target_n, target, caption)
+        caption = writer.text("figure", lowest=force(found.ceiling_n, "capacity"))
+    target = writer.text("figure-your-pull", target=force(found.pull_n))
+    return limits_figure(bars, found.pull_n, target, caption)
 
 
 def cite(found: Found) -> tuple[Citation, ...]:
@@ -388,18 +481,35 @@ def cite(found: Found) -> tuple[Citation, ...]:
 
 _WEIGHT = Bounds(above=0, at_most=2_000_000)
 _RAM = {"source": ("ram",)}
+_LENGTH = QuantityInput(
+    "length",
+    dimension="length",
+    unit="ft",
+    unit_si="m",
+    bounds=Bounds(above=0, at_most=1000),
+    required=False,
+    shown_when={"kind": ("chain", "wire-rope", "web-sling")},
+)
 
 WORKSHEET = Worksheet(
     name="pull-trial",
     inputs=(
-        QuantityInput("target", dimension="force", bounds=Bounds(above=0, at_most=4_000_000)),
-        ChoiceInput("source", choices=("ram", "known-weight", "hoist"), default="ram"),
+        QuantityInput("target", dimension="force", bounds=Bounds(above=0, at_most=4_000_000), sense="demand"),
+        ChoiceInput("source", choices=("ram", "known-weight", "hoist")),
+        ChoiceInput("ram_acts", choices=("push", "pull"), required=False, shown_when=_RAM),
         QuantityInput(
             "ram_bore",
             dimension="length",
             bounds=Bounds(above=0, at_most=40),
             required=False,
             shown_when=_RAM,
+        ),
+        QuantityInput(
+            "ram_rod",
+            dimension="length",
+            bounds=Bounds(above=0, at_most=40),
+            required=False,
+            shown_when={**_RAM, "ram_acts": ("pull",)},
         ),
         QuantityInput(
             "ram_capacity",
@@ -418,7 +528,11 @@ WORKSHEET = Worksheet(
             shown_when=_RAM,
         ),
         QuantityInput(
-            "known_weight", dimension="weight", bounds=_WEIGHT, shown_when={"source": ("known-weight",)}
+            "known_weight",
+            dimension="weight",
+            bounds=_WEIGHT,
+            shown_when={"source": ("known-weight",)},
+            sense="demand",
         ),
         QuantityInput(
             "hoist_capacity", dimension="weight", bounds=_WEIGHT, shown_when={"source": ("hoist",)}
@@ -427,16 +541,35 @@ WORKSHEET = Worksheet(
             "gauge_capacity", dimension="weight", bounds=Bounds(above=0, at_most=4_000_000), required=False
         ),
         QuantityInput(
-            "gauge_accuracy", dimension="fraction", bounds=Bounds(at_least=0, below=50), default="2 %"
+            "gauge_accuracy",
+            dimension="fraction",
+            bounds=Bounds(at_least=0, below=50),
+            shown_when={"source": ("ram", "hoist")},
         ),
         QuantityInput("anchor_limit", dimension="weight", bounds=_WEIGHT, required=False),
-        RowsInput("items", bounds=Bounds(at_least=1, at_most=30), columns=path_item_inputs()),
+        RowsInput("items", bounds=Bounds(at_least=1, at_most=30), columns=(*path_item_inputs(), _LENGTH)),
+        *string_inputs(),
         QuantityInput(
             "chain_length",
             dimension="length",
             unit="ft",
             unit_si="m",
             bounds=Bounds(above=0, at_most=1000),
+            required=False,
+        ),
+        QuantityInput(
+            "oil_volume",
+            dimension="volume",
+            unit="qt",
+            unit_si="L",
+            bounds=Bounds(above=0, at_most=1000),
+            required=False,
+            shown_when=_RAM,
+        ),
+        QuantityInput(
+            "frame_give",
+            dimension="length",
+            bounds=Bounds(above=0, at_most=20),
             required=False,
         ),
         QuantityInput("hold", dimension="time", bounds=Bounds(above=0, at_most=120), default="3 min"),
@@ -469,6 +602,9 @@ WORKSHEET = Worksheet(
     example={
         "target": "2,900 lb",
         "source": "ram",
+        "use": "plain",
+        "load_kind": "stiff",
+        "ram_acts": "push",
         "ram_bore": "1.68 in",
         "ram_capacity": "10 short tons",
         "max_pressure": "10,000 psi",
@@ -490,7 +626,13 @@ WORKSHEET = Worksheet(
                 "size": "3/8",
                 "condition": "marked-good",
             },
-            {"label": "bollard hook", "kind": "hook", "rating": "3,500 lb", "condition": "marked-good"},
+            {
+                "label": "bollard hook",
+                "kind": "hook",
+                "grade": "80",
+                "rating": "3,500 lb",
+                "condition": "marked-good",
+            },
         ],
         "chain_length": "5.5 ft",
         "hold": "3 min",
