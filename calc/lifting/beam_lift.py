@@ -1,31 +1,46 @@
 """How hard does my beam bend, and how far does it sag?
 
-An overhead beam or gantry, or a bench, under one load (calc.lifting.beams). A study aid: it knows nothing of buckling,
-of the posts, the bolts and the welds, nor of a trolley that runs or jerks.
+An overhead beam or gantry, or a bench, under one load (calc.lifting.beams), and the load over which it yields or rolls over
+sideways (calc.lifting.beam_buckling). A study aid that rates nothing: it knows nothing of posts, bolts and welds, of a trolley
+on the lower flange, nor of a load that runs or jerks.
 """
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Literal
 
 from calc.comparing import exceeds
 from calc.declaration import Citation, Figure, Result, Step, Worksheet, step
 from calc.figures.beams import BentBeam, beam_figure
 from calc.inputs import Bounds, ChoiceInput, Given, NumberInput, QuantityInput
-from calc.lifting.beams import ENDS, SECTION_FORMS, Beam, Ends, Section, SectionName
-from calc.quantities import STANDARD_GRAVITY_M_PER_S2, to_si
-from calc.reasons import Reason, caution, note, stop
+from calc.lifting.beam_buckling import (
+    ON_TOP_LENGTHENS,
+    flat_bar_moment_nm,
+    i_beam_moment_nm,
+    i_shape,
+    plates_are_compact,
+)
+from calc.lifting.beams import ENDS, SECTION_FORMS, Beam, Ends, Section, SectionName, book_section
+from calc.quantities import STANDARD_GRAVITY_M_PER_S2
+from calc.reasons import Reason, caution, note, unknown
 from calc.tables import table, value_si
-from calc.words.facts import Absent, Number, Quantity, absent, length
+from calc.words.facts import Absent, Message, Number, Quantity, absent, length, message
 from calc.words.writer import Writer
 
-PLAIN_STEEL_YIELD_PSI = 36_000.0
-"""Least yield strength of plain structural steel (ASTM A36, from memory)."""
+STEEL_MODULUS_PA = 200e9
+"""Modulus of steel [Pa] in US tables, 29,000 ksi (from memory of the AISC Manual); the physics table prints 210 GPa, which
+would tell a smaller sag."""
+
+LEAST_BENDING_FACTOR = 1.67
+"""Least factor on the moment at which a beam gives way (AISC 360, F1, allowable strength design)."""
 
 SMALL_SAG = 10.0
 """Span over sag below which no sag is given. There the formulas of small slopes say 1 % (cantilever) to 4 % (two
 supports) more than the exact curve of a bent rod; a test sets them beside it."""
+
+OTHER = "other"
+"""A material whose modulus the reader gives."""
 
 LIMP = 200.0
 """Span over sag below which a beam is limp enough for a trolley to roll by itself (common practice, no source)."""
@@ -36,31 +51,34 @@ Reach = Literal["elastic", "past-yield", "past-small-sag"]
 
 @dataclass(frozen=True)
 class _Metal:
-    """What the beam is made of: modulus, yield strength and the stress allowed here [Pa], and who prints the modulus."""
+    """What the beam is made of: modulus [Pa], yield strength [Pa] or None where nobody gave it, the factor on it [-], and who
+    prints the modulus.
+    """
 
+    name: str
     modulus_pa: float
-    yield_pa: float
-    allowed_pa: float
-    source: Citation
+    yield_pa: float | None
+    factor: float
+    source: Citation | None
+
+    @property
+    def allowed_pa(self) -> float | None:
+        """The stress allowed here [Pa]."""
+        return None if self.yield_pa is None else self.yield_pa / self.factor
 
 
 def _metal(given: Given) -> _Metal:
-    row = table("youngs-modulus").one(material=given.text("material"), quantity="youngs_modulus")
-    yields = _yield_pa(given)
-    return _Metal(
-        value_si(row, "pressure"),
-        yields,
-        yields / given.si("design_factor"),
-        Citation(row["source"], row["locator"]),
-    )
-
-
-def _yield_pa(given: Given) -> float:
-    if given.has("yield_strength"):
-        return given.si("yield_strength")
-    if given.text("material") != "steel":
-        raise given.refuse("yield_strength", "yield-missing")
-    return to_si(PLAIN_STEEL_YIELD_PSI, "psi", "pressure")
+    name, yields, factor = given.text("material"), given.maybe("yield_strength"), given.si("design_factor")
+    if name == OTHER:
+        if not given.has("modulus"):
+            raise given.refuse("modulus", "modulus-missing")
+        return _Metal(name, given.si("modulus"), yields, factor, None)
+    if given.has("modulus"):
+        raise given.refuse("modulus", "modulus-of-a-named-material")
+    row = table("youngs-modulus").one(material=name, quantity="youngs_modulus")
+    printed = value_si(row, "pressure")
+    modulus = min(printed, STEEL_MODULUS_PA) if name == "steel" else printed
+    return _Metal(name, modulus, yields, factor, Citation(row["source"], row["locator"]))
 
 
 def _section_name(given: Given) -> SectionName:
@@ -69,12 +87,28 @@ def _section_name(given: Given) -> SectionName:
 
 def _section(given: Given, name: SectionName) -> Section:
     form = SECTION_FORMS[name]
+    if name == "known":
+        return _book_section(given)
     for need in form.needs:
         if not given.has(need):
             raise given.refuse(need, "size-missing")
     sizes = {need: given.si(need) for need in form.needs}
     _refuse_misfits(given, name, sizes)
     return form.of(*sizes.values())
+
+
+def _book_section(given: Given) -> Section:
+    """A section of a book: its second moment and the distance to its farthest fibre, typed or from its least modulus."""
+    if not given.has("second_moment"):
+        raise given.refuse("second_moment", "second-moment-missing")
+    second = given.si("second_moment")
+    by_modulus_m = second / given.si("section_modulus") if given.has("section_modulus") else None
+    farthest_m = given.maybe("outer_fibre")
+    if farthest_m is None and by_modulus_m is None:
+        raise given.refuse("outer_fibre", "fibre-or-modulus")
+    if farthest_m is not None and by_modulus_m is not None:
+        raise given.refuse("section_modulus", "fibre-and-modulus")
+    return book_section(second, farthest_m if farthest_m is not None else by_modulus_m or 0.0)
 
 
 def _refuse_misfits(given: Given, name: SectionName, sizes: dict[str, float]) -> None:
@@ -91,6 +125,9 @@ def _position(given: Given, ends: Ends) -> float:
     """Where the load hangs [m from the left]; a load over a support of a beam on two of them bends nothing."""
     span = given.si("span")
     if not given.has("position"):
+        if ends == "fixed":
+            # The worst place for bending is not the worst for sag.
+            raise given.refuse("position", "place-missing")
         return span if ends == "cantilever" else span / 2
     position = given.si("position")
     if position > span or (position == span and ends != "cantilever"):
@@ -108,10 +145,15 @@ class Found:
     metal: _Metal
     own_weight_counted: bool
     reach: Reach
+    holds_nm: float | Absent
+    reaction_left_n: float
+    reaction_right_n: float
+    not_more_than_kg: float | Absent
+    limited_by: Message | Absent
     moment_nm: float
     moment_at_m: float
     stress_pa: float
-    stress_share: float
+    stress_share: float | Absent
     second_moment_m4: float
     deflection_m: float | Absent
     deflection_at_m: float | Absent
@@ -125,54 +167,156 @@ def find(given: Given) -> Found:
     ends = next(one for one in ENDS if one == given.text("ends"))
     position = _position(given, ends)
     metal = _metal(given)
-    own_kg_per_m = given.maybe("own_weight")
+    own_kg_per_m = given.si("own_weight")
     beam = Beam(
         span_m=given.si("span"),
         ends=ends,
         load_n=given.si("load") * STANDARD_GRAVITY_M_PER_S2,
         position_m=position,
-        even_n_per_m=(own_kg_per_m or 0.0) * STANDARD_GRAVITY_M_PER_S2,
+        even_n_per_m=own_kg_per_m * STANDARD_GRAVITY_M_PER_S2,
         stiffness_nm2=metal.modulus_pa * section.second_moment_m4,
     )
     moment_at, moment = beam.greatest_moment()
     sag_at, sag = beam.greatest_sag()
     stress = moment * section.outer_fibre_m / section.second_moment_m4
     reach = _reach(stress, metal.yield_pa, beam.span_m / sag)
+    left_n, right_n = beam.reactions_n()
+    holds = _holds_nm(given, name, section, metal)
+    most = _most(beam, section, metal, holds)
     beyond = absent("beyond-the-formulas")
+    elastic = reach == "elastic"
     return Found(
         beam=beam,
         section=name,
         outer_fibre_m=section.outer_fibre_m,
         metal=metal,
-        own_weight_counted=own_kg_per_m is not None,
+        own_weight_counted=own_kg_per_m > 0,
         reach=reach,
+        holds_nm=holds,
+        reaction_left_n=left_n,
+        reaction_right_n=right_n,
+        not_more_than_kg=most.load_kg,
+        limited_by=most.why,
         moment_nm=moment,
         moment_at_m=moment_at,
         stress_pa=stress,
-        stress_share=stress / metal.allowed_pa,
+        stress_share=absent("yield-not-known") if metal.allowed_pa is None else stress / metal.allowed_pa,
         second_moment_m4=section.second_moment_m4,
-        deflection_m=sag if reach == "elastic" else beyond,
-        deflection_at_m=sag_at if reach == "elastic" else beyond,
-        span_over_deflection=beam.span_m / sag if reach == "elastic" else beyond,
+        deflection_m=sag if elastic else beyond,
+        deflection_at_m=sag_at if elastic else beyond,
+        span_over_deflection=_span_over(beam.span_m / sag, metal, elastic),
     )
 
 
-def _reach(stress_pa: float, yield_pa: float, span_over_sag: float) -> Reach:
-    if exceeds(stress_pa, yield_pa):
+def _span_over(ratio: float, metal: _Metal, elastic: bool) -> float | Absent:
+    if metal.yield_pa is None:
+        return absent("yield-not-known")
+    return ratio if elastic else absent("beyond-the-formulas")
+
+
+def _holds_nm(given: Given, name: SectionName, section: Section, metal: _Metal) -> float | Absent:
+    """The moment [N m] at which the beam yields or rolls over sideways; why none is given."""
+    if metal.yield_pa is None:
+        return absent("yield-not-known")
+    yields_nm = metal.yield_pa * section.second_moment_m4 / section.outer_fibre_m
+    if name in ("tube", "round-bar"):
+        return yields_nm
+    if name == "known":
+        return absent("section-not-known")
+    if name == "box":
+        deep = given.si("depth") > DEEP_BOX * given.si("width")
+        return absent("deep-box") if deep else yields_nm
+    if metal.name != "steel":
+        return absent("no-rule-for-the-material")
+    free_m = _free_m(given)
+    if isinstance(free_m, Absent):
+        return free_m
+    if name == "rectangle":
+        rolls_nm = flat_bar_moment_nm(
+            given.si("depth"), given.si("width"), free_m, metal.yield_pa, metal.modulus_pa
+        )
+        return min(yields_nm, rolls_nm)
+    sizes = (
+        given.si("depth"),
+        given.si("flange_width"),
+        given.si("web_thickness"),
+        given.si("flange_thickness"),
+    )
+    if not plates_are_compact(sizes, metal.yield_pa, metal.modulus_pa):
+        return absent("thin-plates")
+    return min(yields_nm, i_beam_moment_nm(i_shape(*sizes), free_m, metal.yield_pa, metal.modulus_pa))
+
+
+def _free_m(given: Given) -> float | Absent:
+    """The length over which nothing holds the beam from twisting [m]: the whole span unless the reader says what holds it,
+    longer where the load may stand on top.
+    """
+    span = given.si("span")
+    free_m = given.si("held_every") if given.has("held_every") else span
+    if free_m > span:
+        raise given.refuse("held_every", "over-the-span")
+    if given.text("load_sits") == "hung-below":
+        return free_m
+    return absent("load-on-a-cantilever") if given.text("ends") == "cantilever" else ON_TOP_LENGTHENS * free_m
+
+
+@dataclass(frozen=True)
+class _Most:
+    """The load over which the beam is surely over what is allowed here [kg], and which limit that is."""
+
+    load_kg: float | Absent
+    why: Message | Absent
+
+
+def _most(beam: Beam, section: Section, metal: _Metal, holds_nm: float | Absent) -> _Most:
+    """The greatest load at the same place that keeps the moment under what yielding and rolling over leave with the factor."""
+    allowed_pa = metal.allowed_pa
+    if isinstance(holds_nm, Absent) or allowed_pa is None:
+        why = holds_nm if isinstance(holds_nm, Absent) else absent("yield-not-known")
+        return _Most(why, why)
+    by_stress = allowed_pa * section.second_moment_m4 / section.outer_fibre_m
+    by_rolling = holds_nm / max(metal.factor, LEAST_BENDING_FACTOR)
+    allowed = min(by_stress, by_rolling)
+    code = "limit-rolls-over" if by_rolling < by_stress * (1 - 1e-9) else "limit-stress"
+    return _Most(_load_for(beam, allowed) / STANDARD_GRAVITY_M_PER_S2, message(code))
+
+
+def _load_for(beam: Beam, moment_nm: float) -> float:
+    """The load [N] at the same place under which the greatest moment is this [N m]; 0 where the own weight alone is over."""
+    low, high = 0.0, beam.load_n
+    while replace(beam, load_n=high).greatest_moment()[1] < moment_nm:
+        low, high = high, 2 * high
+    for _ in range(60):
+        middle = (low + high) / 2
+        if replace(beam, load_n=middle).greatest_moment()[1] <= moment_nm:
+            low = middle
+        else:
+            high = middle
+    return low
+
+
+def _reach(stress_pa: float, yield_pa: float | None, span_over_sag: float) -> Reach:
+    if yield_pa is not None and exceeds(stress_pa, yield_pa):
         return "past-yield"
     return "past-small-sag" if span_over_sag < SMALL_SAG else "elastic"
 
 
 def judge(found: Found) -> tuple[Reason, ...]:
-    """The reasons, each decided once. A study aid never says ok."""
+    """The reasons, each decided once. A study aid rates nothing: what is too much is a caution in words."""
     reasons: list[Reason] = []
+    over_allowed = not isinstance(found.stress_share, Absent) and exceeds(found.stress_share, 1.0)
     if found.reach != "elastic":
-        reasons.append(Reason(found.reach, "stop", large="stress_share"))
-    elif exceeds(found.stress_pa, found.metal.allowed_pa):
-        reasons.append(stop("over-allowed-stress"))
-    reasons.append(Reason("study-aid", "caution", kind="mandatory"))
-    if found.section in ("i-beam", "rectangle"):
-        reasons.append(caution("rolls-over-sideways"))
+        reasons.append(Reason(found.reach, "caution", kind="prohibition", large=_large(found)))
+    if over_allowed and found.reach != "past-yield":
+        reasons.append(Reason("over-allowed-stress", "caution", kind="prohibition"))
+    if isinstance(found.not_more_than_kg, Absent):
+        weighs = unknown if found.metal.yield_pa is None and found.reach == "elastic" else caution
+        reasons.append(weighs("no-limit-found", why=found.not_more_than_kg))
+    elif exceeds(found.beam.load_n, found.not_more_than_kg * STANDARD_GRAVITY_M_PER_S2):
+        reasons.append(Reason("over-what-it-takes", "caution", kind="prohibition"))
+    reasons.append(note("study-aid", "mandatory"))
+    if found.section in ("i-beam", "rectangle", "known"):
+        reasons.append(note("rolls-over-sideways", "warning"))
     if found.beam.ends == "fixed":
         reasons.append(caution("hardly-built-in"))
     if not isinstance(found.span_over_deflection, Absent) and found.span_over_deflection < LIMP:
@@ -181,6 +325,10 @@ def judge(found: Found) -> tuple[Reason, ...]:
         reasons.append(note("own-weight-not-counted"))
     reasons.append(note("hoist-adds"))
     return tuple(reasons)
+
+
+def _large(found: Found) -> str:
+    return "stress" if isinstance(found.stress_share, Absent) else "stress_share"
 
 
 def work(found: Found) -> tuple[Step, ...]:
@@ -194,13 +342,23 @@ def work(found: Found) -> tuple[Step, ...]:
             second=Quantity(found.second_moment_m4, "second_moment"),
         ),
     )
+    limits: list[Step] = []
+    if found.metal.allowed_pa is not None:
+        allowed = Quantity(found.metal.allowed_pa, "pressure", "capacity", units=("psi", "MPa"))
+        limits.append(step("allowed", allowed=allowed))
+    if not isinstance(found.holds_nm, Absent):
+        limits.append(
+            step(
+                "gives-way",
+                holds=Quantity(found.holds_nm, "torque", "capacity"),
+                factor=Number(max(found.metal.factor, LEAST_BENDING_FACTOR), 3),
+            )
+        )
     if found.reach != "elastic":
-        return bending
+        return (*bending, *limits)
     return (
         *bending,
-        step(
-            "allowed", allowed=Quantity(found.metal.allowed_pa, "pressure", "capacity", units=("psi", "MPa"))
-        ),
+        *limits,
         step("sag", modulus=Quantity(found.metal.modulus_pa, "pressure", units=("psi", "GPa"))),
     )
 
@@ -232,7 +390,7 @@ def draw(found: Found, writer: Writer) -> Figure | None:
 
 def cite(found: Found) -> tuple[Citation, ...]:
     """Who prints the modulus that the sag rests on."""
-    return (found.metal.source,) if found.reach == "elastic" else ()
+    return (found.metal.source,) if found.metal.source and found.reach == "elastic" else ()
 
 
 def _size(name: str) -> QuantityInput:
@@ -247,16 +405,34 @@ def _size(name: str) -> QuantityInput:
     )
 
 
+DEEP_BOX = 2.0
+"""Depth over width of a rectangular tube up to which it is taken not to roll over (our own bound, no source)."""
+
 _ALONG = Bounds(above=0, at_most=200)
 _SIZES = ("depth", "width", "diameter", "wall", "flange_width", "web_thickness", "flange_thickness")
 
 WORKSHEET = Worksheet(
     name="beam-lift",
     inputs=(
-        QuantityInput("load", dimension="weight", bounds=Bounds(above=0, at_most=2_000_000)),
+        QuantityInput("load", dimension="weight", bounds=Bounds(above=0, at_most=2_000_000), sense="demand"),
         QuantityInput("span", dimension="length", unit="ft", unit_si="m", bounds=_ALONG),
         QuantityInput("position", dimension="length", unit="ft", unit_si="m", bounds=_ALONG, required=False),
-        ChoiceInput("ends", choices=ENDS, default="simple"),
+        ChoiceInput("ends", choices=ENDS),
+        QuantityInput(
+            "held_every",
+            dimension="length",
+            unit="ft",
+            unit_si="m",
+            bounds=_ALONG,
+            required=False,
+            shown_when={"section": ("i-beam", "rectangle")},
+        ),
+        ChoiceInput(
+            "load_sits",
+            choices=("hung-below", "on-top"),
+            required=False,
+            shown_when={"section": ("i-beam", "rectangle")},
+        ),
         ChoiceInput("section", choices=tuple(SECTION_FORMS)),
         *(_size(name) for name in _SIZES),
         QuantityInput(
@@ -266,10 +442,35 @@ WORKSHEET = Worksheet(
             required=False,
             shown_when={"section": ("known",)},
         ),
+        QuantityInput(
+            "outer_fibre",
+            dimension="length",
+            bounds=Bounds(above=0, at_most=200),
+            required=False,
+            shown_when={"section": ("known",)},
+        ),
+        QuantityInput(
+            "section_modulus",
+            dimension="volume",
+            unit="in3",
+            unit_si="cm3",
+            bounds=Bounds(above=0, at_most=1_000_000),
+            required=False,
+            shown_when={"section": ("known",)},
+        ),
         ChoiceInput(
             "material",
-            choices=tuple(row["material"] for row in table("youngs-modulus").rows),
-            default="steel",
+            choices=(*(row["material"] for row in table("youngs-modulus").rows), OTHER),
+        ),
+        QuantityInput(
+            "modulus",
+            dimension="pressure",
+            unit="psi",
+            unit_si="GPa",
+            bounds=Bounds(above=0, at_most=100_000_000),
+            required=False,
+            shown_when={"material": (OTHER,)},
+            sense="capacity",
         ),
         QuantityInput(
             "yield_strength",
@@ -279,12 +480,12 @@ WORKSHEET = Worksheet(
             bounds=Bounds(above=0, at_most=250_000),
             required=False,
         ),
-        NumberInput("design_factor", bounds=Bounds(at_least=1.5, at_most=10), default="3"),
+        NumberInput("design_factor", bounds=Bounds(at_least=1.5, at_most=10), sense="demand"),
         QuantityInput(
             "own_weight",
             dimension="weight_per_length",
-            bounds=Bounds(above=0, at_most=10_000),
-            required=False,
+            bounds=Bounds(at_least=0, at_most=10_000),
+            sense="demand",
         ),
     ),
     results=(
@@ -295,6 +496,10 @@ WORKSHEET = Worksheet(
         Result("moment_at", "length"),
         Result("stress", "pressure", "demand", "psi", "MPa"),
         Result("stress_share", "fraction", "demand"),
+        Result("not_more_than", "weight", "capacity"),
+        Result("limited_by"),
+        Result("reaction_left", "force"),
+        Result("reaction_right", "force"),
         Result("second_moment", "second_moment", "capacity"),
     ),
     find=find,
@@ -303,14 +508,20 @@ WORKSHEET = Worksheet(
     draw=draw,
     cite=cite,
     large="deflection",
+    rates=False,
     example={
         "load": "1,600 lb",
         "span": "14 ft",
+        "ends": "simple",
         "section": "i-beam",
         "depth": "8 in",
         "flange_width": "5-1/4 in",
         "web_thickness": "1/4 in",
         "flange_thickness": "5/16 in",
+        "load_sits": "hung-below",
+        "material": "steel",
+        "yield_strength": "36,000 psi",
+        "design_factor": "3",
         "own_weight": "18 lb/ft",
     },
     citations=(Citation("gere", "deflections of beams"),),

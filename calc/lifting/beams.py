@@ -67,9 +67,9 @@ def i_section(depth_m: float, flange_width_m: float, web_m: float, flange_m: flo
     return Section((flange_width_m * depth_m**3 - hollow) / 12, depth_m / 2)
 
 
-def book_section(second_moment_m4: float, depth_m: float) -> Section:
-    """A section whose second moment [m4] is known, even about the middle of its depth [m]."""
-    return Section(second_moment_m4, depth_m / 2)
+def book_section(second_moment_m4: float, outer_fibre_m: float) -> Section:
+    """A section of a book: second moment [m4], and from its middle to its farthest fibre [m], which in a T is not half."""
+    return Section(second_moment_m4, outer_fibre_m)
 
 
 @dataclass(frozen=True)
@@ -86,7 +86,7 @@ SECTION_FORMS: dict[SectionName, SectionForm] = {
     "box": SectionForm(("width", "depth", "wall"), box_tube),
     "tube": SectionForm(("diameter", "wall"), round_tube),
     "round-bar": SectionForm(("diameter",), round_bar),
-    "known": SectionForm(("second_moment", "depth"), book_section),
+    "known": SectionForm(("second_moment", "outer_fibre"), book_section),
 }
 """Every kind of section by its key."""
 
@@ -129,6 +129,23 @@ class Beam:
         else:
             even = w * x**2 * (6 * length**2 - 4 * length * x + x**2) / 24
         return (point + even) / self.stiffness_nm2
+
+    def reactions_n(self) -> tuple[float, float]:
+        """What the left and the right end push up with [N] (any strength-of-materials text).
+
+        >>> Beam(4.0, "simple", 900.0, 1.0, 100.0, 3e5).reactions_n()
+        (875.0, 425.0)
+        """
+        length, a, own_n = self.span_m, self.position_m, self.even_n_per_m * self.span_m
+        b = length - a
+        left = {
+            "simple": b / length,
+            "fixed": b**2 * (3 * a + b) / length**3,
+            "cantilever": 1.0,
+        }[self.ends]
+        if self.ends == "cantilever":
+            return self.load_n + own_n, 0.0
+        return self.load_n * left + own_n / 2, self.load_n * (1 - left) + own_n / 2
 
     def greatest_moment(self) -> tuple[float, float]:
         """Where the beam bends hardest [m], and the moment there without its sign [N m].

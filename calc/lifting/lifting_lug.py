@@ -34,7 +34,7 @@ from calc.lifting.lug_strength import (
     weld_stress_pa,
 )
 from calc.quantities import STANDARD_GRAVITY_M_PER_S2
-from calc.reasons import Reason, caution, note, stop
+from calc.reasons import Reason, caution, note
 from calc.words.facts import Fact, Message, Number, Quantity, force, length, message, share
 from calc.words.writer import Writer
 
@@ -121,13 +121,13 @@ def find(given: Given) -> Found:
 
 
 def judge(found: Found) -> tuple[Reason, ...]:
-    """The reasons, each decided once. A study aid never says ok."""
+    """The reasons, each decided once. A study aid rates nothing: what is too much is a caution in words."""
     reasons: list[Reason] = []
     used: Mapping[str, Fact] = {"used": share(found.load_n / found.capacity_estimate_n)}
     if exceeds(found.load_n, found.capacity_estimate_n):
-        reasons.append(stop("over-the-first-way", **used))
-    reasons.append(Reason("study-aid", "caution", used, "mandatory"))
-    reasons.append(caution("formulas-from-memory"))
+        reasons.append(Reason("over-the-first-way", "caution", used, "prohibition"))
+    reasons.append(Reason("study-aid", "note", used, "mandatory"))
+    reasons.append(note("formulas-from-memory", "warning"))
     if found.angle_out_of_plane_deg > 0:
         reasons.append(caution("weak-across"))
     if found.lug.pin_m < LOOSE_PIN * found.lug.hole_m:
@@ -211,25 +211,24 @@ def _length(name: str, at_most: float = 200) -> QuantityInput:
     return QuantityInput(name, dimension="length", bounds=Bounds(above=0, at_most=at_most))
 
 
-def _strength(name: str, at_most: float, default: str) -> QuantityInput:
+def _strength(name: str, at_most: float) -> QuantityInput:
     return QuantityInput(
         name,
         dimension="pressure",
         unit="psi",
         unit_si="MPa",
         bounds=Bounds(above=0, at_most=at_most),
-        default=default,
     )
 
 
 def _lean(name: str) -> QuantityInput:
-    return QuantityInput(name, dimension="angle", bounds=Bounds(at_least=0, at_most=90), default="0")
+    return QuantityInput(name, dimension="angle", bounds=Bounds(at_least=0, at_most=90))
 
 
 WORKSHEET = Worksheet(
     name="lifting-lug",
     inputs=(
-        QuantityInput("load", dimension="weight", bounds=Bounds(above=0, at_most=2_000_000)),
+        QuantityInput("load", dimension="weight", bounds=Bounds(above=0, at_most=2_000_000), sense="demand"),
         _length("thickness", 12),
         _length("hole"),
         _length("pin"),
@@ -239,12 +238,12 @@ WORKSHEET = Worksheet(
         _length("height"),
         _length("weld_leg", 4),
         _length("weld_length"),
-        _strength("yield_strength", 200_000, "36,000 psi"),
-        _strength("tensile_strength", 250_000, "58,000 psi"),
-        _strength("weld_strength", 150_000, "70,000 psi"),
+        _strength("yield_strength", 200_000),
+        _strength("tensile_strength", 250_000),
+        _strength("weld_strength", 150_000),
         _lean("angle_in_plane"),
         _lean("angle_out_of_plane"),
-        NumberInput("design_factor", bounds=Bounds(at_least=2, at_most=10), default="3"),
+        NumberInput("design_factor", bounds=Bounds(at_least=2, at_most=10), sense="demand"),
     ),
     results=(
         Result("capacity_estimate", "force", "capacity"),
@@ -259,7 +258,8 @@ WORKSHEET = Worksheet(
     judge=judge,
     work=work,
     draw=draw,
-    large="capacity_estimate",
+    large="governing",
+    rates=False,
     example={
         "load": "2,300 lb",
         "thickness": "5/8 in",
@@ -270,7 +270,12 @@ WORKSHEET = Worksheet(
         "height": "1-3/4 in",
         "weld_leg": "5/16 in",
         "weld_length": "3 in",
+        "yield_strength": "36,000 psi",
+        "tensile_strength": "58,000 psi",
+        "weld_strength": "70,000 psi",
         "angle_in_plane": "30°",
+        "angle_out_of_plane": "0°",
+        "design_factor": "3",
     },
     citations=(
         Citation("asme-bth-1", "3-3.3 pinned connections and 3-3.4 welds, from memory"),

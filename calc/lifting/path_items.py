@@ -346,8 +346,8 @@ def _read_item(row: Given, place: int, use: str, flexible: bool) -> PathItem:
         angle_deg=_leg_angle(row),
         side_angle_deg=off_deg or 0.0,
         temperature_degc=row.maybe("temperature"),
-        choke_angle_deg=row.si("choke_angle") if "choked" in hitch else None,
-        bend_ratio=row.si("bend_ratio") if "bent" in hitch and kind == "wire-rope" else None,
+        choke_angle_deg=_needed(row, "choke_angle") if "choked" in hitch else None,
+        bend_ratio=_needed(row, "bend_ratio") if "bent" in hitch and kind == "wire-rope" else None,
         condition=condition_of(row),
         rope_class=row.text("rope_class"),
         flexible=flexible,
@@ -358,6 +358,13 @@ def _read_item(row: Given, place: int, use: str, flexible: bool) -> PathItem:
         raise row.refuse("grade", "shackle-grade-not-known" if kind == "shackle" else "grade-not-known")
     _refuse_contradictions(row, item)
     return item
+
+
+def _needed(row: Given, box: str) -> float:
+    """A figure without which a choke or a bend cannot be reckoned."""
+    if not row.has(box):
+        raise row.refuse(box, f"{box.replace('_', '-')}-missing")
+    return row.si(box)
 
 
 def _hitch(row: Given, straight: bool) -> str:

@@ -139,6 +139,8 @@ def _ram(given: Given) -> _Source:
 def _ram_area_m2(given: Given) -> float | None:
     """The area that the oil presses on [m2]; None where bore or side is not known."""
     if given.text("ram_acts") == "pull" and given.has("ram_bore"):
+        if not given.has("ram_rod"):
+            raise given.refuse("ram_rod", "rod-missing")
         rod_m = given.si("ram_rod")
         if rod_m >= given.si("ram_bore"):
             raise given.refuse("ram_rod", "rod-fills-the-bore")

@@ -263,12 +263,16 @@ def test_hitch_headline_says_how_it_is_put_on_and_never_too_much() -> None:
 
 # ------------------------------------------------------------------------------------------ beam-lift
 
+BEAM = {
+    "ends": "simple", "material": "steel", "design_factor": "3", "own_weight": "0", "load_sits": "hung-below",
+    "yield_strength": "240 MPa",
+}  # fmt: skip
 FLAT = {
-    "load": "730 kg", "span": "3.1 m", "section": "rectangle", "width": "61 mm", "depth": "117 mm",
+    **BEAM, "load": "730 kg", "span": "3.1 m", "section": "rectangle", "width": "61 mm", "depth": "117 mm",
     "yield_strength": "240 MPa",
 }  # fmt: skip
 I_BEAM = {
-    "load": "730 kg", "span": "3.1 m", "section": "i-beam", "depth": "200 mm", "flange_width": "100 mm",
+    **BEAM, "load": "730 kg", "span": "3.1 m", "section": "i-beam", "depth": "200 mm", "flange_width": "100 mm",
     "web_thickness": "6 mm", "flange_thickness": "9 mm",
 }  # fmt: skip
 STUDY = "mandatory: A study aid."
@@ -277,13 +281,13 @@ HOIST = "note: A hoist that starts or stops"
 NOT_COUNTED = "note: own weight is not counted"
 
 BEAMS = (
-    Case("flat", "beam-lift", FLAT, "caution", (STUDY, ROLLS, NOT_COUNTED, HOIST)),
-    Case("I-beam with its weight", "beam-lift", {**I_BEAM, "own_weight": "22 kg/m"}, "caution", (STUDY, ROLLS, HOIST)),
-    Case("tube", "beam-lift", {**FLAT, "section": "tube", "diameter": "160 mm", "wall": "8 mm"}, "caution",
+    Case("flat", "beam-lift", FLAT, "ok", (STUDY, ROLLS, NOT_COUNTED, HOIST)),
+    Case("I-beam with its weight", "beam-lift", {**I_BEAM, "own_weight": "22 kg/m"}, "ok", (STUDY, ROLLS, HOIST)),
+    Case("tube", "beam-lift", {**FLAT, "section": "tube", "diameter": "160 mm", "wall": "8 mm"}, "ok",
          (STUDY, NOT_COUNTED, HOIST)),
-    Case("over", "beam-lift", {**FLAT, "load": "1.5 t"}, "stop",
-         ("prohibition: over its limit. Do not lift", STUDY, ROLLS, NOT_COUNTED, HOIST)),
-    Case("built in", "beam-lift", {**FLAT, "ends": "fixed"}, "caution",
+    Case("over", "beam-lift", {**FLAT, "load": "1.5 t"}, "caution",
+         ("prohibition: over its limit. Do not lift", "prohibition: over what the beam takes", STUDY, ROLLS, NOT_COUNTED, HOIST)),
+    Case("built in", "beam-lift", {**FLAT, "ends": "fixed", "position": "1.5 m"}, "caution",
          (STUDY, ROLLS, "warning: truly built in", NOT_COUNTED, HOIST)),
     Case("limp", "beam-lift", {**FLAT, "depth": "36 mm", "load": "130 kg"}, "caution",
          (STUDY, ROLLS, "warning: The beam is limp", NOT_COUNTED, HOIST)),
@@ -295,7 +299,7 @@ def test_beam_counts_its_own_weight() -> None:
     found = raw("beam-lift", {**FLAT, "own_weight": "57 kg/m"})
     second = 0.061 * 0.117**3 / 12
     moment = 730 * G * 3.1 / 4 + 57 * G * 3.1**2 / 8
-    sag = (730 * G * 3.1**3 / 48 + 5 * 57 * G * 3.1**4 / 384) / (210e9 * second)
+    sag = (730 * G * 3.1**3 / 48 + 5 * 57 * G * 3.1**4 / 384) / (200e9 * second)
     assert found.results["moment"] == pytest.approx(moment)
     assert found.results["deflection"] == pytest.approx(sag)
 
@@ -320,7 +324,7 @@ def test_beam_working(load_kg: float, yield_mpa: float) -> None:
     stress = moment * 0.0585 / second
     # Greatest sag of a simple span at sqrt((L² − a²) / 3) from the far support, for the shorter part a.
     from_right = math.sqrt((3.1**2 - a**2) / 3)
-    sag = load_kg * G * a * (3.1**2 - a**2) ** 1.5 / (9 * math.sqrt(3) * 3.1 * 210e9 * second)
+    sag = load_kg * G * a * (3.1**2 - a**2) ** 1.5 / (9 * math.sqrt(3) * 3.1 * 200e9 * second)
     assert step(found, "Hardest bending")[0] == f"at {SAY.length(1.1)} from the left"
     assert step(found, "Hardest bending")[1] == SAY.of(moment, "torque", "up")
     numbers, result = step(found, "Stress in the outer fibre")
@@ -332,7 +336,7 @@ def test_beam_working(load_kg: float, yield_mpa: float) -> None:
     assert numbers == "2.70 on yield"
     assert result == SAY.of(yield_mpa * 1e6 / 2.7, "pressure", "down", reading=("psi", "MPa"))
     numbers, result = step(found, "Sag")
-    young = SAY.of(210e9, "pressure", reading=("psi", "GPa"))
+    young = SAY.of(200e9, "pressure", reading=("psi", "GPa"))
     assert numbers == f"E {young}, at {SAY.length(3.1 - from_right)} from the left"
     assert result == SAY.of(sag, "length", "up")
     ratio, share = (
@@ -352,11 +356,11 @@ def test_beam_working(load_kg: float, yield_mpa: float) -> None:
     [("simple", "less what the load takes"), ("fixed", "built in"), ("cantilever", "P × arm")],
 )
 def test_beam_formula_is_that_of_its_ends(ends: str, words: str) -> None:
-    assert words in raw("beam-lift", {**FLAT, "ends": ends}).steps[0].formula
+    assert words in raw("beam-lift", {**FLAT, "ends": ends, "position": "1.5 m"}).steps[0].formula
 
 
 def test_beam_from_a_section_book() -> None:
-    known = {"section": "known", "second_moment": "1940 cm4", "depth": "200 mm"}
+    known = {"section": "known", "second_moment": "1940 cm4", "outer_fibre": "100 mm"}
     found = raw("beam-lift", {**FLAT, **known})
     assert found.results["stress"] == pytest.approx(730 * G * 3.1 / 4 * 0.1 / 1940e-8)
 
@@ -380,44 +384,45 @@ def part(**more: str) -> dict[str, str]:
 
 
 def string(*parts: dict[str, str], load: str = "1000 kg") -> dict[str, Any]:
-    return {"load": load, "items": list(parts)}
+    return {"load": load, "use": "plain", "items": list(parts)}
 
 
 MARK = "mandatory: The mark or tag on each part governs"
+LIE_FLAT = "warning: between 30° and 45°"
 NO_ADD = "note: do not add"
 LEGS_SHARE = "note: Legs share only by their angle"
 PROVES = "warning: proves only that pull"
 
 STRINGS = (
     Case("one part", "load-path", string(part(rating="2 t")), "ok", (MARK,)),
-    Case("two kinds", "load-path", string(part(rating="2 t"), part(kind="ring", rating="3 t")), "ok", (MARK,)),
+    Case("two kinds", "load-path", string(part(rating="2 t"), part(kind="ring", grade="80", rating="3 t")), "ok", (MARK,)),
     Case("two alike", "load-path", string(part(rating="2 t"), part(rating="3 t")), "ok", (NO_ADD, MARK)),
     Case("alike but not in line", "load-path",
-         string(part(rating="2 t"), part(kind="ring", rating="3 t"), part(rating="3 t")), "ok", (MARK,)),
+         string(part(rating="2 t"), part(kind="ring", grade="80", rating="3 t"), part(rating="3 t")), "ok", (MARK,)),
     Case("over", "load-path", string(part(rating="999 kg")), "stop", ("prohibition: over what the string holds", MARK)),
     Case("legs", "load-path", string(part(rating="2 t", legs="2", angle="60")), "ok", (LEGS_SHARE, MARK)),
     Case("low legs", "load-path", string(part(rating="9 t", legs="2", angle="29.9")), "stop",
          ("prohibition: No sling goes under 30°", LEGS_SHARE, MARK)),
-    Case("careful legs", "load-path", string(part(rating="9 t", legs="2", angle="44.9")), "caution", (LEGS_SHARE, MARK)),
-    Case("worn", "load-path", string(part(condition="worn", rating="9 t"), part(kind="ring", rating="2 t")), "unknown",
+    Case("careful legs", "load-path", string(part(rating="9 t", legs="2", angle="44.9")), "caution", (LIE_FLAT, LEGS_SHARE, MARK)),
+    Case("worn", "load-path", string(part(condition="worn", rating="9 t"), part(kind="ring", grade="80", rating="2 t")), "unknown",
          ("prohibition: is worn", MARK)),
     Case("no mark", "load-path", string(part(condition="unmarked", rating="9 t")), "unknown",
          ("prohibition: has no readable mark", MARK)),
-    *(Case(condition, "load-path", string(part(condition=condition, rating="9 t")), "unknown",
+    *(Case(condition, "load-path", string(part(condition=condition, rating="9 t")), "stop",
            (f"prohibition: {words}", PROVES, MARK))
-      for condition, words in (("welded", "was welded on"), ("heated", "was heated"), ("bent", "is bent or twisted"),
+      for condition, words in (("welded", "was welded on"), ("heated", "was heated"), ("bent", "is bent, twisted or stretched"),
                                ("home-made", "is home-made"))),
     Case("tie-down chain", "load-path", string(part(kind="chain", grade="70", size="3/8")), "stop",
          ("prohibition: has no lifting rating", MARK)),
     Case("hook by its chain", "load-path", string(part(kind="hook", grade="80", size="3/8")), "caution",
-         ("warning: from memory", MARK)),
+         ("warning: not read in its own source", MARK)),
 )  # fmt: skip
 
 
 def test_string_working() -> None:
     parts = (
-        part(label="ring", kind="ring", rating="2345 kg"),
-        part(label="legs", kind="chain", rating="1234 kg", legs="4", angle="53"),
+        part(label="ring", kind="ring", grade="80", rating="2345 kg"),
+        part(label="legs", kind="chain", grade="80", rating="1234 kg", legs="4", angle="53"),
         part(label="old hook", kind="hook", condition="worn"),
     )
     found = raw("load-path", string(*parts, load="1007 kg"))
@@ -445,16 +450,16 @@ def test_string_working() -> None:
 
 
 def test_string_pull_by_legs_and_angle() -> None:
-    upright = raw("load-path", string(part(label="legs", rating="2 t", legs="2")))
+    upright = raw("load-path", string(part(label="legs", rating="2 t", legs="2", angle="90")))
     assert step(upright, "Pull on legs")[0] == "1,000 kg / (2 × sin 90°)"
-    leaning = raw("load-path", string(part(label="leg", rating="2 t", angle="52.36")))
-    assert step(leaning, "Pull on leg")[0] == "1,000 kg / (1 × sin 52.4°)"
+    leaning = raw("load-path", string(part(label="legs", rating="2 t", legs="2", angle="52.36")))
+    assert step(leaning, "Pull on legs")[0] == "1,000 kg / (2 × sin 52.4°)"
 
 
 def test_string_draws_the_part_that_gives_first() -> None:
     def bars(first: str, second: str) -> str:
         figure = raw(
-            "load-path", string(part(label="a", rating=first), part(label="b", kind="ring", rating=second))
+            "load-path", string(part(label="a", rating=first), part(label="b", kind="hoist", rating=second))
         ).figure
         assert figure is not None
         return figure.svg
@@ -482,14 +487,23 @@ def test_string_headline() -> None:
     assert one.headline.startswith("The whole string cannot be rated: a is worn")
     assert "more may not be used" not in one.headline
     three = raw("load-path", string(*(part(label=name, condition="worn") for name in "abc")))
-    assert three.headline.endswith(" 2 more may not be used either.")
+    assert three.headline.endswith(" 2 more may not be used either. Do not lift until every part is known.")
     tie = raw("load-path", string(part(label="a", kind="chain", grade="70", size="3/8")))
-    assert tie.headline == "Do not lift: a is grade 70: it ties loads down and has no lifting rating."
+    assert tie.headline == (
+        "Do not lift: a carries a mark that can mean grade 70, which ties loads down and has no lifting rating."
+    )
 
 
 def test_string_working_names_each_share_and_its_source() -> None:
-    rope = part(label="rope", kind="wire-rope", rating="3000 kg", choke_angle="100", bend_ratio="4")
-    found = raw("load-path", string(rope))
+    rope = part(
+        label="rope",
+        kind="wire-rope",
+        rating="3000 kg",
+        hitch="choked-and-bent",
+        choke_angle="100",
+        bend_ratio="4",
+    )
+    found = raw("load-path", {**string(rope), "use": "not-straight"})
     numbers, result = step(found, "Rating of rope")
     assert numbers.startswith(
         "3,000 kg (as marked) × 0.750 (choke) × 0.870 (angle of choke 100°) × 0.750 (bend 4"
@@ -503,21 +517,23 @@ def test_string_working_names_each_share_and_its_source() -> None:
 
 LUG = {
     "load": "700 kg", "thickness": "21 mm", "hole": "27 mm", "pin": "26 mm", "side_edge": "28 mm", "end_edge": "31 mm",
-    "height": "62 mm", "weld_leg": "7 mm", "weld_length": "81 mm",
+    "height": "62 mm", "weld_leg": "7 mm", "weld_length": "81 mm", "yield_strength": "36,000 psi",
+    "tensile_strength": "58,000 psi", "weld_strength": "70,000 psi", "angle_in_plane": "0", "angle_out_of_plane": "0",
+    "design_factor": "3",
 }  # fmt: skip
 DESIGN = "mandatory: A study aid, not a design"
 LUG_MEMORY = "warning: from memory of ASME BTH-1"
 KNOW_NOTHING = "note: know nothing of bad weld"
 
 LUGS = (
-    Case("in line", "lifting-lug", LUG, "caution", (DESIGN, LUG_MEMORY, KNOW_NOTHING)),
-    Case("over", "lifting-lug", {**LUG, "load": "12 t"}, "stop",
+    Case("in line", "lifting-lug", LUG, "ok", (DESIGN, LUG_MEMORY, KNOW_NOTHING)),
+    Case("over", "lifting-lug", {**LUG, "load": "12 t"}, "caution",
          ("prohibition: Do not use this lug", DESIGN, LUG_MEMORY, KNOW_NOTHING)),
     Case("across", "lifting-lug", {**LUG, "angle_out_of_plane": "0.5"}, "caution",
          (DESIGN, LUG_MEMORY, "warning: weak across its plane", KNOW_NOTHING)),
     Case("loose pin", "lifting-lug", {**LUG, "pin": "24.2 mm"}, "caution",
          (DESIGN, LUG_MEMORY, "warning: The pin is loose", KNOW_NOTHING)),
-    Case("pin at nine tenths", "lifting-lug", {**LUG, "pin": "24.4 mm"}, "caution", (DESIGN, LUG_MEMORY, KNOW_NOTHING)),
+    Case("pin at nine tenths", "lifting-lug", {**LUG, "pin": "24.4 mm"}, "ok", (DESIGN, LUG_MEMORY, KNOW_NOTHING)),
     Case("small factor", "lifting-lug", {**LUG, "design_factor": "2.9"}, "caution",
          (DESIGN, LUG_MEMORY, "warning: A factor under 3", KNOW_NOTHING)),
 )  # fmt: skip
@@ -1593,13 +1609,8 @@ REFUSALS = [
         "is more than half the tube",
     ),
     ("beam-lift", {**I_BEAM, "web_thickness": "101 mm"}, "web_thickness", "is wider than the flange"),
-    (
-        "beam-lift",
-        {**I_BEAM, "flange_thickness": "101 mm"},
-        "flange_thickness",
-        "is more than half the depth",
-    ),
-    ("beam-lift", {**I_BEAM, "material": "aluminium"}, "yield_strength", "is missing for this material"),
+    ("beam-lift", {**I_BEAM, "flange_thickness": "101 mm"}, "flange_thickness", "is more than half the depth"),
+    ("beam-lift", {**I_BEAM, "material": "other"}, "modulus", "is missing for a material of your own"),
     ("beam-lift", {**FLAT, "position": "3.2 m"}, "position", "is not on the span"),
     ("beam-lift", {**FLAT, "position": "3.1 m"}, "position", "is not on the span"),
     ("beam-lift", {**FLAT, "position": "3.2 m", "ends": "cantilever"}, "position", "is not on the span"),
@@ -1730,7 +1741,7 @@ def lengths_of(boxes: tuple[Asked, ...]) -> dict[str, tuple[float | None, float 
     assert all(
         box.label and box.help and box.declared.unit == "in" and box.declared.unit_si == "mm"
         for box in found
-        if box.declared.name not in ("span", "position")
+        if box.declared.name not in ("span", "position", "held_every")
     )
     return {one.name: (one.bounds.above, one.bounds.at_most, one.required) for one in map(declared_by, found)}
 
@@ -1746,12 +1757,16 @@ def test_boxes_of_a_beam() -> None:
         **dict.fromkeys(sizes, (0, 200, False)),
         "span": (0, 200, True),
         "position": (0, 200, False),
+        "held_every": (0, 200, False),
+        "outer_fibre": (0, 200, False),
     }
-    asked = {one.name: set(one.shown_when["section"]) for one in map(declared_by, inputs) if one.shown_when}
+    boxes = [one for one in map(declared_by, inputs) if "section" in one.shown_when]
+    asked = {one.name: set(one.shown_when["section"]) for one in boxes}
     assert asked == {
-        "depth": {"i-beam", "rectangle", "box", "known"}, "width": {"rectangle", "box"}, "diameter": {"tube", "round-bar"},
+        "depth": {"i-beam", "rectangle", "box"}, "width": {"rectangle", "box"}, "diameter": {"tube", "round-bar"},
         "wall": {"box", "tube"}, "flange_width": {"i-beam"}, "web_thickness": {"i-beam"}, "flange_thickness": {"i-beam"},
-        "second_moment": {"known"},
+        "second_moment": {"known"}, "outer_fibre": {"known"}, "section_modulus": {"known"},
+        "held_every": {"i-beam", "rectangle"}, "load_sits": {"i-beam", "rectangle"},
     }  # fmt: skip
 
 
@@ -1869,9 +1884,9 @@ def test_an_answer_is_whole(case: Case, units: UnitSystem) -> None:
         # OSHA Guidance on Safe Sling Use, Table 1: 3/8 in grade 80, two legs at 45 degrees, 10,000 lb.
         ("sling-legs", {**GOOD, "legs": "2", "known_by": "angle", "angle": "45", "load": "10,020 lb", "grade": "80", "size": "3/8"},
          "rates the whole sling 10,000 lb"),
-        ("load-path", {"load": "1,010 lb", "items": [
+        ("load-path", {"load": "1,010 lb", "use": "plain", "items": [
             {"label": "flat legs", "kind": "chain", "condition": "marked-good", "grade": "80", "size": "3/8", "legs": "2",
-             "angle": "29"}]}, "flat legs lies under 30° from the horizontal: do not lift"),
+             "angle": "29"}]}, "Do not lift like this: flat legs lies under 30° from the horizontal"),
     ],
 )  # fmt: skip
 def test_a_stop_says_why_in_its_headline(name: str, raw: dict[str, Any], why: str) -> None:

@@ -108,12 +108,30 @@ def test_the_weakest_way_is_named_and_never_green() -> None:
         for way in ("net_tension", "tear_out", "bearing", "out_of_plane", "weld")
     ]
     assert found["results"]["capacity_estimate"]["value"] == min(ways)
-    assert found["verdict"] == "caution"
+    assert found["verdict"] == "ok"
+    assert found["verdict_words"] == "Worked out"
+    assert found["big"]["key"] == "governing"
     assert "not a rating" in found["headline"]
     assert "qualified person" in texts(found)
     over = run(load="6000 lb")
-    assert over["verdict"] == "stop"
-    assert "Too much" in over["headline"]
+    assert over["verdict"] == "caution"
+    assert over["headline"].startswith("Do not lift with this.")
+
+
+@pytest.mark.parametrize(
+    "left_out",
+    [
+        "yield_strength",
+        "tensile_strength",
+        "weld_strength",
+        "angle_in_plane",
+        "angle_out_of_plane",
+        "design_factor",
+    ],
+)
+def test_what_the_strength_hangs_on_is_asked(left_out: str) -> None:
+    with pytest.raises(Refused, match=left_out):
+        run(**{left_out: ""})
 
 
 def test_cautions_fit() -> None:

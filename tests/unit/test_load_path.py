@@ -14,10 +14,10 @@ from calc.inputs import read_inputs
 from calc.lifting.load_path import WORKSHEET
 from calc.lifting.path_items import (
     COLDEST_PLAIN_F,
-    HOTTEST_PLAIN_F,
-    TABLE_ROPE,
     CONDITIONS,
+    HOTTEST_PLAIN_F,
     KINDS,
+    TABLE_ROPE,
     WORDS,
     PathItem,
     path_item_inputs,
@@ -329,6 +329,12 @@ def test_nobody_has_said_is_unknown() -> None:
         assert value(unsaid, "capacity") is None
     bent = item(label="c", kind="chain", grade="80", rating="2 t", hitch="bent")
     assert "no figure for what that leaves" in run(bent, use="not-straight")["headline"]
+
+
+def test_a_choke_and_a_bend_need_their_figure() -> None:
+    for hitch, box in (("choked", "choke_angle"), ("bent", "bend_ratio")):
+        with pytest.raises(Refused, match=f"{box}: is missing"):
+            run(item(kind="wire-rope", rating="2 t", hitch=hitch), use="not-straight")
 
 
 def test_an_overload_is_said_whatever_else_is_unknown() -> None:

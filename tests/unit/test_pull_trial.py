@@ -128,7 +128,7 @@ def test_no_chance_of_failure_beside_a_stop() -> None:
         assert value(record, "failure_bound") is None
         assert value(record, "rule_of_three") is None
         assert value(record, "proves").startswith("Nothing")
-        assert all("What it would prove" != step["label"] for step in record["steps"])
+        assert all(step["label"] != "What it would prove" for step in record["steps"])
 
 
 def test_the_forbidden_part_is_named_first() -> None:

@@ -135,5 +135,7 @@ refused-mark-against-table = does not agree with the { $printed } that the table
 refused-said-to-be-straight = says that this part is not in line, and above all parts are said to be in line. Change one of them.
 refused-said-to-be-cool = is a temperature of its own, and above no part is said to work hot or cold. Change one of them, or leave this empty.
 refused-hitch-says-otherwise = does not go with how the sling is said to run. Change one of them, or leave this empty.
+refused-choke-angle-missing = is missing: a choke that is pulled back holds less. Give its angle, such as 120°.
+refused-bend-ratio-missing = is missing: a tight bend takes half of a rope. Give what it bends round over the rope, such as 8.
 refused-angle-missing = is needed where several share the load. Give their angle from the horizontal, such as 60°.
 refused-one-hangs-straight = belongs to two or more legs: one part by itself hangs straight down. Give how many work side by side, or leave this empty.

@@ -42,7 +42,7 @@ input-design_factor = Design factor
 
 ## What is found
 
-result-capacity_estimate = First way of failing, with its factor
+result-capacity_estimate = Pull at which the first way comes, with its factor (no rating)
 result-governing = Comes first
 result-net_tension = Tears across the hole
 result-tear_out = Tears out at the end
@@ -61,10 +61,10 @@ way-weld = the weld
 comes-first = By these formulas { $governing } comes first, at { $capacity_estimate } with its factor. Your load is { $used } of that.
 
 reason-over-the-first-way =
-    .headline = { comes-first } Too much.
+    .headline = Do not lift with this. { comes-first } That is too much.
     .caution = The load is over the first way of failing. Do not use this lug.
 reason-study-aid =
-    .headline = { comes-first } A figure to study, not a rating.
+    .headline = { comes-first } It is a figure to study, not a rating: a lug made at home has none.
     .caution = A study aid, not a design. A qualified person designs a lifting lug, a qualified welder makes it, and it is tested and marked before it lifts.
 reason-formulas-from-memory =
     .caution = The pin-hole and weld formulas are from memory of ASME BTH-1 (2005 to 2020 editions) and were not read in its text.

@@ -1,0 +1,48 @@
+"""Rolling over sideways against printed answers; the source stands beside each."""
+
+from __future__ import annotations
+
+import pytest
+
+from calc.lifting.beam_buckling import IShape, flat_bar_moment_nm, i_beam_moment_nm, i_shape
+
+INCH, KIP_FOOT, KSI = 0.0254, 1355.8179483314, 6894757.293168
+STEEL = 29_000 * KSI
+W18X50 = IShape(1.65 * INCH, 1.98 * INCH, 1.24 * INCH**4, 88.9 * INCH**3, 101 * INCH**3, 17.4 * INCH)
+"""Properties of the AISC Manual."""
+
+
+def test_w18x50_braced_in_its_middle() -> None:
+    # AISC Design Examples v13 (a reprint), Ex F.1-3: W18x50 on 35 ft, 50 ksi, braced at ends and middle, Cb 1.30: 192 kip ft.
+    moment = i_beam_moment_nm(W18X50, 17.5 * 12 * INCH, 50 * KSI, STEEL, 1.30)
+    assert round(moment / 1.67 / KIP_FOOT) in (191, 192)
+
+
+def test_short_and_middling_lengths() -> None:
+    # The same beam fully braced: Mp = 50 x 101 / 12 = 421 kip ft; at Lr the moment is 0.7 Fy Sx, from either side.
+    assert i_beam_moment_nm(W18X50, 5 * 12 * INCH, 50 * KSI, STEEL) / KIP_FOOT == pytest.approx(421, abs=0.5)
+    found = [
+        i_beam_moment_nm(W18X50, feet * 12 * INCH, 50 * KSI, STEEL) / KIP_FOOT
+        for feet in (5.8, 5.9, 16.9, 17.0)
+    ]
+    assert found[0] - found[1] < 4
+    assert found[2] == pytest.approx(0.7 * 50 * 88.9 / 12, rel=0.01)
+    assert found[2] > found[3] > 0.97 * found[2]
+
+
+def test_the_shape_from_its_sizes_is_near_the_book() -> None:
+    made = i_shape(17.99 * INCH, 7.495 * INCH, 0.355 * INCH, 0.57 * INCH)
+    assert made.side_radius_m == pytest.approx(W18X50.side_radius_m, rel=0.02)
+    assert made.effective_radius_m == pytest.approx(W18X50.effective_radius_m, rel=0.02)
+    assert made.modulus_m3 == pytest.approx(W18X50.modulus_m3, rel=0.02)
+    assert made.twist_m4 < W18X50.twist_m4
+
+
+def test_flat_bars() -> None:
+    # AISC Ex F.12 (from memory): 5 x 3 in of 36 ksi, 72 in free: the plastic moment. 100 x 12 mm, 2 m free, 250 MPa: 5.22 kN m.
+    thick = flat_bar_moment_nm(5 * INCH, 3 * INCH, 72 * INCH, 36 * KSI, STEEL)
+    assert thick == pytest.approx(1.5 * 36 * KSI * 12.5 * INCH**3)
+    assert flat_bar_moment_nm(0.1, 0.012, 2.0, 250e6, 200e9) / 1000 == pytest.approx(5.22, abs=0.01)
+    assert flat_bar_moment_nm(0.03, 0.06, 9.0, 250e6, 200e9) == pytest.approx(
+        1.5 * 250e6 * 0.06 * 0.03**2 / 6
+    )
