@@ -92,9 +92,10 @@ TABLE_ROPE = "6x19-iwrc-eips-pressed"
 pressed eyes."""
 ROPE_CLASSES = (TABLE_ROPE, "other")
 
-MARK_AGREES = 0.05
-"""A mark and the table are one figure up to this difference [-]: roundings between pounds, tonnes and preferred numbers
-(our own bound, no source). The lower counts. Further apart one of them was misread, and both are refused."""
+MARK_AGREES = 0.005
+"""A mark and the table are one figure up to this difference [-]: roundings between pounds and kilograms (our own bound, no
+source). The lower counts. Further apart one of them was misread, or the part is not the table's, and the mark is refused
+beside that size: without the size it governs."""
 
 EYEBOLT_SHARES = ((5.0, 1.0), (30.0, 0.55), (45.0, 0.30))
 """Pull off the shank of an eyebolt with shoulder, up to so far [deg], and what is left of its rating [-]. Two suppliers'

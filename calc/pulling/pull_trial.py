@@ -455,8 +455,10 @@ def shown(found: Found) -> dict[str, Fact]:
     return {"stored_energy": message("at-least", energy=energy)}
 
 
-def draw(found: Found, writer: Writer) -> Figure:
-    """Every limit against the wanted pull."""
+def draw(found: Found, writer: Writer) -> Figure | None:
+    """Every limit against the wanted pull; nothing where no limit is known."""
+    if not found.limits:
+        return None
     bars = [
         LimitBar(
             limit.force_n,

@@ -636,3 +636,15 @@ def test_every_column_of_a_part_has_its_words() -> None:
         assert conditions["unmarked"] == "no readable mark or tag"
         assert (tuple(kinds), tuple(conditions)) == (KINDS, CONDITIONS)
         assert all((*kinds.values(), *conditions.values()))
+
+
+def test_a_mark_governs_where_the_table_has_no_such_size() -> None:
+    found = run(item(kind="chain", grade="80", size="3/9", rating="2 t"))
+    assert value(found, "capacity") == pytest.approx(2000)
+
+
+def test_a_mark_of_two_grades_takes_the_tables_that_know_its_size() -> None:
+    # 8 can be American grade 80 or European grade 8; 3/8 in stands in the American table alone: 12,300 lb for two legs at 60.
+    legs = item(kind="chain", grade="8", size="3/8", legs="2", angle="60")
+    assert value(run(legs), "capacity") == pytest.approx(2 * 7100 * LB * math.sin(math.radians(60)), rel=2e-3)
+    assert value(run(legs), "capacity") <= 12_300 * LB * (1 + 1e-12)

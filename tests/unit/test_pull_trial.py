@@ -347,3 +347,10 @@ def test_example() -> None:
     record = answer("pull-trial", worksheet("pull-trial").example)
     assert record["verdict"] == "ok"
     assert "3,500 lb" in record["figure"]["caption"]
+
+
+def test_a_weight_on_a_string_without_any_limit_is_no_pull() -> None:
+    hung = {"source": "known-weight", "known_weight": "2000 kg", "gauge_capacity": None, "anchor_limit": None}
+    record = ask(**hung, items=[{**HOOK, "condition": "welded"}])
+    assert record["verdict"] == "stop"
+    assert value(record, "ceiling") is None
