@@ -1609,7 +1609,12 @@ REFUSALS = [
         "is more than half the tube",
     ),
     ("beam-lift", {**I_BEAM, "web_thickness": "101 mm"}, "web_thickness", "is wider than the flange"),
-    ("beam-lift", {**I_BEAM, "flange_thickness": "101 mm"}, "flange_thickness", "is more than half the depth"),
+    (
+        "beam-lift",
+        {**I_BEAM, "flange_thickness": "101 mm"},
+        "flange_thickness",
+        "is more than half the depth",
+    ),
     ("beam-lift", {**I_BEAM, "material": "other"}, "modulus", "is missing for a material of your own"),
     ("beam-lift", {**FLAT, "position": "3.2 m"}, "position", "is not on the span"),
     ("beam-lift", {**FLAT, "position": "3.1 m"}, "position", "is not on the span"),

@@ -328,8 +328,8 @@ def test_the_ceiling_is_never_above_a_limit_and_never_falls_when_one_rises(
     def run(scale: list[float]) -> tuple[float, list[float], dict[str, Any]]:
         limits = [hook * scale[0], anchor * scale[1], gauge * scale[2], ram * scale[3], pressure * scale[4]]
         record = ask(
-            target="1.9 kN", items=[{**HOOK, "rating": f"{limits[0]} kg"}, CHAIN], anchor_limit=f"{limits[1]} kg",
-            gauge_capacity=f"{limits[2]} kg", ram_capacity=f"{limits[3]} kg", max_pressure=f"{limits[4]} bar",
+            target="1.9 kN", items=[{**HOOK, "rating": f"{limits[0]:.7f} kg"}, CHAIN], anchor_limit=f"{limits[1]:.7f} kg",
+            gauge_capacity=f"{limits[2]:.7f} kg", ram_capacity=f"{limits[3]:.7f} kg", max_pressure=f"{limits[4]:.7f} bar",
         )  # fmt: skip
         area = 3.141592653589793 / 4 * 0.043**2
         forces = [limits[0] * G, limits[1] * G, limits[2] * G * 0.99, limits[3] * G, limits[4] * 1e5 * area]
