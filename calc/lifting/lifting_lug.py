@@ -243,7 +243,7 @@ WORKSHEET = Worksheet(
         _strength("weld_strength", 150_000),
         _lean("angle_in_plane"),
         _lean("angle_out_of_plane"),
-        NumberInput("design_factor", bounds=Bounds(at_least=2, at_most=10), sense="demand"),
+        NumberInput("design_factor", bounds=Bounds(at_least=2, at_most=10)),
     ),
     results=(
         Result("capacity_estimate", "force", "capacity"),

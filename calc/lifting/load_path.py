@@ -21,6 +21,7 @@ from calc.lifting.leg_geometry import Flatness, flatness
 from calc.lifting.path_items import (
     ALTERED,
     EYEBOLTS,
+    NOT_LOOKED_AT,
     WORDS,
     ItemRating,
     PartName,
@@ -233,7 +234,10 @@ def _pull_step(part: PathPart) -> Step:
 def _rating_step(part: PathPart) -> Step:
     item, rating = part.item, part.rating
     if rating.rating_kg is None or rating.straight_kg is None or rating.printed is None:
-        return step("no-rating", part=item.label, condition=Option("items-condition", item.condition))
+        seen: Fact = Option("items-condition", item.condition)
+        if item.condition == NOT_LOOKED_AT:
+            seen = message("not-looked-at")
+        return step("no-rating", part=item.label, condition=seen)
     reckoned = message("straight-rating", straight=weight(rating.straight_kg), printed=rating.printed)
     for left in rating.shares:
         reckoned = message("times-share", before=reckoned, share=Number(left.share), what=left.said)

@@ -324,6 +324,8 @@ def test_nobody_has_said_is_unknown() -> None:
     assert "w runs straight, is choked or is bent" in run(sling, use="not-straight")["headline"]
     assert "how hot or cold w works" in run(sling, use="hot-or-cold")["headline"]
     assert "nobody has said that the mark of w" in run({**sling, "condition": ""})["headline"]
+    unseen = run({**sling, "condition": ""})
+    assert "not looked at" in " ".join(step["numbers"] for step in unseen["steps"])
     for unsaid in (run(shackle, use=""), run(sling, use="both"), run({**sling, "condition": ""})):
         assert unsaid["verdict"] == "unknown"
         assert value(unsaid, "capacity") is None

@@ -39,7 +39,6 @@ option-items-condition-welded = welded on, or weld spatter on it
 option-items-condition-heated = heated, or with heat colour
 option-items-condition-bent = bent, twisted or stretched
 option-items-condition-home-made = home-made or mended
-option-items-condition-not-looked-at = not looked at
 input-items-rating = Rating on its mark or tag
     .help = The mark governs. Left empty: looked up by kind, grade and size. Where both are known they must agree.
 input-items-grade = Grade

@@ -81,6 +81,7 @@ step-rating = Rating of { $part }
     .formula = straight rating × what its use leaves
     .numbers = { $reckoned }
     .result = { $rating }
+not-looked-at = not looked at
 straight-rating = { OWN($straight) } ({ $printed })
 times-share = { $before } × { PLACES($share, places: 3) } ({ $what })
 of-part = { $part }: { $amount }
