@@ -62,17 +62,20 @@ def _fraction(text: str) -> list[Node]:
 
 
 def regions(
-    record: Record, columns: Mapping[str, Sequence[str]], root: str, writer: Writer
+    record: Record, columns: Mapping[str, Sequence[str]], root: str, writer: Writer, example: bool = False
 ) -> dict[str, Node]:
     """Every region of an answer by name.
 
     columns -- the keys of the columns of each result that is a table
     root -- the way up to the top of the site, for links
     writer -- for the few words that are not the record's
+    example -- whether the inputs are the book's example or made from it: then the verdict says so, wherever it stands
     """
+    mark = [_example_mark(writer), " "] if example else []
     made: dict[str, Node] = {
-        "answer": _answer(record),
-        "foot": _foot(record),
+        "answer": _answer(record, mark),
+        "foot": _foot(record, mark),
+        "inputs": _inputs(record["inputs"]),
         "figure": _figure(record["figure"]),
         "cautions": _cautions(record["cautions"], writer),
         "numbers": _numbers(record, columns),
@@ -93,19 +96,20 @@ def columns_of(name: str) -> dict[str, tuple[str, ...]]:
     return {result.name: result.columns for result in worksheet(name).results if result.columns}
 
 
-def view(record: Record, root: str, language: str = "en") -> dict[str, Any]:
-    """What a page shows of an answer: its verdict, the sentence that is spoken, and its regions."""
+def view(record: Record, root: str, language: str = "en", example: bool = False) -> dict[str, Any]:
+    """What a page shows of an answer: its verdict, the sentence that is spoken, how boxes were understood, its regions."""
     writer = Writer(record["units"], language, (SCOPE,))
     return {
         "ok": True,
         "verdict": record["verdict"],
         "spoken": plain(record["headline"]),
-        "regions": regions(record, columns_of(record["worksheet"]), root, writer),
+        "understood": record["understood"],
+        "regions": regions(record, columns_of(record["worksheet"]), root, writer, example),
     }
 
 
 def view_json(request: str) -> str:
-    """Answer a request written in JSON: {"worksheet", "inputs", "units", "language", "root"}; refusals come back as data too.
+    """Answer a request written in JSON: {"worksheet", "inputs", "units", "language", "root", "example"}; refusals come back as data too.
 
     Returns what `view` makes, or {"ok": false, "errors": [{"input", "given", "message", "said"}]}.
     """
@@ -114,7 +118,7 @@ def view_json(request: str) -> str:
         language = asked.get("language", "en")
         units = asked.get("units", "us")
         record = answer_in_spans(asked["worksheet"], asked.get("inputs", {}), units, language)
-        return view(record, asked.get("root", ""), language)
+        return view(record, asked.get("root", ""), language, bool(asked.get("example")))
 
     return reply(request, viewed)
 
@@ -122,32 +126,47 @@ def view_json(request: str) -> str:
 # ---- the regions
 
 
-def _verdict(record: Record) -> Node:
+def _example_mark(writer: Writer) -> Node:
+    return ["span", {"class": "example-mark"}, writer.text("example")]
+
+
+def _verdict(record: Record, mark: Sequence[Node]) -> Node:
     words = ["span", {"data-verdict-word": ""}, *nodes_of(record["verdict_words"])]
-    return ["p", {"class": "verdict"}, ["span", {"class": "verdict-shape"}], words]
+    return ["p", {"class": "verdict"}, ["span", {"class": "verdict-shape"}], ["span", {}, *mark, words]]
 
 
-def _answer(record: Record) -> Node:
+def _answer(record: Record, mark: Sequence[Node]) -> Node:
     return [
         "div",
         {"data-view": "answer"},
-        _verdict(record),
+        _verdict(record, mark),
         ["p", {"class": "big-name", "data-big-label": ""}, *nodes_of(record["big"]["label"])],
         ["p", {"class": "big", "data-big": ""}, *nodes_of(record["big"]["text"])],
         ["p", {"class": "headline", "data-headline": ""}, *nodes_of(record["headline"])],
     ]
 
 
-def _foot(record: Record) -> Node:
+def _foot(record: Record, mark: Sequence[Node]) -> Node:
     attributes = {
         "class": "foot-bar",
         "data-view": "foot",
         "data-foot": "",
         "data-verdict": record["verdict"],
-        "aria-hidden": "true",
+        "href": "#answer",
     }
-    big = ["p", {"class": "foot-big", "data-big": ""}, *nodes_of(record["big"]["text"])]
-    return ["div", attributes, _verdict(record), big]
+    big = ["span", {"class": "foot-big", "data-big": ""}, *nodes_of(record["big"]["text"])]
+    words = ["span", {"data-verdict-word": ""}, *nodes_of(record["verdict_words"])]
+    verdict = ["span", {"class": "verdict"}, ["span", {"class": "verdict-shape"}], ["span", {}, *mark, words]]
+    return ["a", attributes, verdict, ["span", {"class": "bar-note", "data-bar-note": ""}], big]
+
+
+def _inputs(given: Sequence[Record]) -> Node:
+    """What the answer was worked out from: an answer never stands without it."""
+    rows: list[Node] = [
+        ["tr", {}, ["th", {"scope": "row"}, *nodes_of(one["label"])], ["td", {}, *nodes_of(one["text"])]]
+        for one in given
+    ]
+    return ["tbody", {"data-view": "inputs", "data-inputs": ""}, *rows]
 
 
 def _figure(drawn: Mapping[str, Any] | None) -> Node:

@@ -39,8 +39,9 @@ from calc.answering import worksheet
 
 ROOT = Path(__file__).resolve().parent.parent
 SITE = ROOT / "site"
-SHEET = "work-out/sling-legs.html"
-FOUR_LEGS = "work-out/hanging-load.html"
+PAGE = "work-out/sling-legs.html"
+SHEET = f"{PAGE}#example"
+FOUR_LEGS = "work-out/hanging-load.html#example"
 FOUR_LEGS_PICKS = (
     (("0 in", "0 in", "24 in"), "62 in"), (("0 in", "31 in", "25 in"), "63 in"),
     (("47 in", "29 in", "23 in"), "61 in"), (("45 in", "1 in", "26 in"), "64 in"),
@@ -360,7 +361,7 @@ def start_lines(playwright: Playwright, stock_folder: Path, times: int) -> list[
     with served(SITE) as (address, _):
         first = cold_s(playwright, address + SHEET, times)
         online, offline, kept_s = repeat_s(playwright, address + SHEET, times)
-    from_disk = cold_s(playwright, (SITE / SHEET).as_uri(), times)
+    from_disk = cold_s(playwright, f"{(SITE / PAGE).as_uri()}#example", times)
     with served(stock_folder, SlowLine(LINE_BITS_PER_S, LINE_DELAY_S)) as (address, _):
         slow_stock = stock_s(playwright, address, 3)
     with served(SITE, SlowLine(LINE_BITS_PER_S, LINE_DELAY_S)) as (address, _):
@@ -437,7 +438,7 @@ def build_lines() -> list[Line]:
 def lighthouse_lines() -> list[Line]:
     """Lighthouse on one page of each kind."""
     explanation = next(iter(sorted((SITE / "understand").glob("*.html"))), None)
-    pages = ["look-up/chain-tie-down.html", SHEET]
+    pages = ["look-up/chain-tie-down.html", PAGE]
     if explanation:
         pages.append(explanation.relative_to(SITE).as_posix())
     lines = []

@@ -66,7 +66,7 @@ from build_scripts.markup import (
     unit_name,
 )
 from build_scripts.pseudo_markdown import pseudo_page
-from build_scripts.sheet_form import form_inputs
+from build_scripts.sheet_form import example_fields, form_inputs
 from build_scripts.table_view import View, source_row, view
 from build_scripts.wording import language, say, writer
 from calc import answering
@@ -279,12 +279,13 @@ class Book:
             raise PageError(f"the example of worksheet {name} is refused: {refused}") from refused
         regions = {
             key: to_html([node])
-            for key, node in answer_view.view(record, root, language())["regions"].items()
+            for key, node in answer_view.view(record, root, language(), example=True)["regions"].items()
         }
         return tight(
             self.templates.get_template("sheet.html").render(
                 sheet=declared,
                 inputs=form_inputs(declared),
+                example=example_fields(declared),
                 verdict=record["verdict"],
                 regions=regions,
                 root=root,

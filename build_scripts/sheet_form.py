@@ -1,4 +1,4 @@
-"""From a worksheet's declaration to the form on its page: every box with its path, id and example value.
+"""From a worksheet's declaration to the form on its page: every box with its path, id and hint.
 
 The form's names are the paths that errors use (`load`, `parts[0].width`, `centre[2]`), so that a refusal finds its box.
 """
@@ -6,13 +6,15 @@ The form's names are the paths that errors use (`load`, `parts[0].width`, `centr
 from __future__ import annotations
 
 import json
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from typing import Any
+from urllib.parse import urlencode
 
 from build_scripts.markup import set_spans
-from build_scripts.wording import spans
+from build_scripts.wording import say, spans
 from calc.describing import Asked, Described
+from calc.inputs import Input
 from calc.words.writer import Spans, plain
 
 _MOST_RADIOS = 4
@@ -52,6 +54,7 @@ class Box:
     unit_si: str
     help: str
     value: str
+    sample: str
     required: bool
     has_default: bool
     optional: bool = False
@@ -69,9 +72,30 @@ class Box:
 
 
 def form_inputs(sheet: Described) -> tuple[Box, ...]:
-    """The boxes of a worksheet, filled with its example."""
+    """The boxes of a worksheet as it starts: empty but for what holds by declaration, the example's values as hints."""
     on_page = tuple(one for one in sheet.inputs if one.declared.on_page)
     return _boxes(on_page, sheet.example, "", _steering(on_page))
+
+
+def example_fields(sheet: Described) -> str:
+    """The example as the fields of an address (`load=4%2C860+lb&legs=2`): what fills the boxes when the reader asks for it."""
+    return urlencode(list(_fields(sheet.inputs, sheet.example, "")))
+
+
+def _fields(inputs: Sequence[Asked], given: Mapping[str, Any], prefix: str) -> Iterator[tuple[str, str]]:
+    for asked in inputs:
+        one = asked.declared
+        value, path = given.get(one.name), f"{prefix}{one.name}"
+        if value is None:
+            continue
+        if one.kind == "rows":
+            for number, row in enumerate(json.loads(value) if isinstance(value, str) else value):
+                yield from _fields(asked.columns, row, f"{path}[{number}].")
+        elif one.kind == "point":
+            parts = value.split(";") if isinstance(value, str) else value
+            yield from ((f"{path}[{number}]", _text(part).strip()) for number, part in enumerate(parts))
+        else:
+            yield path, _text(value)
 
 
 def _choices(options: Sequence[tuple[str, Spans]]) -> tuple[Choice, ...]:
@@ -85,13 +109,10 @@ def _steering(inputs: Sequence[Asked]) -> set[str]:
 
 
 def _boxes(
-    inputs: Sequence[Asked], given: Mapping[str, Any], prefix: str, steering: set[str]
+    inputs: Sequence[Asked], example: Mapping[str, Any], prefix: str, steering: set[str]
 ) -> tuple[Box, ...]:
-    held = {one.declared.name: _text(given.get(one.declared.name, one.declared.default)) for one in inputs}
-    return tuple(
-        _box(one, given.get(one.declared.name, one.declared.default), held, prefix, steering)
-        for one in inputs
-    )
+    held = {one.declared.name: _text(one.declared.default) for one in inputs}
+    return tuple(_box(one, example.get(one.declared.name), held, prefix, steering) for one in inputs)
 
 
 def _text(value: Any) -> str:
@@ -104,7 +125,7 @@ def _text(value: Any) -> str:
     return str(value)
 
 
-def _box(asked: Asked, given: Any, held: Mapping[str, str], prefix: str, steering: set[str]) -> Box:
+def _box(asked: Asked, sample: Any, held: Mapping[str, str], prefix: str, steering: set[str]) -> Box:
     one = asked.declared
     path = f"{prefix}{one.name}"
     box_id = "in-" + path.replace("[", "-").replace("].", "-").replace("]", "")
@@ -117,27 +138,29 @@ def _box(asked: Asked, given: Any, held: Mapping[str, str], prefix: str, steerin
         one.kind == "choice"
         and len(choices) <= _MOST_RADIOS
         and (one.required or one.name in steering)
-        and bool(held[one.name])
         and sum(len(choice.label) for choice in choices) <= _LONGEST_RADIOS
     )
     axes: tuple[Box, ...] = ()
     rows: tuple[Row, ...] = ()
     blank: Row | None = None
     if one.kind == "point":
-        axes = _axes(asked, given, path, box_id)
+        axes = _axes(asked, sample, path, box_id)
     if one.kind == "rows":
-        listed = json.loads(given) if isinstance(given, str) else (given or [])
-        listed = listed or [{}] * int(one.bounds.at_least or 0)
+        samples = json.loads(sample) if isinstance(sample, str) else (sample or [])
+        few = max(int(one.bounds.at_least or 0), 1 if one.required else 0)
         rows = tuple(
-            Row(str(n + 1), _boxes(asked.columns, row, f"{path}[{n}].", steering))
-            for n, row in enumerate(listed)
+            Row(
+                str(n + 1),
+                _boxes(asked.columns, samples[n] if n < len(samples) else {}, f"{path}[{n}].", steering),
+            )
+            for n in range(few)
         )
         blank = Row("", _boxes(asked.columns, {}, f"{path}[__].", steering))
     steers = bool(one.shown_when) or one.name in steering
     return Box(
         name=one.name, path=path, id=box_id, label=set_spans(asked.label), kind=one.kind, dimension=one.dimension,
         unit=one.unit, unit_si=one.unit_si, help=set_spans(asked.help), value=held[one.name] if one.kind != "rows" else "",
-        required=one.required, has_default=one.default is not None,
+        sample=_hint(one, sample), required=one.required, has_default=one.default is not None,
         optional=not unanswered and not one.required and one.default is None and not steers,
         choices=choices, radios=radios, long=one.long,
         shown_when=json.dumps({k: list(v) for k, v in one.shown_when.items()}) if one.shown_when else "",
@@ -148,13 +171,20 @@ def _box(asked: Asked, given: Any, held: Mapping[str, str], prefix: str, steerin
     )  # fmt: skip
 
 
-def _axes(asked: Asked, given: Any, path: str, box_id: str) -> tuple[Box, ...]:
+def _hint(one: Input, sample: Any) -> str:
+    """The example's value as the hint in an empty box; none where it would be a page of text or is not typed at all."""
+    if sample is None or one.long or one.kind in ("rows", "point", "choice", "flag", "file"):
+        return ""
+    return say("such-as", sample=_text(sample))
+
+
+def _axes(asked: Asked, sample: Any, path: str, box_id: str) -> tuple[Box, ...]:
     one = asked.declared
-    parts = given.split(";") if isinstance(given, str) else list(given or ("", "", ""))
+    parts = sample.split(";") if isinstance(sample, str) else list(sample or ("", "", ""))
     return tuple(
         Box(
             name=axis, path=f"{path}[{n}]", id=f"{box_id}-{axis}", label=axis, kind="quantity",
-            dimension=one.dimension, unit=one.unit, unit_si=one.unit_si, help="", value=_text(part).strip(),
+            dimension=one.dimension, unit=one.unit, unit_si=one.unit_si, help="", value="", sample=_text(part).strip(),
             required=one.required, has_default=False,
         )
         for n, (axis, part) in enumerate(zip("xyz", parts, strict=True))

@@ -67,13 +67,14 @@ def declared() -> dict[str, Worksheet[Any]]:
 @dataclasses.dataclass(frozen=True)
 class Refusal:
     """What is wrong with one input, in words: its path (`load`, `parts[2].width`), what was given, what would do (going
-    on from the name of the box), and the same as a whole sentence.
+    on from the name of the box), the same as a whole sentence, and the code of the reason (`missing`: nothing was given).
     """
 
     input: str
     given: str
     message: str
     said: str = ""
+    code: str = ""
 
 
 class Refused(ValueError):

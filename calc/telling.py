@@ -18,7 +18,7 @@ from dataclasses import dataclass
 from typing import Any
 
 from calc.declaration import Citation, Result, Row, Step, Worksheet
-from calc.inputs import BadInput, Given, InputError, Reading, read_inputs, understood
+from calc.inputs import BadInput, Given, Input, InputError, Reading, asked, read_inputs, understood
 from calc.quantities import from_si
 from calc.reasons import Reason, verdict_of, worst_first
 from calc.tables import source_title
@@ -112,6 +112,7 @@ def tell(
         "understood": {
             path: plain(writer.write(said)) for path, said in understood(sheet.inputs, given).items()
         },
+        "inputs": _given(sheet.inputs, given, "", writer),
         "results": results,
         "reasons": [{"code": reason.code, "weight": reason.weight} for reason in reasons],
         "steps": [_step(told, one) for one in sheet.work(found)],
@@ -119,6 +120,33 @@ def tell(
         "sources": [source_record(one) for one in dict.fromkeys((*sheet.cite(found), *sheet.citations))],
         "figure": {"drawing": figure.drawing, "caption": figure.caption} if figure else None,
     }
+
+
+def _given(inputs: Sequence[Input], given: Given, within: str, writer: Writer) -> list[dict[str, Any]]:
+    """What the answer was worked out from: label and text of each input that was given, a row as one text."""
+    said: list[dict[str, Any]] = []
+    for declared in inputs:
+        value, words = given.values.get(declared.name), within + declared.name
+        if value is None or value == "" or not asked(declared, given.values):
+            continue
+        label = writer.say(f"input-{words}")
+        if declared.columns:
+            for number, row in enumerate(given.rows(declared.name), 1):
+                named = (
+                    plain(writer.say(f"input-{words}.row"))
+                    if writer.has(f"input-{words}.row")
+                    else plain(label)
+                )
+                cells = [
+                    [*one["label"], " ", *one["text"]]
+                    for one in _given(declared.columns, row, f"{words}-", writer)
+                ]
+                said.append({"label": [f"{named} {number}"], "text": _joined(cells)})
+        elif declared.kind == "file" or declared.long:
+            said.append({"label": label, "text": writer.say("given")})
+        else:
+            said.append({"label": label, "text": writer.write(declared.fact(value, words))})
+    return said
 
 
 def reading(sheet: Worksheet[Any], writer: Writer) -> Reading:
@@ -270,6 +298,7 @@ def error_records(
         {
             "input": error.input,
             "given": error.given,
+            "code": error.why.code,
             "message": plain(writer.say(error.why.code, error.why.facts)),
             "said": _refusal(writer, error),
         }

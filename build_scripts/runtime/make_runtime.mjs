@@ -77,23 +77,34 @@ const lockFileContents = {
   packages: {},
 };
 
-/**
- * Answers every example in both unit systems; a number for each answer is compared between ways of starting. The answers
- * themselves are let go one by one: all of them at once would make the heap grow past its first size.
- */
+/** What a way of starting is asked. Each answer leaves Python before the next is made: all of them at once would not fit. */
 const WARM = `
+import gc
 import json
 from build_scripts.answer_view import view_json
-from calc.answering import declared
+from calc.answering import declared_names, worksheet
 
-def answer_all():
-    return json.dumps([
-        hash(view_json(json.dumps({"worksheet": name, "inputs": getattr(worksheet, "example", {}), "units": units, "root": "../"})))
-        for name, worksheet in declared().items() for units in ("us", "si")
-    ])
-
-answers = answer_all()
+def answer_of(name, units):
+    asked = {"worksheet": name, "inputs": worksheet(name).example, "units": units, "root": "../"}
+    answer = view_json(json.dumps(asked))
+    gc.collect()
+    return answer
 `;
+const FORGET = "del answer_of, view_json, worksheet, declared_names, json\ngc.collect()\ndel gc";
+
+/**
+ * Answers every example in both unit systems.
+ * @param {import("pyodide").PyodideAPI} python
+ * @returns {string[]}
+ */
+function answersOf(python) {
+  python.runPython(WARM);
+  const names = JSON.parse(python.runPython("json.dumps(declared_names())"));
+  const answers = [];
+  for (const name of names) for (const units of ["us", "si"]) answers.push(python.runPython(`answer_of("${name}", "${units}")`));
+  python.runPython(FORGET);
+  return answers;
+}
 
 const warm = await loadPyodide({
   stdLibURL: libraryFile,
@@ -101,9 +112,7 @@ const warm = await loadPyodide({
   env: environment,
   _makeSnapshot: true,
 });
-warm.runPython(WARM);
-const answers = warm.runPython("answers");
-warm.runPython("del answers, answer_all, json, view_json, declared\nimport gc\ngc.collect()");
+const answers = answersOf(warm);
 const image = warm.makeMemorySnapshot();
 if (image.length > LARGEST_IMAGE) {
   throw new Error(`the memory image is ${image.length} bytes; more than ${LARGEST_IMAGE} cannot be restored`);
@@ -116,7 +125,6 @@ const restored = await loadPyodide({
   env: environment,
   _loadSnapshot: image,
 });
-restored.runPython(WARM);
-if (restored.runPython("answers") !== answers) throw new Error("the memory image answers differently from the library");
-console.log(JSON.stringify({ library: library.length, image: image.length, answers: JSON.parse(answers).length }));
+if (JSON.stringify(answersOf(restored)) !== JSON.stringify(answers)) throw new Error("the memory image answers differently from the library");
+console.log(JSON.stringify({ library: library.length, image: image.length, answers: answers.length }));
 process.exit(0);

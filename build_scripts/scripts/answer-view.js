@@ -6,14 +6,16 @@
 
 /**
  * @typedef {string | [string, Record<string, string>, ...any[]]} TreeNode  text, or tag, attributes and children
- * @typedef {{ok: true, verdict: string, spoken: string, regions: Record<string, [string, Record<string, string>, ...TreeNode[]]>}} View
+ * @typedef {{ok: true, verdict: string, spoken: string, understood: Record<string, string>, regions: Record<string, [string, Record<string, string>, ...TreeNode[]]>}} View
  */
 
 const SVG = "http://www.w3.org/2000/svg";
 /** The single places whose text is the answer's. */
 const ANSWER_PLACES = "[data-verdict-word], [data-headline], [data-big], [data-big-label], [data-result]";
 /** The regions that are nothing but the answer's. */
-const ANSWER_LISTS = "[data-figure], [data-steps], [data-cautions], [data-sources]";
+const ANSWER_LISTS = "[data-figure], [data-steps], [data-cautions], [data-sources], [data-inputs]";
+/** What marks an answer as the example's. */
+const EXAMPLE_MARKS = ".example-mark";
 
 /**
  * @param {TreeNode} node
@@ -44,17 +46,12 @@ function becomes(place, [, attributes, ...children]) {
 class AnswerView {
   /** @type {Element} */
   #sheet;
-  /** What the page was built with, for the case that Python never answers. @type {Map<Element, Element>} */
-  #example = new Map();
-  #exampleVerdict = "";
   /** What each region shows, as text: one that stays the same is left alone. @type {Map<Element, string>} */
   #shown = new Map();
 
   /** @param {Element} sheet */
   constructor(sheet) {
     this.#sheet = sheet;
-    for (const place of this.#regions()) this.#example.set(place, /** @type {Element} */ (place.cloneNode(true)));
-    this.#exampleVerdict = sheet.querySelector("[data-answer]")?.getAttribute("data-verdict") ?? "";
   }
 
   #regions() {
@@ -74,29 +71,21 @@ class AnswerView {
     this.#judge(view.verdict);
   }
 
-  /** Takes the answer off the page; the names of its parts stay. */
-  empty() {
+  /** Takes the answer off the page; the names of its parts stay. @param {string} bar  what the bar says in its place */
+  empty(bar) {
     this.#shown.clear();
+    for (const mark of this.#sheet.querySelectorAll(EXAMPLE_MARKS)) mark.remove();
     for (const place of this.#sheet.querySelectorAll("[data-answer], [data-foot]")) place.removeAttribute("data-verdict");
     for (const place of this.#sheet.querySelectorAll(ANSWER_PLACES)) {
       place.replaceChildren();
       place.removeAttribute("data-value");
       place.removeAttribute("data-unit");
     }
+    for (const place of this.#sheet.querySelectorAll("[data-bar-note]")) place.textContent = bar;
     for (const place of this.#sheet.querySelectorAll(ANSWER_LISTS)) {
       place.replaceChildren();
       if (place.hasAttribute("data-figure")) place.setAttribute("hidden", "");
     }
-  }
-
-  putBackExample() {
-    this.#shown.clear();
-    for (const [place, was] of this.#example) {
-      for (const name of place.getAttributeNames()) if (!was.hasAttribute(name)) place.removeAttribute(name);
-      for (const name of was.getAttributeNames()) place.setAttribute(name, was.getAttribute(name) ?? "");
-      place.replaceChildren(...was.cloneNode(true).childNodes);
-    }
-    this.#judge(this.#exampleVerdict);
   }
 
   /** @param {string} verdict */

@@ -1,27 +1,52 @@
 // @ts-check
-/** The inputs in the page's address, so that an answer can be bookmarked and sent. */
+/** The reader's inputs in the page's address, so that an answer can be bookmarked and sent, and kept while the tab is open. */
 
 /** Browsers and mail programs cut long addresses; what is longer than this (a pasted log) stays out of them. */
 const LONGEST_IN_ADDRESS = 2000;
 /** An address must not ask for more rows than this. */
 const MOST_ROWS_IN_ADDRESS = 200;
+/** The address of a worksheet with its example shown. */
+const EXAMPLE_ADDRESS = "example";
+/** The field of an address that names the worksheet from which its numbers come. */
+const FROM = "from";
 
-/** Writes the inputs into the address; a long one as empty, to be given again. @param {SheetForm} form */
-function rememberInAddress(form) {
-  const fields = new URLSearchParams(form.typed().map(([name, value]) => [name, value.length > LONGEST_IN_ADDRESS ? "" : value]));
+/** @param {SheetForm} form @param {number} longest @returns {URLSearchParams} the boxes that hold something */
+function fieldsOf(form, longest) {
+  const filled = form.typed().filter(([, value]) => value !== "");
+  const fields = new URLSearchParams(filled.map(([name, value]) => [name, value.length > longest ? "" : value]));
   fields.set("units", chosenUnits());
+  return fields;
+}
+
+/**
+ * Writes the reader's inputs into the address and keeps them; the example and an empty form leave no trace.
+ * @param {SheetForm} form
+ * @param {string} sheet
+ * @param {boolean} own
+ */
+function remember(form, sheet, own) {
+  keptTyped.set(sheet, own ? fieldsOf(form, Infinity).toString() : "");
   try {
-    history.replaceState(history.state, "", `#${fields}`);
+    history.replaceState(history.state, "", own ? `#${fieldsOf(form, LONGEST_IN_ADDRESS)}` : location.pathname + location.search);
   } catch {
     // Some browsers limit how often; the next change writes it.
   }
 }
 
-/** Puts the address's inputs into the boxes. @param {SheetForm} form @returns {boolean} whether there were any */
-function restoreFromAddress(form) {
+/** The fields that the address gives, or null. @returns {URLSearchParams | null} */
+function fieldsOfAddress() {
   const fragment = location.hash.slice(1);
-  if (!fragment.includes("=")) return false;
-  const fields = new URLSearchParams(fragment);
+  return fragment.includes("=") ? new URLSearchParams(fragment) : null;
+}
+
+/**
+ * Puts fields into the boxes, with as many rows as they need.
+ * @param {SheetForm} form
+ * @param {URLSearchParams} fields
+ * @returns {boolean} whether any box was filled
+ */
+function fillFrom(form, fields) {
+  form.clear();
   for (const rows of form.rows()) {
     const count = rowsIn(fields, rows.dataset["rows"] ?? "");
     if (count > 0) makeRows(rows, count);

@@ -6,7 +6,7 @@
 
 /**
  * @typedef {{worksheet: string, inputs: Record<string, unknown>, units: string, language: string,
- *   root: string}} Question
+ *   root: string, example: boolean}} Question
  * @typedef {{ok: false, errors: InputError[]}} Refusal
  * @typedef {{question: () => Question, wanted: () => boolean, answered: (view: View) => void,
  *   refused: (errors: InputError[]) => void, stopped: (error: unknown) => void}} Asker

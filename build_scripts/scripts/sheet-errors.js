@@ -1,7 +1,7 @@
 // @ts-check
 /** What is wrong with the inputs, each said beside its box. */
 
-/** @typedef {{input: string, said: string}} InputError  a box's name, and what is wrong as a whole sentence */
+/** @typedef {{input: string, given?: string, code?: string, said: string}} InputError  a box's name, what it holds, and what is wrong, by code and as a whole sentence */
 
 class SheetErrors {
   /** @type {Element} */
@@ -36,6 +36,15 @@ class SheetErrors {
     if (!general) return elsewhere.join(" ");
     if (elsewhere.length > 0) append(general, elsewhere.join(" "));
     return "";
+  }
+
+  /** How boxes were understood that could be read in two ways. @param {Record<string, string>} understood */
+  echo(understood) {
+    for (const place of this.#sheet.querySelectorAll("[data-echo]")) {
+      if (!(place instanceof HTMLElement)) continue;
+      place.textContent = understood[place.dataset["echo"] ?? ""] ?? "";
+      place.hidden = place.textContent === "";
+    }
   }
 
   clear() {

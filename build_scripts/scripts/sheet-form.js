@@ -53,10 +53,43 @@ class SheetForm {
   files = new Map();
   /** @type {HTMLFormElement} */
   #form;
+  /** How many rows each list starts with. @type {Map<HTMLElement, number>} */
+  #startRows = new Map();
 
   /** @param {HTMLFormElement} form */
   constructor(form) {
     this.#form = form;
+    for (const rows of this.rows()) this.#startRows.set(rows, rows.querySelectorAll("[data-row]").length);
+  }
+
+  /** Empties every box, to what the page was built with. */
+  clear() {
+    for (const [rows, count] of this.#startRows) makeRows(rows, count);
+    for (const box of this.boxes()) {
+      if (box instanceof HTMLSelectElement) for (const option of box.options) option.selected = option.defaultSelected;
+      else if (box instanceof HTMLInputElement && (box.type === "radio" || box.type === "checkbox")) box.checked = box.defaultChecked;
+      else if (box.type !== "file") box.value = box.defaultValue;
+      else box.value = "";
+    }
+    this.files.clear();
+    this.showConditional();
+  }
+
+  /** Whether every box is as the page was built: nothing was typed or chosen. */
+  isEmpty() {
+    return this.boxes().every((box) => {
+      if (box instanceof HTMLSelectElement) return [...box.options].every((option) => option.selected === option.defaultSelected || (option.index === 0 && option.value === ""));
+      if (box instanceof HTMLInputElement && (box.type === "radio" || box.type === "checkbox")) return box.checked === box.defaultChecked;
+      return box.value === (box.type === "file" ? "" : box.defaultValue);
+    });
+  }
+
+  /** What a box is called, for a sentence that names it. @param {string} name @returns {string} */
+  labelOf(name) {
+    const box = this.boxes().find((found) => found.name === name || found.name.startsWith(`${name}[`));
+    const named = box?.closest("fieldset.field, fieldset.rows")?.querySelector("legend") ?? (box?.id ? this.#form.querySelector(`label[for="${CSS.escape(box.id)}"]`) : null);
+    const label = named ?? this.#form.querySelector(`[data-rows="${CSS.escape(name)}"] > legend`);
+    return (label?.firstChild?.textContent ?? name).trim();
   }
 
   /** @returns {Box[]} */

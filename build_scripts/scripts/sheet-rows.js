@@ -1,7 +1,7 @@
 // @ts-check
 /** Rows of a worksheet's form: added from the template, taken out, numbered anew. */
 
-const NUMBERED = ["name", "id", "for", "aria-describedby", "aria-labelledby", "data-error"];
+const NUMBERED = ["name", "id", "for", "aria-describedby", "aria-labelledby", "data-error", "data-echo"];
 
 /** @param {HTMLElement} rows @returns {Element | null} the new row */
 function addRow(rows) {

@@ -1,16 +1,23 @@
 // @ts-check
 /**
- * <calc-sheet>: a worksheet on a page. The page is built with an example and its answer; this makes it answer the
- * reader's own numbers.
+ * <calc-sheet>: a worksheet on a page. It starts empty; the reader fills it, or asks for the example, which is marked
+ * wherever its answer stands and never becomes his.
  *
- * The worst failure is a stale number: on any change the old answer goes as soon as the new one is not there at once,
- * on any error it goes immediately, and in the failed state the built-in answer is plainly named the example's.
+ * The worst failure is an answer beside inputs it was not computed from: on any change the old answer goes as soon as the
+ * new one is not there at once, on any error it goes immediately, and when Python cannot run there is none.
+ *
+ * `data-mode` is empty, own (the reader's numbers) or example (the example, or what was made from it); `data-answer-state`
+ * is empty, working, unfinished, errors, cleared or answered, `data-answer-for` whose answer is shown.
  */
+
+/** @typedef {"empty" | "own" | "example"} Mode */
 
 /** How long the old answer may stay while the new one is worked out. */
 const CLEAR_AFTER_MS = 100;
 /** How long the reader must pause before the screen reader is told the answer. */
 const SPEAK_AFTER_MS = 600;
+/** So many empty boxes are named; the others are counted. */
+const MOST_NAMED = 3;
 
 class CalcSheet extends HTMLElement {
   /** @type {SheetForm | null} */
@@ -24,9 +31,12 @@ class CalcSheet extends HTMLElement {
     wanted: () => this.isConnected,
     answered: (view) => this.#show(view),
     refused: (errors) => this.#refuse(errors),
-    stopped: (error) => this.#empty("cleared", say("stopped", { reason: error instanceof Error ? error.message : String(error) })),
+    stopped: (error) => this.#empty("cleared", say("stopped", { reason: error instanceof Error ? error.message : String(error) }), say("bar-failed")),
   });
-  #touched = false;
+  /** @type {Mode} */
+  #mode = "empty";
+  /** The inputs that were last asked, as text: what the boxes hold now may be another thing. */
+  #askedFor = "";
   /** @type {ReturnType<typeof setTimeout> | undefined} */
   #clearing;
   /** @type {ReturnType<typeof setTimeout> | undefined} */
@@ -42,7 +52,6 @@ class CalcSheet extends HTMLElement {
     this.#errors ??= new SheetErrors(this, this.#form);
     this.#view ??= new AnswerView(this);
     this.#listen(form, this.#listening.signal);
-    this.dataset["answerState"] = "example";
     this.#begin(this.#form, this.#listening.signal);
   }
 
@@ -59,28 +68,85 @@ class CalcSheet extends HTMLElement {
     form.addEventListener("input", (event) => this.#edited(event), { signal });
     form.addEventListener("change", (event) => this.#edited(event), { signal });
     form.addEventListener("reset", () => setTimeout(() => this.#changed()), { signal });
+    form.addEventListener("focusin", (event) => this.#focused(event), { signal });
     this.addEventListener("click", (event) => this.#clicked(event), { signal });
     document.addEventListener("linkwright-units", (event) => this.#unitsChosen(event), { signal });
-    addEventListener("hashchange", () => this.#form && restoreFromAddress(this.#form) && this.#changed(), { signal });
+    addEventListener("hashchange", () => this.#open(), { signal });
+    // Browsers put old values back into boxes (going back, filling in): what the boxes hold is read again.
+    for (const moment of ["pageshow", "focus"]) addEventListener(moment, () => this.#readAgain(), { signal });
+    document.addEventListener("visibilitychange", () => this.#readAgain(), { signal });
     python.addEventListener("state", () => this.#pythonMoved(), { signal });
   }
 
   /**
-   * The reader's own units and the inputs of the address, then Python.
+   * What the address asks for, or what was typed here before, or nothing; then Python.
    * @param {SheetForm} form
    * @param {AbortSignal} signal
    */
   #begin(form, signal) {
     showUnits();
-    const builtIn = isUnits(this.dataset["units"]) ? this.dataset["units"] : "us";
-    if (chosenUnits() !== builtIn) writeUnitsBeside(form.boxes(), builtIn);
-    const restored = restoreFromAddress(form);
     form.showConditional();
-    const otherUnits = chosenUnits() !== builtIn;
-    if (restored) this.#changed();
-    else if (otherUnits) this.#empty("working", say("starting-for-units"));
-    this.#startInTime(restored || otherUnits, signal);
+    this.#open();
+    this.#startInTime(this.#mode !== "empty", signal);
     this.#pythonMoved();
+  }
+
+  /** Fills the boxes from the address, else from what was typed in this tab before. */
+  #open() {
+    const form = this.#form;
+    if (!form) return;
+    if (location.hash === `#${EXAMPLE_ADDRESS}`) {
+      this.#showExample();
+      return;
+    }
+    const fields = fieldsOfAddress() ?? new URLSearchParams(keptTyped.get(this.dataset["sheet"] ?? ""));
+    const filled = fillFrom(form, fields);
+    this.#carried(fields.get(FROM));
+    this.#become(filled ? "own" : "empty");
+    if (filled) this.#changed();
+    else this.#start();
+  }
+
+  /** @param {string | null} from  the title of the worksheet whose numbers were handed over */
+  #carried(from) {
+    this.#write("[data-carried]", from ? say("carried", { sheet: from }) : "");
+  }
+
+  /** @param {Mode} mode */
+  #become(mode) {
+    this.#mode = mode;
+    this.dataset["mode"] = mode;
+  }
+
+  #showExample() {
+    if (!this.#form) return;
+    fillFrom(this.#form, new URLSearchParams(this.dataset["example"] ?? ""));
+    this.#become("example");
+    this.#changed();
+  }
+
+  #clearAll() {
+    this.#form?.clear();
+    this.#become("empty");
+    if (this.#form) remember(this.#form, this.dataset["sheet"] ?? "", false);
+    this.#start();
+  }
+
+  /** An empty worksheet: nothing is asked, nothing is answered. */
+  #start() {
+    this.#asking.drop();
+    this.#askedFor = "";
+    this.#errors?.clear();
+    this.#empty("empty", say("empty"), say("bar-empty"));
+  }
+
+  /** What the boxes hold may have been changed by the browser. */
+  #readAgain() {
+    if (!this.#form || this.#mode === "empty" && this.#form.isEmpty()) return;
+    if (this.#askedFor === JSON.stringify(this.#form.typed())) return;
+    if (this.#mode === "empty") this.#become("own");
+    this.#form.showConditional();
+    this.#changed();
   }
 
   /**
@@ -110,7 +176,9 @@ class CalcSheet extends HTMLElement {
   #question() {
     const inputs = this.#form?.inputs() ?? {};
     const { sheet = "", root = "" } = this.dataset;
-    return { worksheet: sheet, inputs, units: chosenUnits(), language: document.documentElement.lang, root };
+    this.#askedFor = JSON.stringify(this.#form?.typed());
+    const example = this.#mode === "example";
+    return { worksheet: sheet, inputs, units: chosenUnits(), language: document.documentElement.lang, root, example };
   }
 
   // ---- what the reader does
@@ -126,8 +194,20 @@ class CalcSheet extends HTMLElement {
     // A select or tick box fires both; one answer is enough.
     const choice = box instanceof HTMLSelectElement || box.type === "radio" || box.type === "checkbox";
     if (event.type !== (choice ? "change" : "input")) return;
+    this.#edit();
+  }
+
+  /** The reader's hand was on a box: an empty worksheet becomes his; the example stays the example. */
+  #edit() {
+    if (this.#mode === "empty") this.#become("own");
     this.#form?.showConditional();
     this.#changed();
+  }
+
+  /** A tap into a box takes all that stands in it, so that the next key replaces it. @param {FocusEvent} event */
+  #focused(event) {
+    const box = event.target;
+    if (box instanceof HTMLInputElement && box.type === "text" && box.value) setTimeout(() => box.select());
   }
 
   /** @param {HTMLInputElement} box */
@@ -136,24 +216,23 @@ class CalcSheet extends HTMLElement {
     this.#form?.files.delete(box);
     const fault = file ? fileFault(file) : "";
     if (fault) {
-      this.#touched = true;
       this.#asking.drop();
       box.value = ""; // what is not counted must not look as if it were
       this.#refuse([{ input: box.name, said: fault }]);
       return;
     }
     if (file) {
-      this.#empty("working", fileNote(file));
+      this.#empty("working", fileNote(file), say("bar-working"));
       this.#form?.files.set(box, await fileContent(file));
     }
-    this.#changed();
+    this.#edit();
   }
 
   /** @param {Event} event */
   #unitsChosen(event) {
     const was = event instanceof CustomEvent && isUnits(event.detail) ? event.detail : "us";
     writeUnitsBeside(this.#form?.boxes() ?? [], was);
-    this.#changed();
+    if (this.#mode !== "empty") this.#changed();
   }
 
   /** @param {Event} event */
@@ -163,28 +242,40 @@ class CalcSheet extends HTMLElement {
       print();
       return;
     }
-    if (!rowButton(event.target)) return;
-    event.preventDefault();
-    this.#form?.showConditional();
-    this.#changed();
+    if (event.target.closest("[data-show-example]")) this.#showExample();
+    else if (event.target.closest("[data-clear]")) this.#clearAll();
+    else if (event.target.closest("[data-foot]")) this.#toAnswer(event);
+    else if (rowButton(event.target)) {
+      event.preventDefault();
+      if (this.#mode === "empty") this.#form?.showConditional();
+      else this.#edit();
+    }
+  }
+
+  /** @param {Event} event */
+  #toAnswer(event) {
+    event.preventDefault(); // the address holds the inputs
+    const answer = this.querySelector("[data-answer]");
+    answer?.scrollIntoView({ block: "start" });
+    if (answer instanceof HTMLElement) answer.focus({ preventScroll: true });
   }
 
   // ---- asking and answering
 
   #changed() {
-    this.#touched = true;
     this.#asking.change();
-    if (this.#form) rememberInAddress(this.#form);
+    if (this.#form) remember(this.#form, this.dataset["sheet"] ?? "", this.#mode === "own");
     clearTimeout(this.#clearing);
     if (python.state === "live") {
       if (this.dataset["answerState"] !== "working") {
-        this.#clearing = setTimeout(() => this.#empty("working", say("working")), CLEAR_AFTER_MS);
+        this.#clearing = setTimeout(() => this.#empty("working", say("working"), say("bar-working")), CLEAR_AFTER_MS);
       }
       void this.#asking.run();
     } else if (python.state === "failed") {
       this.#pythonMoved();
     } else {
-      this.#empty("working", say("starting"));
+      python.start();
+      this.#empty("working", say("starting"), say("bar-working"));
     }
   }
 
@@ -199,23 +290,17 @@ class CalcSheet extends HTMLElement {
     else this.#live();
   }
 
-  /** The page's own example is asked once too: what stands there must be what Python answers now. */
   #live() {
     this.dataset["state"] = "live";
+    if (this.#mode === "empty") return;
     this.#note("");
-    if (!this.#touched) this.#asking.change();
     void this.#asking.run();
   }
 
+  /** Python cannot run: no answer to anything, and what to do instead. What was typed stays in the boxes. */
   #failed() {
     this.dataset["state"] = "failed";
-    clearTimeout(this.#clearing);
-    if (this.dataset["answerState"] === "answered" && this.#touched) this.#empty("working", "");
-    this.#note(say(this.#touched ? "cannot-run-typed" : "cannot-run", { reason: python.reason }));
-    this.dataset["answerFor"] = "example";
-    if (this.dataset["answerState"] !== "working") return;
-    this.dataset["answerState"] = "example";
-    this.#view?.putBackExample();
+    this.#empty("cleared", say(this.#mode === "own" ? "cannot-run-typed" : "cannot-run", { reason: python.reason }), say("bar-failed"));
   }
 
   /** @param {View} view */
@@ -223,31 +308,51 @@ class CalcSheet extends HTMLElement {
     clearTimeout(this.#clearing);
     this.#errors?.clear();
     this.dataset["answerState"] = "answered";
-    this.dataset["answerFor"] = this.#touched ? "reader" : "example";
+    this.dataset["answerFor"] = this.#mode === "example" ? "example" : "reader";
     this.#view?.show(view);
+    this.#errors?.echo(view.understood);
     this.#note("");
     this.#speak(view.spoken);
   }
 
   /** @param {InputError[]} errors */
   #refuse(errors) {
-    this.#empty("errors", "");
-    const elsewhere = this.#errors?.show(errors) ?? "";
-    const note = say("no-answer", { count: errors.length });
+    const missing = errors.filter((error) => error.code === "missing");
+    const wrong = errors.filter((error) => error.code !== "missing");
+    if (wrong.length === 0) {
+      this.#unfinished(missing);
+      return;
+    }
+    const named = this.#form?.labelOf(wrong[0]?.input ?? "") ?? "";
+    this.#empty("errors", "", say("bar-errors", { boxes: named }));
+    const elsewhere = this.#errors?.show(wrong) ?? "";
+    const note = say("no-answer", { count: wrong.length });
     this.#note([note, elsewhere].filter(Boolean).join(" "));
-    this.#speak([note, ...errors.map((error) => error.said)].join(" "));
+    this.#speak([note, ...wrong.map((error) => error.said)].join(" "));
+  }
+
+  /** Boxes that are still empty are no fault: they are named, not scolded. @param {InputError[]} missing */
+  #unfinished(missing) {
+    this.#errors?.clear();
+    const names = [...new Set(missing.map((error) => this.#form?.labelOf(error.input) ?? error.input))];
+    const boxes = names.slice(0, MOST_NAMED).join(", ");
+    const note = say("unfinished", { boxes, more: Math.max(0, names.length - MOST_NAMED) });
+    this.#empty("unfinished", note, say("bar-unfinished", { count: missing.length }));
   }
 
   /**
    * Takes the answer off the page.
-   * @param {"working" | "errors" | "cleared"} state
+   * @param {"empty" | "working" | "unfinished" | "errors" | "cleared"} state
    * @param {string} note
+   * @param {string} bar  what the bar at the foot says in the answer's place
    */
-  #empty(state, note) {
+  #empty(state, note, bar) {
     clearTimeout(this.#clearing);
     clearTimeout(this.#speaking);
     this.dataset["answerState"] = state;
-    this.#view?.empty();
+    delete this.dataset["answerFor"];
+    this.#view?.empty(bar);
+    this.#errors?.echo({});
     this.#write("[data-live]", "");
     this.#note(note);
   }
@@ -268,7 +373,6 @@ class CalcSheet extends HTMLElement {
   /** One short sentence to a screen reader, once the reader pauses. @param {string} text */
   #speak(text) {
     clearTimeout(this.#speaking);
-    if (!this.#touched) return;
     this.#speaking = setTimeout(() => this.#write("[data-live]", text), SPEAK_AFTER_MS);
   }
 }

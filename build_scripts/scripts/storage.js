@@ -18,3 +18,24 @@ const kept = {
     }
   },
 };
+
+/** What was typed in each worksheet, for as long as this tab is open: leaving a page never loses it. */
+const keptTyped = {
+  /** @param {string} sheet @returns {string} */
+  get(sheet) {
+    try {
+      return sessionStorage.getItem(`linkwright-typed-${sheet}`) ?? "";
+    } catch {
+      return "";
+    }
+  },
+  /** @param {string} sheet @param {string} fields */
+  set(sheet, fields) {
+    try {
+      if (fields) sessionStorage.setItem(`linkwright-typed-${sheet}`, fields);
+      else sessionStorage.removeItem(`linkwright-typed-${sheet}`);
+    } catch {
+      // Forbidden or full: what was typed lasts for this page.
+    }
+  },
+};

@@ -18,6 +18,8 @@ from playwright.sync_api import Browser, BrowserContext, Page, Playwright, Route
 
 from build_scripts import serve
 from build_scripts.build import SITE, build
+from build_scripts.sheet_form import example_fields
+from calc.answering import described
 
 # A busy machine may be slow; no test here is about time.
 expect.set_options(timeout=60_000)
@@ -33,6 +35,22 @@ def site() -> Path:
         return Path(built)
     build(say=lambda line: None)
     return SITE
+
+
+def own(name: str) -> str:
+    """The address of a worksheet filled with its example's values as if the reader had typed them."""
+    return f"work-out/{name}.html#{example_fields(described(name))}"
+
+
+def example(name: str) -> str:
+    """The address of a worksheet that shows its example, marked as such."""
+    return f"work-out/{name}.html#example"
+
+
+def on_disk(site: Path, address: str) -> str:
+    """The address of a page in the folder, opened from disk."""
+    page, mark, fragment = address.partition("#")
+    return (site / page).as_uri() + mark + fragment
 
 
 @contextmanager

@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 from playwright.sync_api import Page, expect
 
-from tests.browser.conftest import ANSWERED
+from tests.browser.conftest import ANSWERED, example
 
 REGIONS = """() => Object.fromEntries([...document.querySelectorAll('calc-sheet [data-view]')]
   .map((place) => [place.dataset.view, place.outerHTML]))"""
@@ -35,7 +35,7 @@ def test_live_elements_are_those_of_the_build(name: str, page: Page, served: str
     built = page.evaluate(REGIONS)
     assert {"answer", "foot", "figure", "cautions", "numbers", "sources"} <= set(built)
     page.unroute("**/linkwright.js")
-    page.goto(f"{served}work-out/{name}.html")
+    page.goto(served + example(name))
     expect(page.locator(ANSWERED)).to_be_attached()
     # A refusal takes everything off the page; then every region is built anew.
     box = page.locator(".field-row:has(.unit) input:visible").first

@@ -11,7 +11,7 @@ import pytest
 from playwright.sync_api import BrowserContext, Locator, Page, expect
 
 from calc.answering import answer, worksheet
-from tests.browser.conftest import ANSWERED, Watch
+from tests.browser.conftest import ANSWERED, Watch, example
 
 NewContext = Callable[..., BrowserContext]
 PHONE = {"viewport": {"width": 360, "height": 740}, "has_touch": True, "is_mobile": True}
@@ -25,7 +25,7 @@ SHEETS = [
 
 
 def opened(page: Page, served: str, sheet: str) -> Page:
-    page.goto(f"{served}work-out/{sheet}.html")
+    page.goto(served + example(sheet))
     expect(page.locator(ANSWERED)).to_be_attached()
     return page
 

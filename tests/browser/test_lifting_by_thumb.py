@@ -9,7 +9,7 @@ import pytest
 from playwright.sync_api import BrowserContext, Page, expect
 
 from calc.answering import answer, declared
-from tests.browser.conftest import ANSWERED
+from tests.browser.conftest import ANSWERED, example, on_disk
 
 # sheet -> the box to change, what is typed there by keyboard, and what by thumb
 CHANGES = {
@@ -48,7 +48,7 @@ def typed(name: str, box: str, text: str) -> str:
 def opened(new_context: Callable[..., BrowserContext], site: Path, name: str) -> Page:
     """The sheet opened from disk on a phone, answered."""
     page = new_context(offline=True, viewport=PHONE, has_touch=True, is_mobile=True).new_page()
-    page.goto((site / "work-out" / f"{name}.html").as_uri())
+    page.goto(on_disk(site, example(name)))
     expect(page.locator(ANSWERED)).to_be_attached()
     return page
 

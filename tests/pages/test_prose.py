@@ -31,6 +31,7 @@ ALLOWED = {
     "5 ft": "an input of the sling worked on the page (5 ft 9 in)",
     "200 bar": "an example of what to type",
     "5/8 in": "an example of what to type (38 5/8 in)",
+    "2%": "our own mark for a balance point reckoned from drawings, said to be so (hanging-load)",
     "38-5/8 in": "an input of the plate worked on the page",
     "86 in": "an input of the plate worked on the page",
 }

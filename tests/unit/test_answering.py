@@ -111,7 +111,7 @@ def test_a_request_in_json():
     why = refused["errors"][0]["message"]
     assert refused == {
         "ok": False,
-        "errors": [{"input": "load", "given": "x", "message": why, "said": f"“x” {why}"}],
+        "errors": [{"input": "load", "given": "x", "message": why, "said": f"“x” {why}", "code": "unusable"}],
     }
     assert "a weight such as 10 lb" in why
     unknown = json.loads(answer_json('{"worksheet": "sling-gold"}'))

@@ -33,7 +33,7 @@ from calc.words.compiling import Pattern
 from calc.words.facts import Absent, Listing, Message, Number, Option, Quantity, absent, message
 
 SAID: dict[str, Pattern] = {
-    "title": "How toys hang",
+    "title": "How toys hang", "input-load": "Load",
     "result-pull": "Pull", "result-pulls": "Pulls", "result-rating": "Rating", "result-name": "Name", "result-legs": "Legs",
     "result-steady": "Steady", "result-kinds": "Kinds", "result-lines": "Lines", "result-notes": "Notes", "result-factor": "Factor",
     "opening": ["It pulls ", ["v", "pull", "", {}], " on ", ["v", "load", "", {}], "."],

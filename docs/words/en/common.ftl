@@ -10,6 +10,8 @@ verdict-worked-out = Worked out
 yes = yes
 no = no
 nothing = none
+# In the place of a file or a pasted log, in the list of what an answer was worked out from.
+given = given
 listing-empty = none
 
 ## Why a value is absent

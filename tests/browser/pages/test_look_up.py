@@ -255,7 +255,8 @@ def test_light_and_dark_are_remembered(served: str, new_context: NewContext) -> 
 
 @pytest.mark.parametrize("verdict", ["ok", "caution", "stop", "unknown"])
 def test_each_verdict_has_a_word_and_a_shape_of_its_own(served: str, page: Page, verdict: str) -> None:
-    page.goto(served + "work-out/sling-legs.html")
+    page.goto(served + "work-out/sling-legs.html#example")
+    page.wait_for_selector("[data-answer][data-verdict]")
     shapes = page.evaluate(
         """() => ['ok', 'caution', 'stop', 'unknown'].map((verdict) => {
              const answer = document.querySelector('[data-answer]');

@@ -9,7 +9,7 @@ from pathlib import Path
 import pytest
 from playwright.sync_api import Page, expect
 
-from tests.browser.conftest import ANSWERED
+from tests.browser.conftest import ANSWERED, example, own
 from tests.browser.pages.kinds import pages
 
 # Letter and A4, less the margins of the style sheet (12 mm, or 10 mm on the wide side), in CSS pixels of 1/96 in.
@@ -67,7 +67,8 @@ def test_no_column_runs_off_the_paper(served: str, site: Path, page: Page) -> No
 
 def test_a_printed_worksheet_has_all_it_needs(served: str, page: Page, tmp_path: Path) -> None:
     """Question, inputs with units, answer, drawing, working, cautions, sources, date and edition."""
-    page.goto(served + "work-out/sling-legs.html")
+    page.goto(served + own("sling-legs"))
+    expect(page.locator(ANSWERED)).to_be_attached()
     page.pdf(path=tmp_path / "sheet.pdf", prefer_css_page_size=True)
     printed = subprocess.run(
         ["pdftotext", "-layout", str(tmp_path / "sheet.pdf"), "-"], check=True, capture_output=True, text=True
@@ -95,9 +96,11 @@ def test_an_inspection_prints_as_a_record_of_one_page(
         command = ["pdftotext", "-layout", str(tmp_path / "record.pdf"), "-"]
         return subprocess.run(command, check=True, capture_output=True, text=True).stdout
 
-    page.goto(f"{served}work-out/{name}.html")
+    page.goto(served + example(name))
     expect(page.locator(ANSWERED)).to_be_attached()
     assert "no record of any part" in printed()
+    page.goto("about:blank")
+    page.goto(served + own(name))
     page.fill('[name="inspected_on"]', "2026-02-28")
     expect(
         page.locator('calc-sheet[data-answer-for="reader"][data-answer-state="answered"]')

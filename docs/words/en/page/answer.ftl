@@ -6,3 +6,6 @@ caution-word-warning = Careful
 caution-word-prohibition = Stop
 caution-word-mandatory = You must
 caution-word-note = Note
+
+# Stands before the verdict of an answer to the book's own example, on the page, in the bar and on paper.
+example = Example:

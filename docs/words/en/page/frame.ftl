@@ -59,7 +59,4 @@ foot-sources = Sources
 edition = { $date }, commit { $commit }
 working-copy = working copy
 
-## Over a worksheet
 
-example-in-boxes = { $what } { $story } Put your own numbers in its place.
-    .what = The example in the boxes.

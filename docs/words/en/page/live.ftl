@@ -3,14 +3,29 @@
 
 working = Working it out.
 starting = Starting the calculator. Your answer comes as soon as it runs.
-starting-for-units = Starting the calculator for your units.
+# Before anything is typed.
+empty = No answer yet. Fill the boxes, or show the example.
+# `$boxes` names the first boxes that are still empty.
+unfinished = No answer yet. Still to fill: { $boxes }{ $more ->
+        [0] .
+       *[other] { " " }and { $more } more.
+    }
+bar-empty = No answer yet
+bar-unfinished = No answer: { $count ->
+        [one] 1 box to fill
+       *[other] { $count } boxes to fill
+    }
+bar-errors = No answer: look at { $boxes }
+bar-working = Working it out
+bar-failed = No answer: the calculator does not run
+carried = Carried over from “{ $sheet }”.
 no-answer = No answer: { $count ->
         [one] one box needs
        *[other] { $count } boxes need
     } another look.
 stopped = The calculator stopped ({ $reason }). Reload the page.
-cannot-run = The calculator cannot run here: { $reason }. The answer below is the built-in example's.
-cannot-run-typed = The calculator cannot run here: { $reason }. The numbers you typed are NOT worked out. Any answer on this page is the built-in example's, not yours.
+cannot-run = The calculator cannot run here: { $reason }. Reload the page, or try another browser. The tables of this book work without it.
+cannot-run-typed = The calculator cannot run here: { $reason }. What you typed is kept, and is NOT worked out: there is no answer. Reload the page, or try another browser. The tables of this book work without it.
 
 ## A drawn solid, given as a file
 

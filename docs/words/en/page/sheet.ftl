@@ -1,6 +1,6 @@
 # Words of a worksheet's form and of the parts around its answer, as the built page has them.
 
-no-script = Scripts are off, so this page shows the finished example only. The numbers in the boxes belong to it.
+no-script = Scripts are off, so nothing here works out your own numbers. The answer shown is that of the example, whose numbers stand with it.
 
 ## The boxes
 
@@ -11,6 +11,11 @@ units-si = SI: mm, kg
 typing = Type it as you read it:
 typing-bare-number = A bare number takes the unit beside the box.
 optional = optional
+# The hint in an empty box.
+such-as = such as { $sample }
+show-example = Show the example
+the-example = The example.
+clear = Clear all boxes
 not-given = not given
 flag-yes = Yes
 flag-no = No
@@ -24,6 +29,9 @@ row-fold = Fold its boxes
 
 answer = Answer
 all-the-numbers = All the numbers
+worked-out-from = Worked out from
+# Stands until the calculator runs, and for good where it does not load.
+not-started = The calculator has not started, so there is no answer to your numbers. If this stays, reload the page or try another browser.
 the-working = The working
 rests-on = What it rests on
 signed = Signed
@@ -35,6 +43,6 @@ load = Load
 record = The record
 record-how = One page, with every criterion, its source and the next date. Keep it with the part's papers.
 record-print = Print the record
-record-of-example = The example's numbers. This is no record of any part.
+record-of-example = This is the example. It is no record of any part.
 record-next = Next full inspection
 record-signature = Signature
