@@ -11,9 +11,6 @@ from build_scripts.laws.tools import LB, Tables, away, band, column, groups, num
 TIE_DOWN_STEP_LB = {
     "synthetic_webbing": 250,
     "wire_rope_6x37_fibre_core": 100,
-    "polypropylene_rope": 25,
-    "nylon_rope": 1,
-    "double_braided_nylon_rope": 1,
 }
 
 
@@ -21,7 +18,7 @@ POUNDS_PER_INCH_OF_WEB = 1000
 
 
 def law_tie_down_other(tables: Tables) -> list[str]:
-    """Kilograms are pounds rounded to the ten (within 5.2 kg), limits rise with size, ropes about with the square of it.
+    """Kilograms are pounds rounded to the ten (within 5.2 kg), limits rise with size, wire rope about with the square of it.
 
     Webbing is 1,000 lb an inch of width. Wire rope is 20,800 to 21,600 lb an in2 of diameter squared (a fourth of 6x37
     improved plow steel, 393.108(e)); 1/4 in stands above that, and 3/4 in (10,900 lb, 19,378) below it as the law prints it.
@@ -47,7 +44,7 @@ def law_tie_down_other(tables: Tables) -> list[str]:
         strap = material == "steel_strapping"
         pairs = sorted((_area_or_size(r["size_in"]), num(r["value"])) for r in group)
         found += rising("tie-down-other", (material, unit), pairs, strict=not strap)
-        if material.endswith(("rope", "core")):
+        if material.endswith("core"):
             for (d1, w1), (d2, w2) in pairwise(pairs):
                 found += band(
                     "tie-down-other",
