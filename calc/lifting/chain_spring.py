@@ -41,4 +41,35 @@ def chain_stiffness_n(wire_m: float) -> float:
     return chain_modulus_pa(wire_m) * 2 * math.pi / 4 * wire_m**2
 
 
-__all__ = ["chain_modulus_citation", "chain_modulus_pa", "chain_stiffness_n"]
+def _steel_row() -> Row:
+    return table("youngs-modulus").one(material="steel", quantity="youngs_modulus")
+
+
+def solid_modulus_pa() -> float:
+    """Modulus of solid steel [Pa]. Two straight bars of it from link to link are stiffer than any link, whose crowns bend."""
+    return number(_steel_row()) * 1e9
+
+
+def solid_modulus_citation() -> Citation:
+    """Where the modulus of steel stands."""
+    row = _steel_row()
+    return Citation(row["source"], row["locator"])
+
+
+def solid_stiffness_n(wire_m: float) -> float:
+    """Pull per unit of stretch, EA [N], that no chain of a wire [m] passes: solid steel on both sides of the link.
+
+    >>> solid_stiffness_n(0.010) > 3 * chain_stiffness_n(0.010)
+    True
+    """
+    return solid_modulus_pa() * 2 * math.pi / 4 * wire_m**2
+
+
+__all__ = [
+    "chain_modulus_citation",
+    "chain_modulus_pa",
+    "chain_stiffness_n",
+    "solid_modulus_citation",
+    "solid_modulus_pa",
+    "solid_stiffness_n",
+]

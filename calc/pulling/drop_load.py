@@ -2,7 +2,8 @@
 
 A load that slips a little before the slack is taken up pulls many times its weight: n = 1 + sqrt(1 + 2h / stretch)
 (Gere, Mechanics of Materials, section 2.8; Hibbeler, Mechanics of Materials, section 14.4). The stretch at rest is given, or
-worked out for a chain by its modulus.
+worked out for a chain. Nobody has measured the modulus of chain in shop sizes: the pull lies between that of large mooring
+chain and that of two bars of solid steel, which no chain passes; the larger one leads.
 """
 
 from __future__ import annotations
@@ -16,42 +17,54 @@ from calc.inputs import Bounds, ChoiceInput, Given, QuantityInput, TextInput
 from calc.inspecting.chain_marks import ChainSize, chain_sizes, may_lift, size_named
 from calc.inspecting.chain_ratings import lifting_ratings
 from calc.inspecting.nominal_wire import nominal_m
+from calc.lifting.chain_spring import solid_modulus_citation, solid_modulus_pa, solid_stiffness_n
+from calc.lifting.condition import GOOD, WORDS, condition_input, condition_of, judge_condition
 from calc.pulling.energy import (
     chain_modulus_citation,
-    chain_modulus_pa,
     chain_stiffness_n_per_m,
     drop_factor,
     drop_speed_m_per_s,
     stretch_m,
 )
 from calc.quantities import STANDARD_GRAVITY_M_PER_S2
-from calc.reasons import Reason, caution, note, stop
+from calc.reasons import Reason, caution, note, over, shows_capacity, stop, unknown
 from calc.words.facts import Absent, Cell, Fact, Listing, Quantity, absent, force, length, message, weight
 from calc.words.writer import Writer
 
 
 @dataclass(frozen=True)
 class Chain:
-    """A chain as a spring: wire [m], length [m], modulus on both sides of the link [Pa]."""
+    """A chain as a spring: wire [m] and length [m]."""
 
     wire_m: float
     length_m: float
-    modulus_pa: float
 
-    def stretch_m(self, force_n: float) -> float:
-        """Stretch [m] under a force [N]."""
+    def least_stretch_m(self, force_n: float) -> float:
+        """The least stretch [m] under a force [N]: solid steel on both sides of the link."""
+        return stretch_m(force_n, solid_stiffness_n(self.wire_m) / self.length_m)
+
+    def soft_stretch_m(self, force_n: float) -> float:
+        """The stretch [m] under a force [N] by the modulus of large mooring chain."""
         return stretch_m(force_n, chain_stiffness_n_per_m(self.wire_m, self.length_m))
+
+
+AGREES = 0.01
+"""A tag and a table agree within this share [-]: what rounding to another unit leaves (our own mark, no source)."""
+NOT_CHAIN = "not-chain"
 
 
 @dataclass(frozen=True)
 class Found:
-    """What the drop does to the sling. `chain` is there where the stretch was worked out for it."""
+    """What the drop does to the sling. `chain` is there where the stretch was worked out for it; `grade` as it was said."""
 
+    condition: str
+    grade: str
     weight_kg: float
     drop_height_m: float
     chain: Chain | Absent
     factor: float
     peak_force_n: float
+    peak_force_low_n: float | Absent
     static_stretch_m: float
     peak_stretch_m: float
     speed_m_per_s: float
@@ -83,13 +96,23 @@ def _size_words(size: ChainSize) -> Fact:
 def _chain(given: Given, size: ChainSize | None) -> Chain | Absent:
     """The chain, where no stretch was given; refuses if too little is known of it."""
     if given.has("stretch"):
+        _longer_than_steel(given, size)
         return absent("stretch-given")
     if size is None:
         raise given.refuse("stretch", "stretch-missing")
     if not given.has("length"):
         raise given.refuse("length", "length-missing")
-    wire_m = nominal_m(size)
-    return Chain(wire_m, given.si("length"), chain_modulus_pa(wire_m))
+    return Chain(nominal_m(size), given.si("length"))
+
+
+def _longer_than_steel(given: Given, size: ChainSize | None) -> None:
+    """Refuse a stretch that is less than the chain would stretch if it were of solid bars."""
+    if size is None or not given.has("length"):
+        return
+    weight_n = given.si("weight") * STANDARD_GRAVITY_M_PER_S2
+    least_m = Chain(nominal_m(size), given.si("length")).least_stretch_m(weight_n)
+    if given.si("stretch") < least_m:
+        raise given.refuse("stretch", "less-than-steel", least=length(least_m))
 
 
 @dataclass(frozen=True)
@@ -101,17 +124,22 @@ class _Rating:
 
 
 def _rating(given: Given, size: ChainSize | None) -> _Rating:
-    """As given, else of the chain by grade and size."""
-    if given.has("rating"):
-        return _Rating(given.si("rating"))
-    lifts = may_lift(given.text("grade")) if given.has("grade") else None
-    if lifts is False:
-        return _Rating(absent("no-lifting-rating", mark=given.text("grade")))
-    found = lifting_ratings(given.text("grade"), size) if lifts and size is not None else ()
+    """Of the chain by grade and size, with which a tag must agree; else by the tag, where it is no chain that ties down."""
+    grade = given.text("grade")
+    if not grade:
+        return _Rating(absent("grade-not-said" if given.has("rating") else "none-given"))
+    if grade == NOT_CHAIN:
+        return _Rating(given.si("rating") if given.has("rating") else absent("none-given"))
+    if not may_lift(grade):
+        return _Rating(absent("no-lifting-rating", mark=grade))
+    found = lifting_ratings(grade, size) if size is not None else ()
     if not found:
-        return _Rating(absent("none-given"))
+        return _Rating(given.si("rating") if given.has("rating") else absent("none-given"))
     lowest = min(found, key=lambda one: one.working_load_limit_kg)
-    return _Rating(lowest.working_load_limit_kg, (Citation(lowest.source, lowest.locator),))
+    table_kg = lowest.working_load_limit_kg
+    if given.has("rating") and abs(given.si("rating") / table_kg - 1.0) > AGREES:
+        raise given.refuse("rating", "tag-against-table", printed=weight(table_kg, "capacity", 4))
+    return _Rating(table_kg, (Citation(lowest.source, lowest.locator),))
 
 
 def find(given: Given) -> Found:
@@ -120,22 +148,34 @@ def find(given: Given) -> Found:
     weight_n = weight_kg * STANDARD_GRAVITY_M_PER_S2
     size = _size(given)
     chain = _chain(given, size)
-    static_m = given.si("stretch") if isinstance(chain, Absent) else chain.stretch_m(weight_n)
+    static_m = given.si("stretch") if isinstance(chain, Absent) else chain.least_stretch_m(weight_n)
     factor = drop_factor(height_m, static_m)
-    rating = _rating(given, size)
+    rating, condition = _rating(given, size), condition_of(given)
+    usable = shows_capacity(judge_condition(condition))
+    rating_kg = rating.rating_kg if usable else absent("not-of-this-part")
     return Found(
+        condition=condition,
+        grade=given.text("grade"),
         weight_kg=weight_kg,
         drop_height_m=height_m,
         chain=chain,
         factor=factor,
         peak_force_n=factor * weight_n,
+        peak_force_low_n=_low_n(chain, weight_n, height_m),
         static_stretch_m=static_m,
         peak_stretch_m=static_m * factor,
         speed_m_per_s=drop_speed_m_per_s(height_m, STANDARD_GRAVITY_M_PER_S2),
-        rating_kg=rating.rating_kg,
-        use_percent=_use(factor * weight_n, rating.rating_kg),
+        rating_kg=rating_kg,
+        use_percent=_use(factor * weight_n, rating_kg),
         sources=rating.sources,
     )
+
+
+def _low_n(chain: Chain | Absent, weight_n: float, height_m: float) -> float | Absent:
+    """The peak pull [N] if the chain stretches like large mooring chain."""
+    if isinstance(chain, Absent):
+        return chain
+    return drop_factor(height_m, chain.soft_stretch_m(weight_n)) * weight_n
 
 
 def _use(peak_n: float, rating_kg: float | Absent) -> float | Absent:
@@ -147,20 +187,27 @@ def _use(peak_n: float, rating_kg: float | Absent) -> float | Absent:
 
 def judge(found: Found) -> tuple[Reason, ...]:
     """The peak against the rating. A rating is for a steady pull, so no drop is within it."""
-    reasons = [_against_rating(found), note("inspect-the-string", "mandatory")]
+    reasons = [
+        *judge_condition(found.condition),
+        *_against_rating(found),
+        note("inspect-the-string", "mandatory"),
+    ]
     reasons.append(note("breaks-without-warning", "warning"))
-    if not isinstance(found.chain, Absent):
+    if not isinstance(found.peak_force_low_n, Absent):
         reasons.append(note("modulus-of-large-chain"))
     return tuple(reasons)
 
 
-def _against_rating(found: Found) -> Reason:
+def _against_rating(found: Found) -> list[Reason]:
     rating = found.rating_kg
+    if found.grade not in ("", NOT_CHAIN) and not may_lift(found.grade):
+        return [stop("ties-down-only", mark=found.grade)]
     if isinstance(rating, Absent):
-        barred = rating.code == "no-lifting-rating"
-        return stop("ties-down-only", **rating.facts) if barred else caution("no-rating")
-    over = not isinstance(found.use_percent, Absent) and exceeds(found.use_percent, 1.0)
-    return stop("over-rating") if over else caution("under-rating")
+        if found.condition != GOOD:
+            return []
+        return [unknown("grade-not-said" if rating.code == "grade-not-said" else "no-rating")]
+    over_rating = not isinstance(found.use_percent, Absent) and exceeds(found.use_percent, 1.0)
+    return [over("over-rating") if over_rating else caution("under-rating")]
 
 
 def work(found: Found) -> tuple[Step, ...]:
@@ -176,7 +223,7 @@ def _stretch_step(found: Found) -> Step:
         "stretch-of-chain",
         pull=force(found.weight_n),
         long=length(chain.length_m),
-        modulus=Quantity(chain.modulus_pa, "pressure", units=("GPa", "GPa")),
+        modulus=Quantity(solid_modulus_pa(), "pressure", units=("GPa", "GPa")),
         wire=length(chain.wire_m),
     )
 
@@ -205,7 +252,7 @@ def cite(found: Found) -> tuple[Citation, ...]:
     """Where rating and modulus stand."""
     if isinstance(found.chain, Absent):
         return found.sources
-    return (*found.sources, chain_modulus_citation())
+    return (*found.sources, solid_modulus_citation(), chain_modulus_citation())
 
 
 _WEIGHT = Bounds(above=0, at_most=2_000_000)
@@ -213,10 +260,15 @@ _WEIGHT = Bounds(above=0, at_most=2_000_000)
 WORKSHEET = Worksheet(
     name="drop-load",
     inputs=(
-        QuantityInput("weight", dimension="weight", bounds=_WEIGHT),
-        QuantityInput("drop_height", dimension="length", bounds=Bounds(at_least=0, at_most=2000)),
+        condition_input(),
+        QuantityInput("weight", dimension="weight", bounds=_WEIGHT, sense="demand"),
+        QuantityInput(
+            "drop_height", dimension="length", bounds=Bounds(at_least=0, at_most=2000), sense="demand"
+        ),
         QuantityInput("stretch", dimension="length", bounds=Bounds(above=0, at_most=400), required=False),
-        ChoiceInput("grade", choices=("80", "100", "70", "43", "30", "8", "5", "4"), required=False),
+        ChoiceInput(
+            "grade", choices=("80", "100", "70", "43", "30", "8", "5", "4", NOT_CHAIN), required=False
+        ),
         TextInput("size", required=False),
         QuantityInput(
             "length",
@@ -226,11 +278,12 @@ WORKSHEET = Worksheet(
             bounds=Bounds(above=0, at_most=1000),
             required=False,
         ),
-        QuantityInput("rating", dimension="weight", bounds=_WEIGHT, required=False),
+        QuantityInput("rating", dimension="weight", bounds=_WEIGHT, required=False, sense="capacity"),
     ),
     results=(
         Result("peak_force", "force", "demand"),
-        Result("factor", sense="demand"),
+        Result("peak_force_low", "force"),
+        Result("factor"),
         Result("use_percent", "fraction", "demand"),
         Result("rating", "weight", "capacity", digits=4),
         Result("static_stretch", "length"),
@@ -243,6 +296,14 @@ WORKSHEET = Worksheet(
     draw=draw,
     cite=cite,
     large="peak_force",
-    example={"weight": "870 lb", "drop_height": "3 in", "grade": "80", "size": "5/16", "length": "6.5 ft"},
+    shares=(WORDS,),
+    example={
+        "condition": "marked-good",
+        "weight": "870 lb",
+        "drop_height": "3 in",
+        "grade": "80",
+        "size": "5/16",
+        "length": "6.5 ft",
+    },
     citations=(Citation("gere", "s. 2.8, impact loading"),),
 )

@@ -11,7 +11,8 @@ from calc.answering import Refused, answer, worksheet
 
 
 def ask(**raw: Any) -> dict[str, Any]:
-    return answer("drop-load", raw, "si")
+    """The answer for a rope or web sling that is marked and good, unless said otherwise."""
+    return answer("drop-load", {"condition": "marked-good", "grade": "not-chain", **raw}, "si")
 
 
 def value(record: dict[str, Any], name: str) -> Any:
@@ -36,22 +37,80 @@ def test_over_the_rating_stops() -> None:
 
 def test_chain_by_size_and_length() -> None:
     record = ask(weight="431 kg", drop_height="70 mm", grade="80", size="10 mm", length="2.3 m")
-    stiffness = (54.5 - 0.025 * 10) * 1e9 * 2 * math.pi / 4 * 0.010**2 / 2.3
-    assert value(record, "static_stretch") == pytest.approx(431 * 9.80665 / stiffness * 1000)
+    bars = 2 * math.pi / 4 * 0.010**2 / 2.3
+    weight_n = 431 * 9.80665
+    stiff, soft = 210e9 * bars, (54.5 - 0.025 * 10) * 1e9 * bars
+    assert value(record, "static_stretch") == pytest.approx(weight_n / stiff * 1000)
+    assert value(record, "peak_force") == pytest.approx(
+        weight_n / 1000 * (1 + math.sqrt(1 + 2 * 0.070 * stiff / weight_n))
+    )
+    assert value(record, "peak_force_low") == pytest.approx(
+        weight_n / 1000 * (1 + math.sqrt(1 + 2 * 0.070 * soft / weight_n))
+    )
     assert value(record, "rating") == pytest.approx(7100 * 0.45359237)
     assert record["verdict"] == "stop"
     assert any("mooring chain" in caution["text"] for caution in record["cautions"])
 
 
 def test_no_rating() -> None:
-    assert "steady loads" in ask(weight="431 kg", drop_height="7 mm", stretch="3.7 mm")["headline"]
+    unrated = ask(weight="431 kg", drop_height="7 mm", stretch="3.7 mm")
+    assert "steady loads" in unrated["headline"]
+    assert unrated["verdict"] == "unknown"
     barred = ask(weight="431 kg", drop_height="7 mm", size="10 mm", length="2.3 m", grade="70")
     assert barred["verdict"] == "stop"
     assert "no lifting rating" in barred["headline"]
     assert value(barred, "rating") is None
     unrated = ask(weight="431 kg", drop_height="7 mm", size="7/16", length="2.3 m", grade="80")
-    assert unrated["verdict"] == "caution"
+    assert unrated["verdict"] == "unknown"
     assert value(unrated, "use_percent") is None
+
+
+@pytest.mark.parametrize("grade", ["70", "43", "30"])
+def test_chain_that_ties_down_stops_whatever_its_tag_says(grade: str) -> None:
+    """Grade 70 with a rating typed was "3 % of the 6,600 lb it is rated for"."""
+    for more in ({"rating": "3000 kg"}, {}, {"rating": "3000 kg", "size": "10 mm"}):
+        record = ask(weight="43 kg", drop_height="7 mm", stretch="3.7 mm", grade=grade, **more)
+        assert record["verdict"] == "stop"
+        assert "no lifting rating" in record["headline"]
+        assert value(record, "rating") is None
+        assert value(record, "use_percent") is None
+
+
+def test_a_tag_alone_rates_no_chain_of_unknown_grade() -> None:
+    record = ask(weight="43 kg", drop_height="7 mm", stretch="3.7 mm", rating="3000 kg", grade="")
+    assert record["verdict"] == "unknown"
+    assert "of which grade" in record["headline"]
+    assert value(record, "rating") is None
+
+
+@pytest.mark.parametrize(
+    ("condition", "verdict"), [("welded", "stop"), ("unmarked", "unknown"), ("", "unknown")]
+)
+def test_a_part_in_a_bad_state_has_no_rating(condition: str, verdict: str) -> None:
+    record = ask(weight="43 kg", drop_height="7 mm", stretch="3.7 mm", rating="3000 kg", condition=condition)
+    assert record["verdict"] == verdict
+    assert value(record, "rating") is None
+    assert value(record, "use_percent") is None
+
+
+def test_tag_and_table_agree_or_are_refused() -> None:
+    chain = {"weight": "43 kg", "drop_height": "7 mm", "grade": "80", "size": "10 mm", "length": "2.3 m"}
+    agreed = ask(**chain, rating="7,100 lb")
+    assert value(agreed, "rating") == pytest.approx(7100 * 0.45359237)
+    with pytest.raises(Refused, match="does not agree with"):
+        ask(**chain, rating="71,000 lb")
+    by_tag = ask(weight="43 kg", drop_height="7 mm", stretch="3.7 mm", grade="80", rating="3000 kg")
+    assert value(by_tag, "rating") == pytest.approx(3000)
+
+
+def test_no_chain_is_stiffer_than_solid_steel() -> None:
+    chain = {"weight": "431 kg", "drop_height": "7 mm", "grade": "80", "size": "10 mm", "length": "2.3 m"}
+    with pytest.raises(Refused, match="less than a chain of solid steel"):
+        ask(**chain, stretch="0.1 mm")
+    measured = ask(**chain, stretch="1 mm")
+    assert value(measured, "static_stretch") == pytest.approx(1)
+    assert value(measured, "peak_force_low") is None
+    assert value(measured, "peak_force") < value(ask(**chain), "peak_force")
 
 
 @pytest.mark.parametrize(

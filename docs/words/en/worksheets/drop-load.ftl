@@ -20,6 +20,7 @@ option-grade-30 = Grade 30
 option-grade-8 = Grade 8
 option-grade-5 = Grade 5
 option-grade-4 = Grade 4
+option-grade-not-chain = No chain: a rope or web sling with a tag
 input-size = Size of the chain
     .help = Such as 3/8 or 10 mm.
 input-length = Length of the chain
@@ -27,7 +28,8 @@ input-rating = Or: rating of the sling, from its tag
 
 ## What is found
 
-result-peak_force = Peak pull
+result-peak_force = Peak pull, at most
+result-peak_force_low = At least, if it stretches like large chain
 result-factor = Times its weight
 result-use_percent = Share of the rating
 result-rating = Rating
@@ -37,7 +39,7 @@ result-speed = Speed when the sling comes taut
 
 ## The headline and the cautions
 
-opening = Dropped { $drop_height }, the load pulls { $factor } times its weight: { $peak_force }.
+opening = Dropped { $drop_height }, the load pulls up to { $factor } times its weight: { $peak_force }.
 
 reason-ties-down-only =
     .headline = Grade { $mark } chain has no lifting rating at all.
@@ -48,13 +50,17 @@ reason-over-rating =
 reason-under-rating =
     .headline = { share-of-rating }
 reason-no-rating =
-    .headline = Rigging is rated for steady loads, not for this.
+    .headline = No rating is known to hold it against. Rigging is rated for steady loads, not for this.
+    .caution = Give the chain's grade and size, or the rating on the tag.
+reason-grade-not-said =
+    .headline = Nobody has said whether it is chain, and of which grade. Chain that only ties down has no lifting rating, whatever its tag says.
+    .caution = Read the mark on the chain and choose its grade. Choose “no chain” for a rope or a web.
 reason-inspect-the-string =
     .caution = After any drop the whole string is out of use until every part is inspected: hook, latch, links, pins.
 reason-breaks-without-warning =
     .caution = A jerk breaks cold, cracked or hardened steel without a warning stretch, far under the force worked out here.
 reason-modulus-of-large-chain =
-    .caution = The chain's modulus is measured on large mooring chain. In shop sizes take the answer as its size only; crane, hook and floor give a little and soften it.
+    .caution = Nobody has published how far chain of shop sizes stretches. The pull lies between { $peak_force_low } (measured on large mooring chain) and { $peak_force } (two bars of solid steel, stiffer than any link). The larger one counts. Crane, hook and floor give a little and soften it.
 
 share-of-rating = That is { $use_percent } of the { $rating } it is rated for, and a rating is for a steady pull.
 take-slack-up = Take the slack up by hand-speed before the load leaves the floor. Never snatch, never let it run.
@@ -83,11 +89,15 @@ step-peak = Peak pull
 absent-stretch-given = not needed: the stretch is given
 absent-no-lifting-rating = no lifting rating
 absent-none-given = none given
+absent-grade-not-said = none that counts: the grade was not said
+absent-not-of-this-part = none for a part in this state
 absent-no-rating = no rating to hold it against
 
 ## Refusals
 
 refused-not-a-size = is not a size of the tables. Give one of: { $sizes }.
+refused-less-than-steel = is less than a chain of solid steel would stretch: { $least }. Measure again, or leave out the size and length of the chain.
+refused-tag-against-table = does not agree with the { $printed } that the table prints for a chain of that grade and size. Check the tag, the grade and the size.
 refused-stretch-missing = is needed, or the chain's size and length. Give one of them.
 refused-length-missing = is needed to find how far the chain stretches. Give its length.
 chain-size = { $inch } ({ $metric })
