@@ -13,12 +13,13 @@ from dataclasses import dataclass
 from calc.comparing import exceeds
 from calc.declaration import Citation, Figure, Result, Step, Worksheet, step
 from calc.figures.pull_graphs import Drop, drop_figure
-from calc.inputs import Bounds, ChoiceInput, Given, QuantityInput, TextInput
+from calc.inputs import Bounds, Given, QuantityInput, TextInput
 from calc.inspecting.chain_marks import ChainSize, chain_sizes, may_lift, size_named
 from calc.inspecting.chain_ratings import lifting_ratings
 from calc.inspecting.nominal_wire import nominal_m
 from calc.lifting.chain_spring import solid_modulus_citation, solid_modulus_pa, solid_stiffness_n
 from calc.lifting.condition import GOOD, WORDS, condition_input, condition_of, judge_condition
+from calc.lifting.grade_input import GradeInput
 from calc.pulling.energy import (
     chain_modulus_citation,
     chain_stiffness_n_per_m,
@@ -115,6 +116,12 @@ def _longer_than_steel(given: Given, size: ChainSize | None) -> None:
         raise given.refuse("stretch", "less-than-steel", least=length(least_m))
 
 
+def _grade(given: Given) -> str:
+    """The grade as the tables have it; the choice M is European grade 4, whose number is stamped on grade 43 too."""
+    said = given.text("grade")
+    return "4" if said == "M" else said
+
+
 @dataclass(frozen=True)
 class _Rating:
     """Rating [kg], or why there is none, and where it is printed."""
@@ -125,7 +132,7 @@ class _Rating:
 
 def _rating(given: Given, size: ChainSize | None) -> _Rating:
     """Of the chain by grade and size, with which a tag must agree; else by the tag, where it is no chain that ties down."""
-    grade = given.text("grade")
+    grade = _grade(given)
     if not grade:
         return _Rating(absent("grade-not-said" if given.has("rating") else "none-given"))
     if grade == NOT_CHAIN:
@@ -155,7 +162,7 @@ def find(given: Given) -> Found:
     rating_kg = rating.rating_kg if usable else absent("not-of-this-part")
     return Found(
         condition=condition,
-        grade=given.text("grade"),
+        grade=_grade(given),
         weight_kg=weight_kg,
         drop_height_m=height_m,
         chain=chain,
@@ -266,8 +273,8 @@ WORKSHEET = Worksheet(
             "drop_height", dimension="length", bounds=Bounds(at_least=0, at_most=2000), sense="demand"
         ),
         QuantityInput("stretch", dimension="length", bounds=Bounds(above=0, at_most=400), required=False),
-        ChoiceInput(
-            "grade", choices=("80", "100", "70", "43", "30", "8", "5", "4", NOT_CHAIN), required=False
+        GradeInput(
+            "grade", choices=("80", "100", "70", "43", "30", "8", "5", "M", NOT_CHAIN), required=False
         ),
         TextInput("size", required=False),
         QuantityInput(

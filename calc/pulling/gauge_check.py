@@ -2,13 +2,16 @@
 
 Hang known weights on it, note what it reads, and weigh the error against every doubt: the known weight's own
 tolerance, the scatter of the readings and the smallest division (calc.pulling.gauge_errors, after JCGM 100:2008). Within
-a class only if error and uncertainty together fit; outside only if they cannot.
+a class only if error and uncertainty together fit; outside only if they cannot. A gauge that does not follow the weights is
+dead, whatever class it claims; what nobody knows of the weights or of the zero leaves the class unknown.
 """
 
 from __future__ import annotations
 
+import math
 from collections.abc import Sequence
 from dataclasses import dataclass
+from statistics import fmean
 
 from calc.comparing import exceeds
 from calc.declaration import Citation, Figure, Result, Step, Worksheet, step
@@ -36,6 +39,15 @@ COARSE_SHARE = 0.1
 """An allowed error over this share of the reading is called coarse [-] (our own mark, no source)."""
 
 
+FOLLOWS_SHARE = 0.5
+"""A gauge that shows less than this share of a weight, or of what a weight adds, or is off by as much, is dead (our own mark,
+no source)."""
+TELLS_DIVISIONS = 4.0
+"""Weights, or differences between them, under so many divisions do not show whether it follows (our own mark, no source)."""
+TELLS_ALLOWED = 2.0
+"""A heaviest weight under so many times the allowed error shows nothing (our own mark, no source)."""
+
+
 @dataclass(frozen=True)
 class GaugeClass:
     """The error that the gauge claims to keep: a share [-] of its full scale [kg], or of the reading."""
@@ -51,17 +63,22 @@ class GaugeClass:
 
 @dataclass(frozen=True)
 class Found:
-    """What the known weights showed, lightest first, and the worst of it."""
+    """What the known weights showed, lightest first, and the worst of it.
+
+    exact -- a known weight came without its give-or-take; follows -- whether the readings follow the weights at all
+    """
 
     points: tuple[Point, ...]
     gauge: GaugeClass
     standing: Standing
     exact: bool
+    follows: bool
+    division_kg: float
     degrees_of_freedom: int
     error_kg: float
     error_percent: float
-    uncertainty_kg: float
-    reserve_kg: float
+    uncertainty_kg: float | Absent
+    reserve_kg: float | Absent
     within: Message
     usable_range_kg: tuple[float, float] | Absent
     repeatability_kg: float | Absent
@@ -126,27 +143,63 @@ def find(given: Given) -> Found:
     )
     points = tuple(one.point(doubts, gauge.allowed_kg(one.weight_kg)) for one in known)
     worst = _worst(points)
-    standing = worst_standing(points)
+    exact = not all(row.has("give_or_take") for row in given.rows("known"))
+    follows = _follows(points, doubts.division_kg)
+    standing = worst_standing(points) if follows else "outside"
+    doubt = _why_no_doubt(given, exact)
     deviation_kg = doubts.scatter.deviation_kg
     line = _line(points)
     return Found(
         points=points,
         gauge=gauge,
         standing=standing,
-        exact=not any(row.has("give_or_take") for row in given.rows("known")),
+        exact=exact,
+        follows=follows,
+        division_kg=doubts.division_kg,
         degrees_of_freedom=doubts.scatter.degrees_of_freedom,
         error_kg=worst.error_kg,
         error_percent=worst.error_kg / worst.weight_kg,
-        uncertainty_kg=worst.uncertainty_kg,
-        reserve_kg=worst.reserve_kg,
-        within=_standing_words(standing),
-        usable_range_kg=usable_range_kg(points) or absent("none-within"),
+        uncertainty_kg=doubt or worst.uncertainty_kg,
+        reserve_kg=doubt or _reserve_kg(points, follows),
+        within=_standing_words("cannot-tell" if doubt and standing == "within" else standing),
+        usable_range_kg=_range_kg(points, follows and doubt is None),
         repeatability_kg=absent("not-read-twice") if deviation_kg is None else deviation_kg,
         scale_error=line.slope - 1.0 if line else absent("not-known"),
-        scale_error_uncertainty=_slope_uncertainty(line),
+        scale_error_uncertainty=_slope_uncertainty(line, known, given.text("weights_from") == "each-own"),
         zero_offset_kg=line.offset if line else absent("not-known"),
         zero_drift_kg=_drift_kg(given),
     )
+
+
+def _why_no_doubt(given: Given, exact: bool) -> Absent | None:
+    """Why the uncertainty is not known, or None where it is: a weight without its give-or-take, a zero that was not read."""
+    if exact:
+        return absent("weights-not-sure")
+    if not (given.has("zero_before") and given.has("zero_after")):
+        return absent("zero-not-read")
+    return None
+
+
+def _reserve_kg(points: Sequence[Point], follows: bool) -> float | Absent:
+    """What to keep in hand anywhere among the weights: the largest error with its uncertainty."""
+    return max(point.reserve_kg for point in points) if follows else absent("dead")
+
+
+def _range_kg(points: Sequence[Point], known: bool) -> tuple[float, float] | Absent:
+    return (usable_range_kg(points) if known else None) or absent("none-within")
+
+
+def _follows(points: Sequence[Point], division_kg: float) -> bool:
+    """Whether the readings follow the weights: each shows its weight, and what one adds to the next."""
+    tells_kg = TELLS_DIVISIONS * division_kg
+    if any(
+        point.weight_kg >= tells_kg and abs(point.error_kg) > FOLLOWS_SHARE * point.weight_kg
+        for point in points
+    ):
+        return False
+    lightest, heaviest = points[0], points[-1]
+    added_kg = heaviest.weight_kg - lightest.weight_kg
+    return added_kg < tells_kg or heaviest.mean_kg - lightest.mean_kg >= FOLLOWS_SHARE * added_kg
 
 
 def _standing_words(standing: Standing) -> Message:
@@ -159,21 +212,36 @@ def _line(points: Sequence[Point]) -> Line | None:
     return least_squares([point.weight_kg for point in points], [point.mean_kg for point in points])
 
 
-def _slope_uncertainty(line: Line | None) -> float | Absent:
+def _slope_uncertainty(line: Line | None, known: Sequence[KnownWeight], each_own: bool) -> float | Absent:
+    """Standard uncertainty of the scale error [-]. Weights that may share one cause (all from one scale) are off together, so
+    what each adds is summed straight; only where each was found by itself do they add in squares (JCGM 100:2008, 5.2.2).
+    """
     if line is None or line.slope_uncertainty is None:
         return absent("not-known")
-    return line.slope_uncertainty
+    mean_kg = fmean(one.weight_kg for one in known)
+    spread = math.fsum((one.weight_kg - mean_kg) ** 2 for one in known)
+    parts = [
+        abs(one.weight_kg - mean_kg) / spread * one.give_or_take_kg / math.sqrt(3) * line.slope
+        for one in known
+    ]
+    together = math.hypot(*parts) if each_own else math.fsum(parts)
+    return math.hypot(line.slope_uncertainty, together)
 
 
 def judge(found: Found) -> tuple[Reason, ...]:
     """The class first, then what makes the check weaker than it looks."""
     reasons = [_against_class(found)]
+    if found.exact:
+        reasons.append(unknown("counted-as-exact"))
+    if isinstance(found.zero_drift_kg, Absent):
+        reasons.append(unknown("zero-not-read"))
+    heaviest = found.points[-1]
+    if heaviest.weight_kg < TELLS_ALLOWED * heaviest.allowed_kg:
+        reasons.append(unknown("weights-too-light", allowed=weight(heaviest.allowed_kg)))
     if len(found.points) < FEWEST:
         reasons.append(caution("few-points"))
-    if found.exact:
-        reasons.append(caution("counted-as-exact"))
     if isinstance(found.repeatability_kg, Absent):
-        reasons.append(note("not-read-twice", "warning"))
+        reasons.append(caution("not-read-twice"))
     reasons.append(note("nothing-shown-above", heaviest=weight(found.points[-1].weight_kg, "capacity")))
     if not isinstance(found.zero_drift_kg, Absent) and _drifts_too_far(found, found.zero_drift_kg):
         reasons.append(note("zero-moved", "warning"))
@@ -189,6 +257,8 @@ def _drifts_too_far(found: Found, drift_kg: float) -> bool:
 
 
 def _against_class(found: Found) -> Reason:
+    if not found.follows:
+        return stop("dead")
     worst = found.worst
     facts: dict[str, Fact] = {
         "weight": weight(worst.weight_kg),
@@ -268,10 +338,9 @@ WORKSHEET = Worksheet(
         ),
         QuantityInput("readings_capacity", dimension="weight", bounds=Bounds(above=0, at_most=4_000_000)),
         QuantityInput("resolution", dimension="weight", bounds=Bounds(above=0, at_most=100_000)),
-        QuantityInput(
-            "accuracy_class", dimension="fraction", bounds=Bounds(above=0, at_most=25), default="1 %"
-        ),
-        ChoiceInput("class_of", choices=("full-scale", "reading"), default="full-scale"),
+        QuantityInput("accuracy_class", dimension="fraction", bounds=Bounds(above=0, at_most=25)),
+        ChoiceInput("class_of", choices=("full-scale", "reading")),
+        ChoiceInput("weights_from", choices=("one-source", "each-own"), required=False),
         QuantityInput("zero_before", dimension="weight", required=False),
         QuantityInput("zero_after", dimension="weight", required=False),
     ),
@@ -293,6 +362,7 @@ WORKSHEET = Worksheet(
     work=work,
     draw=draw,
     large="error",
+    rates=False,
     example={
         "known": [
             {"true_weight": "412 lb", "give_or_take": "4 lb", "reading": "420 lb"},
@@ -306,8 +376,9 @@ WORKSHEET = Worksheet(
         "resolution": "10 lb",
         "accuracy_class": "1 %",
         "class_of": "full-scale",
+        "weights_from": "one-source",
         "zero_before": "0 lb",
         "zero_after": "10 lb",
     },
-    citations=(Citation("jcgm-100", "4.2, 4.3.7, F.2.2.1, G.4, H.3"),),
+    citations=(Citation("jcgm-100", "4.2, 4.3.7, F.2.2.1, G.4, H.3, 5.2.2"),),
 )

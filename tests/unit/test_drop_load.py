@@ -76,6 +76,13 @@ def test_chain_that_ties_down_stops_whatever_its_tag_says(grade: str) -> None:
         assert value(record, "use_percent") is None
 
 
+def test_a_four_may_be_grade_43() -> None:
+    drop = {"weight": "43 kg", "drop_height": "7 mm", "stretch": "3.7 mm", "rating": "3000 kg"}
+    assert ask(**drop, grade="4")["verdict"] == "stop"
+    assert ask(**drop, grade="M")["verdict"] == "caution"
+    assert ask(**drop, grade="G-70")["verdict"] == "stop"
+
+
 def test_a_tag_alone_rates_no_chain_of_unknown_grade() -> None:
     record = ask(weight="43 kg", drop_height="7 mm", stretch="3.7 mm", rating="3000 kg", grade="")
     assert record["verdict"] == "unknown"

@@ -29,6 +29,9 @@ def ask(known: Any = GOOD, **changes: Any) -> dict[str, Any]:
         "readings_capacity": "3000 kg",
         "resolution": "1 kg",
         "accuracy_class": "1 %",
+        "class_of": "full-scale",
+        "zero_before": "0 kg",
+        "zero_after": "0 kg",
         **changes,
     }
     return answer("gauge-check", raw, "si")
@@ -57,7 +60,13 @@ def test_within() -> None:
 
 
 def test_the_drawing_is_in_the_readers_units_and_holds_every_bar() -> None:
-    raw = {"known": GOOD, "readings_capacity": "3000 kg", "resolution": "1 kg"}
+    raw = {
+        "known": GOOD,
+        "readings_capacity": "3000 kg",
+        "resolution": "1 kg",
+        "accuracy_class": "1 %",
+        "class_of": "full-scale",
+    }
     us, si = (
         answer("gauge-check", raw, "us")["figure"]["svg"],
         answer("gauge-check", raw, "si")["figure"]["svg"],
@@ -95,10 +104,15 @@ def test_usable_range_is_the_longest_run() -> None:
 
 def test_few_points_exact_weights_and_no_repeats_are_told() -> None:
     record = ask(rows((531, 532, None)))
-    assert record["verdict"] == "caution"
+    assert record["verdict"] == "unknown"
+    assert value(record, "uncertainty") is None
+    assert value(record, "reserve") is None
     text = " ".join(caution["text"] for caution in record["cautions"])
-    assert "count as exact" in text
+    assert "No weight is exact" in text
     assert "guessed at one division" in text
+    once = ask(rows((187, 188, 0.9), (531, 533, 1.7), (1060, 1064, 3.1)))
+    assert once["verdict"] == "caution"
+    assert "No weight was read twice" in once["headline"]
     assert value(record, "scale_error") is None
     assert record["results"]["repeatability"]["text"] == "no weight was read twice"
     two = ask(rows((531, 532, 0.3), (531, 533, 0.3), (900, 902, 0.4)))
@@ -113,6 +127,65 @@ def test_zero_drift_widens_the_doubt_and_is_told() -> None:
     assert value(moved, "zero_drift") == pytest.approx(37)
     assert value(moved, "uncertainty") > value(still, "uncertainty")
     assert any("zero moved by more" in caution["text"] for caution in moved["cautions"])
+
+
+def test_the_reserve_is_the_largest_error_with_its_doubt() -> None:
+    """5,000 kg reads 24 low, 100 kg reads 0.6 high: it was told to keep what the point nearest its class needs."""
+    known = rows((100, 101.4, 0.1), (100, 101.4, 0.1), (1000, 1002, 1), (2900, 2876, 2))
+    record = ask(known, class_of="reading", accuracy_class="2 %", resolution="0.1 kg")
+    assert value(record, "error") == pytest.approx(1.4)
+    assert value(record, "reserve") > 24
+
+
+@pytest.mark.parametrize(
+    "known",
+    [
+        rows((50, 0, 0.1), (100, 0, 0.1), (150, 0, 0.1)),
+        rows((50, 40, 0.1), (100, 40, 0.1), (150, 40, 0.1)),
+        rows((50, 12, 0.1), (100, 30, 0.1), (150, 60, 0.1)),
+        rows((150, 0, 0.1)),
+        rows((100, 160, 0.1), (150, 230, 0.1)),
+        rows((300, 330, 0.1), (350, 330, 0.1), (400, 331, 0.1)),
+    ],
+)
+def test_a_dead_gauge_stops(known: list[dict[str, str]]) -> None:
+    """On a scale of 20,000 kg it was within its class."""
+    record = ask(known, readings_capacity="20000 kg")
+    assert record["verdict"] == "stop"
+    assert "do not follow the weights" in record["headline"]
+    assert value(record, "within") == "outside"
+    assert value(record, "reserve") is None
+    assert value(record, "usable_range") is None
+
+
+def test_weights_too_light_for_the_class_show_nothing() -> None:
+    known = rows((50, 50, 0.1), (50, 51, 0.1), (100, 101, 0.1), (150, 150, 0.1))
+    record = ask(known, readings_capacity="20000 kg")
+    assert record["verdict"] == "unknown"
+    assert "too light for this gauge" in record["headline"]
+
+
+def test_a_zero_that_was_not_read_leaves_it_unknown() -> None:
+    record = ask(zero_after="")
+    assert record["verdict"] == "unknown"
+    assert value(record, "within") == "cannot tell"
+    assert value(record, "usable_range") is None
+    assert value(record, "zero_drift") is None
+
+
+@pytest.mark.parametrize("name", ["accuracy_class", "class_of"])
+def test_the_class_is_part_of_the_question(name: str) -> None:
+    assert "missing" in refused(**{name: ""})
+
+
+def test_one_common_cause_adds_straight() -> None:
+    """Weights known to 2 percent from one source: the scale is no better known (it was 2 %, standard uncertainty 0)."""
+    known = rows((100, 102, 2), (500, 510, 10), (1000, 1020, 20))
+    together, apart = ask(known), ask(known, weights_from="each-own")
+    one = value(ask(known, weights_from="one-source"), "scale_error_uncertainty")
+    assert one == pytest.approx(value(together, "scale_error_uncertainty"))
+    assert one > 100 * 0.02 / 3**0.5
+    assert value(apart, "scale_error_uncertainty") < one
 
 
 def test_class_of_reading() -> None:

@@ -3,7 +3,6 @@
 title = Does my gauge tell the truth?
 summary = Error of a scale or load gauge against known weights, with every doubt counted, held against its class.
 story = The yard hangs its cast ballast pigs, weighed at the grain store, on the crane scale it bought used.
-ok = Inside its class
 
 ## What is asked
 
@@ -22,6 +21,10 @@ input-accuracy_class = Class it claims
 input-class_of = Class is a share of
 option-class_of-full-scale = Full scale
 option-class_of-reading = The reading
+input-weights_from = How the known weights were found
+    .help = If all were weighed on one scale, they may all be off the same way. Left open, that is what counts.
+option-weights_from-one-source = All on one scale, or worked out in one way
+option-weights_from-each-own = Each by itself, in its own way
 input-zero_before = Reading at rest before
 input-zero_after = Reading at rest after
 
@@ -41,8 +44,6 @@ result-zero_drift = Zero moved by
 
 ## The headline and the cautions
 
-reason-few-points =
-    .caution = Few marks were read. Between and beyond them the gauge was not checked.
 reason-inside-class =
     .headline = { worst-error } It is within its class.
 reason-outside-class =
@@ -51,9 +52,23 @@ reason-outside-class =
 reason-cannot-tell =
     .headline = { worst-error } That cannot tell whether it is within its class: the doubt is too wide.{ shown-good }
     .caution = Use heavier known weights, weigh them better, and read each three times or more.
+reason-dead =
+    .headline = The readings do not follow the weights. This gauge is dead or wrongly set: it shows no load at all.
+    .caution = Take the gauge out of use. It may read nothing while a part is about to break.
 reason-counted-as-exact =
-    .caution = No tolerance was given for the known weights, so they count as exact. They are not: weigh them, or work them out with their own give-or-take.
+    .headline = { worst-error-alone } A known weight came without its give-or-take, so nobody can say whether the gauge is within its class.
+    .caution = Weigh the known weights on a checked scale, or work them out, and give for each how far it may be off. No weight is exact.
+reason-zero-not-read =
+    .headline = { worst-error-alone } The reading at rest before and after was not given, so nobody can say whether the zero moved.
+    .caution = Read the gauge at rest before the weights go on and after they are off.
+reason-weights-too-light =
+    .headline = The known weights are too light for this gauge: at its class it may be off by { $allowed }, nearly as much as they weigh.
+    .caution = Hang heavier weights on it. A dead gauge would pass this check.
+reason-few-points =
+    .headline = { worst-error-alone } One or two weights do not show whether it is within its class between them.
+    .caution = Hang three known weights or more, spread over the range in which you pull.
 reason-not-read-twice =
+    .headline = { worst-error-alone } No weight was read twice, so nobody knows how it scatters.
     .caution = No weight was read twice, so the scatter is only guessed at one division. Load, unload, read again.
 reason-nothing-shown-above =
     .caution = Nothing is shown above { $heaviest }, the heaviest weight tried. A gauge may bend away higher up.
@@ -68,6 +83,7 @@ worst-error = At { $weight } the gauge reads { $off } { $way ->
         [high] high
        *[low] low
     }, give or take { $doubt }.
+worst-error-alone = The largest error against its class is { $error }, { $error_percent } of the weight.
 shown-good = { $usable_range ->
         [absent] { "" }
        *[other] { " " }Shown good from { $low } to { $high } only.
@@ -96,6 +112,9 @@ step-line = Straight line through the points
 
 ## Why a result is absent
 
+absent-weights-not-sure = not known: a known weight came without its give-or-take
+absent-zero-not-read = not known: the zero was not read before and after
+absent-dead = none: the readings do not follow the weights
 absent-none-within = none shown to be within
 absent-not-read-twice = no weight was read twice
 
