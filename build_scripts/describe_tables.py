@@ -12,6 +12,7 @@ from __future__ import annotations
 
 import json
 import sys
+import tomllib
 from collections.abc import Mapping
 from pathlib import Path
 from typing import Any
@@ -20,6 +21,7 @@ from build_scripts import table_words
 from build_scripts.table_declaration import TABLES, Column, Declaration, TableRefused, read_declarations
 from calc.quantities import unit_text
 
+ROOT = TABLES.parent
 PACKAGE, INDEX = "datapackage.json", "index.json"
 COMMAND = "python -m build_scripts.describe_tables"
 
@@ -30,13 +32,11 @@ _HEAD: dict[str, Any] = {
         "One claim a row; each row names its source, the place in it, and how it was read. "
         "The mark or tag on the part governs over any row here."
     ),
-    "version": "0.1.0",
     "licenses": [
         {
-            "name": "CC0-1.0",
-            "title": (
-                "Creative Commons Zero 1.0 (the arrangement; the figures are facts and belong to nobody)"
-            ),
+            "name": "CC-BY-4.0",
+            "path": "https://creativecommons.org/licenses/by/4.0/",
+            "title": "Creative Commons Attribution 4.0 (selection, arrangement and words; a figure alone is a fact)",
         }
     ],
 }
@@ -44,7 +44,13 @@ _HEAD: dict[str, Any] = {
 
 def package(tables: Mapping[str, Declaration]) -> dict[str, Any]:
     """The Data Package descriptor of the tables; raises MissingWords."""
-    return {**_HEAD, "resources": [_resource(one) for one in tables.values()]}
+    return {**_HEAD, "version": edition(), "resources": [_resource(one) for one in tables.values()]}
+
+
+def edition() -> str:
+    """The edition of the book, which is the version of its tables."""
+    with (ROOT / "pyproject.toml").open("rb") as file:
+        return str(tomllib.load(file)["project"]["version"])
 
 
 def index(tables: Mapping[str, Declaration]) -> dict[str, dict[str, list[str]]]:
@@ -94,6 +100,7 @@ def _resource(declared: Declaration) -> dict[str, Any]:
     schema: dict[str, Any] = {
         "fields": [_field(name, column) for column in declared.columns.values()],
         "primaryKey": list(declared.key),
+        "missingValues": [""],
     }
     if "source" in declared.columns:
         schema["foreignKeys"] = [

@@ -3,8 +3,10 @@
 from __future__ import annotations
 
 import csv
+import json
 import re
 import shutil
+import tomllib
 from collections.abc import Callable
 from pathlib import Path
 
@@ -425,6 +427,17 @@ def test_words_that_are_missing_or_left_over_are_named(copy: Path) -> None:
 def test_a_note_without_words_is_named(copy: Path) -> None:
     _cell(copy, "chain-tie-down/claims.csv", 7, "note", "no-such-note")
     assert any("no words for note-no-such-note" in line for line in check_tables.problems(copy))
+
+
+def test_the_package_bears_the_edition_and_the_terms_of_the_book() -> None:
+    """One licence everywhere (LICENSE, point 2), and the version of the tables is the edition of the book."""
+    package = json.loads((TABLES / describe_tables.PACKAGE).read_text(encoding="utf-8"))
+    root = TABLES.parent
+    project = tomllib.loads((root / "pyproject.toml").read_text(encoding="utf-8"))["project"]
+    assert package["version"] == project["version"]
+    (licence,) = package["licenses"]
+    assert licence["path"] in (root / "LICENSE").read_text(encoding="utf-8")
+    assert all(resource["schema"]["missingValues"] == [""] for resource in package["resources"])
 
 
 def test_a_descriptor_that_is_out_of_date_is_named(copy: Path) -> None:

@@ -5,7 +5,7 @@ description = Flat woven web slings by the European colour code: straight, choke
 
 ## Read before you use it
 
-note-label-governs-colour-code = The label governs. Colours and one sling were read in a reprint of the standard; two and more legs are recalled, and held by statics.
+note-label-governs-colour-code = The label governs. Colours, one sling, and two straight legs up to 45° were read in a reprint of the standard; the other legs are recalled, and held by statics.
 note-colour-says-nothing-once = The colour says nothing once the label is gone, and other countries use no colour code: there a yellow sling can be anything.
 note-orange-10-t-every = Orange is 10 t and every larger sling.
 note-angles-vertical-0-45 = Angles are from the vertical: 0 to 45° from the vertical is 90 to 45° from the horizontal, 45 to 60° is 45 to 30°.
