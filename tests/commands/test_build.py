@@ -20,6 +20,7 @@ def checkout(tmp_path, monkeypatch):
     (tmp_path / "site" / "index.html").write_text("the last edition", encoding="utf-8")
     for name, path in (("ROOT", tmp_path), ("WORK", tmp_path / ".build"), ("SITE", tmp_path / "site")):
         monkeypatch.setattr(building, name, path)
+    monkeypatch.setattr("build_scripts.check_words.problems", lambda root: [])
     monkeypatch.setattr("build_scripts.pages.write_pages", lambda out, root: out.mkdir(parents=True))
     monkeypatch.setattr("build_scripts.pages.finish_site", lambda site: None)
     monkeypatch.setattr("build_scripts.runtime.build_runtime", lambda root, out: "hash")
@@ -82,6 +83,15 @@ def test_a_damaged_table_is_refused_with_file_row_and_column(checkout, capsys):
     assert "chain-tie-down/claims.csv" in error
     assert "value" in error
     assert "4" in error
+    assert site_says(checkout) == "the last edition"
+
+
+def test_words_that_do_not_fit_the_code_are_refused(checkout, monkeypatch, capsys):
+    monkeypatch.setattr(
+        "build_scripts.check_words.problems", lambda root: ["some.ftl:3: load: is used by nothing"]
+    )
+    assert building.main() == 1
+    assert "some.ftl:3: load: is used by nothing" in capsys.readouterr().err
     assert site_says(checkout) == "the last edition"
 
 

@@ -14,6 +14,8 @@ from pathlib import Path
 
 import pytest
 
+from calc.quantities import ALIASES, UNIT_WORDS
+
 CALC = Path(__file__).resolve().parents[2] / "calc"
 SENTENCE = re.compile(r"[a-z] [A-Za-z]|[A-Za-z] [a-z]")
 FOR_ENGINEERS = {"tables.py", "telling.py", "answering.py", "hitch_factors.py", "tempering.py", "words"}
@@ -21,7 +23,9 @@ FOR_ENGINEERS = {"tables.py", "telling.py", "answering.py", "hitch_factors.py", 
 MODULES = [path for path in sorted(CALC.rglob("*.py")) if path.name != "__main__.py"]
 DRAWN = {"area", "line", "circle", "_path", "path", "polygon"}
 CLASSES = re.compile(r"(line|area|head) [a-z-]+")
-TYPED_UNITS = {"deg f", "deg c", "imp gal", "short ton", "long ton"}
+TYPED_UNITS = {spelling for spellings in ALIASES.values() for spelling in spellings} | set(
+    UNIT_WORDS.values()
+)
 
 
 def strings(node: ast.AST, path: Path) -> Iterator[ast.Constant]:
