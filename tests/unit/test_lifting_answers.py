@@ -107,7 +107,7 @@ TAG = "mandatory: The tag on the sling governs"
 SLIDES = "warning: A basket can slide"
 PAD = "mandatory: Pad every corner"
 HAMMER = "warning: Do not hammer a choke"
-CHOKE_MEMORY = "note: choke-angle table is from memory"
+CHOKE_READ = "note: choke-angle table was read in two handbooks"
 BEND = "mandatory: Measure what the rope bends round"
 EDGE = "mandatory: Say how the sling bears on the load"
 WORST_CHOKE = "warning: Measure the angle of the choke"
@@ -133,35 +133,35 @@ HITCHES = (
         "stop",
         ("prohibition: over what this hitch holds", TAG),
     ),
-    Case("choked rope", "hitch", CHOKED, "unknown", (BEND, HAMMER, CHOKE_MEMORY, TAG)),
-    Case("choked rope, bend known", "hitch", {**CHOKED, **BENT}, "caution", (HAMMER, CHOKE_MEMORY, TAG)),
+    Case("choked rope", "hitch", CHOKED, "unknown", (BEND, HAMMER, CHOKE_READ, TAG)),
+    Case("choked rope, bend known", "hitch", {**CHOKED, **BENT}, "caution", (HAMMER, CHOKE_READ, TAG)),
     Case(
         "choked rope, angle not measured",
         "hitch",
         {**CHOKED, **BENT, "load": "180 kg", "choke_angle": None},
         "caution",
-        (HAMMER, WORST_CHOKE, CHOKE_MEMORY, TAG),
+        (HAMMER, WORST_CHOKE, CHOKE_READ, TAG),
     ),
     Case(
         "choked web",
         "hitch",
         {**CHOKED, "sling_kind": "web-sling"},
         "caution",
-        (HAMMER, CHOKE_MEMORY, "note: choker rating on the sling's own tag", PAD, TAG),
+        (HAMMER, CHOKE_READ, "note: choker rating on the sling's own tag", PAD, TAG),
     ),
     Case(
         "choked chain",
         "hitch",
         {**CHOKED, "sling_kind": "chain"},
         "caution",
-        (HAMMER, CHOKE_MEMORY, PAD, TAG),
+        (HAMMER, CHOKE_READ, PAD, TAG),
     ),
     Case(
         "choked natural fibre",
         "hitch",
         {**CHOKED, "load": "390 kg", "sling_kind": "fibre-rope"},
         "caution",
-        (HAMMER, CHOKE_MEMORY, PAD, TAG),
+        (HAMMER, CHOKE_READ, PAD, TAG),
     ),
     Case("basket of chain", "hitch", {**BASKET, "sling_kind": "chain"}, "ok", (SLIDES, PAD, TAG)),
     Case(
