@@ -1,7 +1,8 @@
 """How hard does my ram push at this pressure, and what pressure gives the pull I want?
 
 Pascal's principle (OpenStax, College Physics 2e, chapter 11). One ram or several on one pump, pushing on the full bore
-or pulling on the ring round the rod; the push on a hand pump's lever.
+or pulling on the ring round the rod; the push on a hand pump's lever. A gauge that may be off leaves the force between two
+values: what the parts must bear, at most, and what the ram surely gives before its seals rub, at least.
 """
 
 from __future__ import annotations
@@ -23,7 +24,7 @@ from calc.pulling.hydraulics import (
     travel_per_stroke_m,
 )
 from calc.quantities import STANDARD_GRAVITY_M_PER_S2
-from calc.reasons import Reason, caution, note, stop, within
+from calc.reasons import Reason, caution, note, stop, unknown
 from calc.words.facts import Absent, Fact, Message, Quantity, absent, force, length, message, share
 from calc.words.writer import Writer
 
@@ -82,7 +83,10 @@ class Found:
     plate: PlateShare | Absent
     force_n: float
     force_each_n: float
+    force_at_most_n: float | Absent
+    force_at_least_n: float | Absent
     pressure_pa: float
+    plates_known: bool
     area_m2: float
     hand_force_n: float | Absent
     lever_ratio: float | Absent
@@ -94,13 +98,16 @@ def _rams(given: Given) -> Rams:
         raise given.refuse("bore", "one-of-bore-and-area")
     pulls = given.text("direction") == "pull"
     count = given.count("rams")
-    rod_m = given.si("rod") if given.has("rod") else absent("not-given")
+    if given.has("rod") and not pulls:
+        raise given.refuse("rod", "rod-while-pushing")
     if given.has("area"):
+        if given.has("rod"):
+            raise given.refuse("rod", "rod-beside-area")
         area_m2 = given.si("area")
-        return Rams(count, bore_from_area_m(area_m2), rod_m, area_m2, "area", pulls)
+        return Rams(count, bore_from_area_m(area_m2), absent("not-given"), area_m2, "area", pulls)
     bore_m = given.si("bore")
     if not pulls:
-        return Rams(count, bore_m, rod_m, ram_area_m2(bore_m), "bore", pulls)
+        return Rams(count, bore_m, absent("not-given"), ram_area_m2(bore_m), "bore", pulls)
     ring_m = given.si("rod")
     if ring_m >= bore_m:
         raise given.refuse("rod", "not-thinner")
@@ -155,6 +162,7 @@ def find(given: Given) -> Found:
     by = _known_by(given)
     pressure_pa = _pressure_pa(given, by, rams, pump)
     each_n = ram_force_n(pressure_pa, rams.area_m2)
+    low_pa, high_pa = _gauge_pa(given, by, pressure_pa)
     return Found(
         rams=rams,
         pump=pump,
@@ -162,7 +170,10 @@ def find(given: Given) -> Found:
         plate=_plate(given, pressure_pa, each_n),
         force_n=each_n * rams.count,
         force_each_n=each_n,
+        force_at_most_n=_force_n(high_pa, rams),
+        force_at_least_n=_force_n(low_pa, rams),
         pressure_pa=pressure_pa,
+        plates_known=given.has("max_pressure") and given.has("ram_capacity"),
         area_m2=rams.area_m2,
         hand_force_n=absent("give-the-pump")
         if isinstance(pump, Absent)
@@ -170,6 +181,22 @@ def find(given: Given) -> Found:
         lever_ratio=pump if isinstance(pump, Absent) else pump.ratio,
         travel_per_stroke_m=_travel_m(rams, pump),
     )
+
+
+def _gauge_pa(given: Given, by: KnownBy, pressure_pa: float) -> tuple[float | Absent, float | Absent]:
+    """The least and the highest pressure [Pa] that there may be where the gauge shows one."""
+    if by == "hand_force":
+        if given.has("gauge_error"):
+            raise given.refuse("gauge_error", "no-gauge-read")
+        return absent("no-gauge"), absent("no-gauge")
+    if not given.has("gauge_error"):
+        return absent("gauge-not-known"), absent("gauge-not-known")
+    error_pa = given.si("gauge_error")
+    return max(0.0, pressure_pa - error_pa), pressure_pa + error_pa
+
+
+def _force_n(pressure_pa: float | Absent, rams: Rams) -> float | Absent:
+    return pressure_pa if isinstance(pressure_pa, Absent) else ram_force_n(pressure_pa, rams.total_area_m2)
 
 
 def _travel_m(rams: Rams, pump: Pump | Absent) -> float | Absent:
@@ -180,7 +207,10 @@ def _travel_m(rams: Rams, pump: Pump | Absent) -> float | Absent:
 
 def judge(found: Found) -> tuple[Reason, ...]:
     """The plate limits, then what goes with every ram."""
-    reasons = [_against_plate(found.plate), note("pinhole", "prohibition")]
+    reasons = [_against_plate(found)]
+    if not found.plates_known:
+        reasons.append(unknown("no-plate-limit"))
+    reasons.append(note("pinhole", "prohibition"))
     if found.rams.count > 1:
         reasons.append(note("travel-not-shared", "warning"))
     if found.rams.pulls:
@@ -189,15 +219,17 @@ def judge(found: Found) -> tuple[Reason, ...]:
     return tuple(reasons)
 
 
-def _against_plate(plate: PlateShare | Absent) -> Reason:
+def _against_plate(found: Found) -> Reason:
+    """How the plate limit that is used most stands. The sheet rates nothing: inside a limit is a note."""
+    plate = found.plate
     if isinstance(plate, Absent):
-        return caution("no-plate-limit")
+        return note("no-plate")
     facts: dict[str, Fact] = {"share": share(plate.share), "limit": plate.limit}
     if exceeds(plate.share, 1.0):
         return stop("over-plate", **facts)
     if exceeds(plate.share, NEAR_SHARE):
         return caution("near-plate", **facts)
-    return within("inside-plate", **facts)
+    return note("inside-plate", "note", **facts)
 
 
 def work(found: Found) -> tuple[Step, ...]:
@@ -261,18 +293,27 @@ WORKSHEET = Worksheet(
     inputs=(
         QuantityInput("bore", dimension="length", bounds=_LENGTH, required=False),
         QuantityInput("area", dimension="area", bounds=Bounds(above=0, at_most=1300), required=False),
-        ChoiceInput("direction", choices=("push", "pull"), default="push"),
+        ChoiceInput("direction", choices=("push", "pull")),
         QuantityInput(
             "rod", dimension="length", bounds=_LENGTH, required=False, shown_when={"direction": ("pull",)}
         ),
-        CountInput("rams", bounds=Bounds(at_least=1, at_most=12), default="1"),
+        CountInput("rams", bounds=Bounds(at_least=1, at_most=12)),
         QuantityInput(
             "pressure", dimension="pressure", bounds=Bounds(at_least=0, at_most=50000), required=False
         ),
         QuantityInput(
             "force", dimension="force", bounds=Bounds(at_least=0, at_most=100_000_000), required=False
         ),
-        QuantityInput("max_pressure", dimension="pressure", bounds=_PRESSURE, required=False),
+        QuantityInput(
+            "gauge_error",
+            dimension="pressure",
+            bounds=Bounds(at_least=0, at_most=5000),
+            required=False,
+            sense="demand",
+        ),
+        QuantityInput(
+            "max_pressure", dimension="pressure", bounds=_PRESSURE, required=False, sense="capacity"
+        ),
         QuantityInput(
             "ram_capacity",
             dimension="weight",
@@ -280,6 +321,7 @@ WORKSHEET = Worksheet(
             unit_si="t",
             bounds=Bounds(above=0, at_most=2000),
             required=False,
+            sense="capacity",
         ),
         QuantityInput("pump_bore", dimension="length", bounds=Bounds(above=0, at_most=10), required=False),
         QuantityInput("pump_stroke", dimension="length", bounds=_LENGTH, required=False),
@@ -292,6 +334,8 @@ WORKSHEET = Worksheet(
     results=(
         Result("force", "force"),
         Result("force_each", "force"),
+        Result("force_at_most", "force", "demand"),
+        Result("force_at_least", "force", "capacity"),
         Result("pressure", "pressure"),
         Result("area", "area", digits=4),
         Result("hand_force", "force", "demand"),
@@ -303,9 +347,12 @@ WORKSHEET = Worksheet(
     work=work,
     draw=draw,
     large=lambda found: "pressure" if found.known_by == "force" else "force",
+    rates=False,
     example={
         "bore": "1.68 in",
+        "direction": "push",
         "pressure": "4,300 psi",
+        "gauge_error": "100 psi",
         "rams": "1",
         "max_pressure": "10,000 psi",
         "ram_capacity": "10 short tons",

@@ -22,7 +22,9 @@ def test_openstax_brake() -> None:
     pressure = pressure_for_force_pa(500.0, ram_area_m2(0.500e-2))
     assert pressure == pytest.approx(2.55e7, rel=0.002)
     assert ram_force_n(pressure, ram_area_m2(2.50e-2)) == pytest.approx(12500)
-    record = answer("ram-force", {"bore": "2.50 cm", "pressure": f"{pressure} Pa"}, "si")
+    record = answer(
+        "ram-force", {"direction": "push", "rams": "1", "bore": "2.50 cm", "pressure": f"{pressure} Pa"}, "si"
+    )
     assert record["results"]["force"]["value"] == pytest.approx(12.5)
 
 
@@ -37,7 +39,11 @@ def test_esposito_jack() -> None:
 
 def test_esposito_metric_jack() -> None:
     """Esposito, ex. 3.13 (through the same companion): 200 N, 25 cm2 to 100 cm2, 5 cm: 800 N and 1.25 cm."""
-    record = answer("ram-force", {"area": "100 cm2", "pressure": f"{200 / 25e-4} Pa"}, "si")
+    record = answer(
+        "ram-force",
+        {"direction": "push", "rams": "1", "area": "100 cm2", "pressure": f"{200 / 25e-4} Pa"},
+        "si",
+    )
     assert record["results"]["force"]["value"] == pytest.approx(0.8)
     assert travel_per_stroke_m(5.0, 25.0, 100.0) == pytest.approx(1.25)
 

@@ -14,7 +14,8 @@ PUMP = {"pump_bore": "11 mm", "lever_to_hand": "520 mm", "lever_to_piston": "31 
 
 
 def ask(**raw: Any) -> dict[str, Any]:
-    return answer("ram-force", raw, "si")
+    """The answer for one ram that pushes, unless said otherwise."""
+    return answer("ram-force", {"direction": "push", "rams": "1", **raw}, "si")
 
 
 def refused(**raw: Any) -> str:
@@ -30,7 +31,7 @@ def value(record: dict[str, Any], name: str) -> Any:
 def test_bore_and_pressure() -> None:
     record = ask(bore="43 mm", pressure="310 bar")
     assert value(record, "force") == pytest.approx(math.pi / 4 * 43**2 * 31 / 1000)
-    assert record["verdict"] == "caution"
+    assert record["verdict"] == "unknown"
     assert "plates" in record["headline"]
 
 
@@ -48,19 +49,42 @@ def test_pressure_for_a_force() -> None:
     record = ask(area="19.3 cm2", force="52 kN", rams="3", max_pressure="100 bar")
     assert value(record, "pressure") == pytest.approx(52000 / (3 * 19.3e-4) / 1e5)
     assert record["big"]["key"] == "pressure"
-    assert record["verdict"] == "caution"
+    assert record["verdict"] == "unknown"  # its capacity was not said
 
 
 def test_plate_limits() -> None:
-    assert ask(bore="43 mm", pressure="310 bar", max_pressure="700 bar")["verdict"] == "ok"
-    assert ask(bore="43 mm", pressure="570 bar", max_pressure="700 bar")["verdict"] == "caution"
-    over = ask(bore="43 mm", pressure="701 bar", max_pressure="700 bar")
+    plates = {"max_pressure": "700 bar", "ram_capacity": "12 t"}
+    inside = ask(bore="43 mm", pressure="310 bar", **plates)
+    assert inside["verdict"] == "ok"
+    assert inside["verdict_words"] == "Worked out"
+    assert ask(bore="43 mm", pressure="570 bar", **plates)["verdict"] == "caution"
+    over = ask(bore="43 mm", pressure="701 bar", **plates)
     assert over["verdict"] == "stop"
     assert "over the plate" in over["cautions"][0]["text"]
-    assert ask(bore="43 mm", pressure="700 bar", max_pressure="700 bar")["verdict"] == "caution"
+    assert ask(bore="43 mm", pressure="700 bar", **plates)["verdict"] == "caution"
     assert (
         ask(bore="43 mm", pressure="500 bar", max_pressure="700 bar", ram_capacity="7 t")["verdict"] == "stop"
     )
+
+
+@pytest.mark.parametrize("missing", ["max_pressure", "ram_capacity"])
+def test_one_plate_alone_says_too_little(missing: str) -> None:
+    plates = {"max_pressure": "700 bar", "ram_capacity": "12 t"} | {missing: ""}
+    assert ask(bore="43 mm", pressure="310 bar", **plates)["verdict"] == "unknown"
+
+
+def test_a_gauge_that_may_be_off_leaves_the_force_between_two() -> None:
+    record = ask(bore="43 mm", pressure="310 bar", gauge_error="10 bar", rams="2")
+    area = 2 * math.pi / 4 * 43**2 / 1000
+    assert value(record, "force_at_most") == pytest.approx(area * 32)
+    assert value(record, "force_at_least") == pytest.approx(area * 30)
+    wanted = ask(area="19.3 cm2", force="52 kN", gauge_error="10 bar")
+    assert value(wanted, "force_at_most") == pytest.approx(52 + 1.93)
+    assert value(ask(bore="43 mm", pressure="3 bar", gauge_error="10 bar"), "force_at_least") == 0
+    blind = ask(bore="43 mm", pressure="310 bar")
+    assert value(blind, "force_at_most") is None
+    assert "how far the gauge may be off" in blind["results"]["force_at_least"]["text"]
+    assert value(ask(bore="43 mm", hand_force="0.3 kN", **PUMP), "force_at_most") is None
 
 
 def test_hand_pump() -> None:
@@ -92,6 +116,14 @@ def test_working_shows_every_line() -> None:
         ("one too many", {"bore": "1 in", "pressure": "100 psi", "force": "3 kN"}),
         ("rod: is needed here", {"bore": "2 in", "direction": "pull", "pressure": "100 psi"}),
         ("not thinner", {"bore": "2 in", "rod": "2 in", "direction": "pull", "pressure": "100 psi"}),
+        ("takes no area where the ram pushes", {"bore": "2 in", "rod": "1 in", "pressure": "100 psi"}),
+        (
+            "counted already",
+            {"area": "3 in2", "rod": "1 in", "direction": "pull", "pressure": "100 psi"},
+        ),
+        ("belongs to a gauge", {"bore": "2 in", "hand_force": "40 lb", "gauge_error": "1 bar", **PUMP}),
+        ("direction: is missing", {"bore": "2 in", "direction": "", "pressure": "100 psi"}),
+        ("rams: is missing", {"bore": "2 in", "rams": "", "pressure": "100 psi"}),
         ("too small", {"bore": "2 in", "pressure": "-100 psi"}),
         ("too small", {"bore": "0", "pressure": "100 psi"}),
         ("too large", {"bore": "2 in", "pressure": "60000 psi"}),

@@ -3,7 +3,6 @@
 title = How hard does my ram push at this pressure?
 summary = Force from bore and pressure, or the pressure for a force wanted; several rams; the push on the pump's lever.
 story = The yard's ten-ton ram pulls a bollard hook against the slip's bench; the gauge shows 4,300 psi.
-ok = Inside the limits given
 
 ## What is asked
 
@@ -17,6 +16,8 @@ input-rod = Diameter of the rod
 input-rams = Rams on the pump
 input-pressure = Pressure
 input-force = Or: force wanted, all rams together
+input-gauge_error = The gauge may be off by
+    .help = Its class times its full scale, either way.
 input-max_pressure = Highest pressure, from the plate
     .help = The lowest of ram, pump, hose and coupling.
 input-ram_capacity = Capacity of one ram, from its plate
@@ -30,6 +31,8 @@ input-hand_force = Or: push on the lever
 
 result-force = Force, all rams together
 result-force_each = Force of one ram
+result-force_at_most = What the parts must bear, at most
+result-force_at_least = What the rams give before friction, at least
 result-pressure = Pressure
 result-area = Working area of one ram
 result-hand_force = Push on the lever
@@ -50,6 +53,9 @@ opening = { $rams ->
     } { $force } at { $pressure }.
 
 reason-no-plate-limit =
+    .headline = Whether ram, pump and hose may bear that, nobody has said: it takes the highest pressure and the capacity from the plates.
+    .caution = Read the plates of ram, pump, hose and coupling. The lowest pressure on them counts.
+reason-no-plate =
     .headline = Hold it against the pressure and the capacity on the plates.
 reason-over-plate =
     .headline = That is { $share } of the { $limit }. Too much.
@@ -67,6 +73,11 @@ reason-rod-takes-area =
 reason-seals-rub =
     .caution = Seals and rods rub, so a real ram gives a little less while it moves, and a gauge has its own error. Check the gauge first.
 
+refused-rod-while-pushing = takes no area where the ram pushes. Leave it out, or choose that the ram pulls.
+refused-rod-beside-area = is counted already in the effective area on the plate. Give the area alone, or bore and rod.
+refused-no-gauge-read = belongs to a gauge, and no pressure was read here. Leave it out.
+absent-no-gauge = not known: no gauge was read
+absent-gauge-not-known = give how far the gauge may be off
 plate-pressure = pressure on the plate
 plate-capacity = capacity of one ram
 
