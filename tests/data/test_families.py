@@ -15,6 +15,7 @@ LESS_THAN_THE_TARGET = {
     "turnbuckles": 0.88,
     "wire-rope-clips": 0.71,
     "tie-down-other": 0.94,
+    "master-links": 0.93,
 }
 """Tables whose laws do not notice 95 % yet, with what they notice; raise a figure when a law gets stronger."""
 
