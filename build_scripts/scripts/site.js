@@ -84,13 +84,17 @@
 
   const container = () => /** @type {HTMLElement} */ (document.querySelector("[data-md-component=container]"));
 
+  let turns = 0;
+
   /** Put another page of the book on screen, keeping the scripts (and so the running Python) alive.
    * @param {URL} url
    * @param {number | null} scroll */
   async function turnTo(url, scroll) {
+    const turn = ++turns;
     const answer = await fetch(url.href.replace(/#.*$/, ""));
     if (!answer.ok || !(answer.headers.get("content-type") || "").includes("text/html")) throw new Error(url.href);
     const next = new DOMParser().parseFromString(await answer.text(), "text/html");
+    if (turn !== turns) return; // a later turn began while this page was on its way: it must not cover the later one
     const fresh = next.querySelector("[data-md-component=container]");
     if (!fresh) throw new Error(url.href);
     // The address bar already shows the new page, so its relative addresses count from the right place.
@@ -128,7 +132,7 @@
       history.replaceState({ ...history.state, y: scrollY }, "");
       history.pushState({ y: 0 }, "", url);
       shown = url.pathname;
-      turnTo(url, null).catch(() => location.assign(url));
+      turnTo(url, null).catch(() => location.pathname === url.pathname && location.assign(url));
     });
     addEventListener("popstate", (event) => {
       if (location.pathname === shown) return;
