@@ -57,10 +57,6 @@ class Departure:
     chance: float
     candidates: int
 
-    def on_line_m(self, force_n: float) -> float:
-        """The gap [m] of the straight line at a force [N]."""
-        return self.offset_m + self.compliance_m_per_n * force_n
-
 
 def standing_out(force_n: Sequence[float], gap_m: Sequence[float]) -> tuple[int, ...]:
     """Positions of readings that stand out alone: far off the chord of both neighbours, which lean the other way.

@@ -65,7 +65,8 @@ class GaugeClass:
 class Found:
     """What the known weights showed, lightest first, and the worst of it.
 
-    exact -- a known weight came without its give-or-take; follows -- whether the readings follow the weights at all
+    exact -- a known weight came without its give-or-take; follows -- whether the readings follow the weights at all;
+    rest_kg -- the most it shows at rest, either way
     """
 
     points: tuple[Point, ...]
@@ -73,7 +74,7 @@ class Found:
     standing: Standing
     exact: bool
     follows: bool
-    division_kg: float
+    rest_kg: float
     degrees_of_freedom: int
     error_kg: float
     error_percent: float
@@ -155,7 +156,7 @@ def find(given: Given) -> Found:
         standing=standing,
         exact=exact,
         follows=follows,
-        division_kg=doubts.division_kg,
+        rest_kg=max(abs(given.maybe(name) or 0.0) for name in ("zero_before", "zero_after")),
         degrees_of_freedom=doubts.scatter.degrees_of_freedom,
         error_kg=worst.error_kg,
         error_percent=worst.error_kg / worst.weight_kg,
@@ -235,6 +236,8 @@ def judge(found: Found) -> tuple[Reason, ...]:
         reasons.append(unknown("counted-as-exact"))
     if isinstance(found.zero_drift_kg, Absent):
         reasons.append(unknown("zero-not-read"))
+    if exceeds(found.rest_kg, min(point.allowed_kg for point in found.points)):
+        reasons.append(unknown("rest-off", rest=weight(found.rest_kg)))
     heaviest = found.points[-1]
     if heaviest.weight_kg < TELLS_ALLOWED * heaviest.allowed_kg:
         reasons.append(unknown("weights-too-light", allowed=weight(heaviest.allowed_kg)))

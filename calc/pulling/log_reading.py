@@ -40,7 +40,7 @@ COLUMNS: dict[str, Column] = {
     "throat": Column("length", "in", "mm", ("throat", "mouth"), dial=True),
     "time": Column("time", "s", "s", ("time", "times", "clock", "elapsed")),
 }
-_SAYS_NOTHING = {"reading", "readings", "gauge", "dial", "applied", "unit", "units", "the", "of"}
+_SAYS_NOTHING = {"reading", "readings", "gauge", "dial", "cell", "applied", "unit", "units", "the", "of"}
 _CLOCKS = {"mm:ss", "m:ss", "hh:mm:ss", "h:mm:ss", "min:s", "min:sec"}
 _KINDS_OF_TON = ("short", "long", "metric", "us")
 _NOTHING_WRITTEN = ("", "-", "–", "—", "n/a", "na", "none", "?")

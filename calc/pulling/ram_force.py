@@ -87,6 +87,7 @@ class Found:
     force_at_least_n: float | Absent
     pressure_pa: float
     plates_known: bool
+    may_be_over: bool
     area_m2: float
     hand_force_n: float | Absent
     lever_ratio: float | Absent
@@ -173,6 +174,7 @@ def find(given: Given) -> Found:
         force_at_most_n=_force_n(high_pa, rams),
         force_at_least_n=_force_n(low_pa, rams),
         pressure_pa=pressure_pa,
+        may_be_over=_may_be_over(given, high_pa),
         plates_known=given.has("max_pressure") and given.has("ram_capacity"),
         area_m2=rams.area_m2,
         hand_force_n=absent("give-the-pump")
@@ -195,6 +197,13 @@ def _gauge_pa(given: Given, by: KnownBy, pressure_pa: float) -> tuple[float | Ab
     return max(0.0, pressure_pa - error_pa), pressure_pa + error_pa
 
 
+def _may_be_over(given: Given, high_pa: float | Absent) -> bool:
+    """Whether the true pressure may be over the plate, the gauge being off as far as it may."""
+    if isinstance(high_pa, Absent) or not given.has("max_pressure"):
+        return False
+    return exceeds(high_pa, given.si("max_pressure"))
+
+
 def _force_n(pressure_pa: float | Absent, rams: Rams) -> float | Absent:
     return pressure_pa if isinstance(pressure_pa, Absent) else ram_force_n(pressure_pa, rams.total_area_m2)
 
@@ -215,6 +224,8 @@ def judge(found: Found) -> tuple[Reason, ...]:
         reasons.append(note("travel-not-shared", "warning"))
     if found.rams.pulls:
         reasons.append(note("rod-takes-area"))
+    if found.may_be_over:
+        reasons.append(note("may-be-over-plate", "warning"))
     reasons.append(note("seals-rub"))
     return tuple(reasons)
 

@@ -173,6 +173,13 @@ def test_a_zero_that_was_not_read_leaves_it_unknown() -> None:
     assert value(record, "zero_drift") is None
 
 
+@pytest.mark.parametrize("rest", ["500 kg", "-500 kg"])
+def test_a_gauge_that_shows_a_load_at_rest_is_unknown(rest: str) -> None:
+    record = ask(zero_before=rest, zero_after=rest)
+    assert record["verdict"] == "unknown"
+    assert "At rest the gauge shows 500 kg" in record["headline"]
+
+
 @pytest.mark.parametrize("name", ["accuracy_class", "class_of"])
 def test_the_class_is_part_of_the_question(name: str) -> None:
     assert "missing" in refused(**{name: ""})

@@ -81,6 +81,8 @@ def test_a_gauge_that_may_be_off_leaves_the_force_between_two() -> None:
     wanted = ask(area="19.3 cm2", force="52 kN", gauge_error="10 bar")
     assert value(wanted, "force_at_most") == pytest.approx(52 + 1.93)
     assert value(ask(bore="43 mm", pressure="3 bar", gauge_error="10 bar"), "force_at_least") == 0
+    near = ask(bore="43 mm", pressure="695 bar", gauge_error="10 bar", max_pressure="700 bar")
+    assert any("true pressure is over the plate" in caution["text"] for caution in near["cautions"])
     blind = ask(bore="43 mm", pressure="310 bar")
     assert value(blind, "force_at_most") is None
     assert "how far the gauge may be off" in blind["results"]["force_at_least"]["text"]

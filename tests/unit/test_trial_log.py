@@ -174,7 +174,7 @@ def test_a_spreadsheet_paste() -> None:
         ("Force kN, gap mm\n12, 50.1", 12000, 0.0501, None), ("Force in kN\tGap in mm\n12\t50.1", 12000, 0.0501, None),
         ("Force_kN;Gap_mm\n12;50,1", 12000, 0.0501, None), ("Force: kN\tGap: mm\n12\t50.1", 12000, 0.0501, None),
         ("Force lb, gap in\n2900, 2", 2900 * 4.4482216152605, 0.0508, None), ("pull (short tons)\n2", 17792.886461042, None, None),
-        ("Dial gap in\tApplied load: kilonewtons\n2\t12", 12000, 0.0508, None), ("force (kN)\tthroat opening (mm)\n12\t30", 12000, None, None),
+        ("Dial gap in\tLoad cell: kilonewtons\n2\t12", 12000, 0.0508, None), ("force (kN)\tthroat opening (mm)\n12\t30", 12000, None, None),
         ("Force (kN)\tTime (mm:ss)\n12\t2:30", 12000, None, 150),
     ],
 )  # fmt: skip

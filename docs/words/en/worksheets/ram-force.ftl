@@ -70,6 +70,8 @@ reason-travel-not-shared =
     .caution = Rams on one pump share the pressure, not the travel. The lighter-loaded one moves first and tips the load. Watch both, stop often.
 reason-rod-takes-area =
     .caution = On the pull side the rod takes area away: the same pressure gives less.
+reason-may-be-over-plate =
+    .caution = If the gauge reads low, the true pressure is over the plate. Stay under it by the gauge's error.
 reason-seals-rub =
     .caution = Seals and rods rub, so a real ram gives a little less while it moves, and a gauge has its own error. Check the gauge first.
 
