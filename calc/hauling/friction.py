@@ -69,11 +69,6 @@ class Grip:
     source: Citation
     from_memory: bool
 
-    @property
-    def moving(self) -> float:
-        """What is left once the load moves [-]."""
-        return MOVING_SHARE * self.friction
-
 
 def grip(deck: str, pair: str) -> Grip:
     """The friction of a deck and a pair of materials; `pair` is empty where it is not known.

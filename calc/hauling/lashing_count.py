@@ -73,7 +73,6 @@ class Found:
     strap: OverTop
     worst: Direction
     counted: StrapCount
-    forward: StrapCount
     sideways: StrapCount
     straps_by_2010: int
     straps_with_mat: int
@@ -86,11 +85,6 @@ class Found:
     def straps_needed(self) -> int:
         """How many straps."""
         return self.counted.number
-
-    @property
-    def straps_forward(self) -> int:
-        """How many against moving forward."""
-        return self.forward.number
 
     @property
     def straps_if_blocked(self) -> int:
@@ -130,7 +124,6 @@ def find(given: Given) -> Found:
         strap=strap,
         worst=worst,
         counted=counted,
-        forward=forward,
         sideways=sideways,
         straps_by_2010=by_2010.number,
         straps_with_mat=on_mat.number,

@@ -78,13 +78,20 @@ def safety_factor(direction: Direction) -> float:
 @dataclass(frozen=True)
 class Direct:
     """One lashing from the load to the deck: how far it reaches forward and left (minus: rearward, right) and down from the
-    load [m], and what it may be pulled with [N].
+    load [m], what it may be pulled with [N], and the height over the deck at which it is fixed to the load, if that is
+    less than it reaches down [m].
     """
 
     forward_m: float
     left_m: float
     down_m: float
     limit_n: float
+    fixed_at_most_m: float = math.inf
+
+    @property
+    def fixed_at_m(self) -> float:
+        """Height over the deck at which it is fixed to the load [m]."""
+        return min(self.down_m, self.fixed_at_most_m)
 
     @property
     def length_m(self) -> float:
@@ -238,7 +245,7 @@ def tipping(held: Held, direction: Direction) -> Balance:
     """Tipping over the lower edge in a direction: asked is what the weight does not balance itself [N m]."""
     edge_m = held.edge_along_m if direction in ("forward", "rearward") else held.edge_across_m
     asked = (tipping_share(direction) * held.centre_height_m - edge_m) * held.weight_n
-    effects = [lashing.against(direction) * lashing.down_m for lashing in held.direct]
+    effects = [lashing.against(direction) * lashing.fixed_at_m for lashing in held.direct]
     pulls = _pulls_n(held.direct, effects)
     moment = sum(pull * effect for pull, effect in zip(pulls, effects, strict=True))
     if direction in ("left", "right"):

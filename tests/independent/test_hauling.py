@@ -142,6 +142,7 @@ def test_tipping_is_the_moment_of_the_forces_about_the_edge(
             for one in against
         )
         assert balance.held == pytest.approx(wanted, rel=1e-9)
+        assert balance.used == pytest.approx(max(0.0, asked) / wanted, rel=1e-6, abs=1e-9)
 
 
 @settings(max_examples=60, deadline=None)

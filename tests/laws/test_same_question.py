@@ -28,7 +28,7 @@ PENDING = (Path(__file__).resolve().parent / "pending.txt").read_text(encoding="
 
 OF_A_PART = (
     "load-path", "pull-trial", "what-is-it", "hook-check", "chain-check", "shackle-check", "sling-check", "sling-legs", "hitch",
-    "hanging-load", "hot-work-derate",
+    "hanging-load", "hot-work-derate", "tie-down",
 )  # fmt: skip
 """Worksheets that answer for a part whose mark and condition decide."""
 OF_A_CHAIN = (

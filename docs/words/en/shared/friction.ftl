@@ -25,4 +25,5 @@ option-pair-rough-concrete-on-wood = Rough concrete on wood
 option-pair-friction-mat = A friction mat between
 
 reason-friction-bound =
+    .closing = The friction is taken low, as for a bad deck.
     .caution = The friction is not a measured one. For this deck, or for a pair that is not known, the book takes a low bound from memory. Sweep the deck and dry it, or block the load.

@@ -1,0 +1,326 @@
+"""The tie-downs on a load: how each is described, what its weakest part allows, and which way it pulls.
+
+Question of the trade: what does this strap or chain count for, as it runs here? The limit of a tie-down is that of its
+weakest part: its own, the tensioner's, the anchor's (49 CFR 393.108(a)). A tie-down counts only where all of them are
+known and its reader says that it is marked and good; the table of 393.108 stands for a grade mark on chain in the United
+States alone. The words stand in worksheets/tie-down.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
+from itertools import combinations
+
+from calc.comparing import exceeds
+from calc.declaration import Citation
+from calc.hauling.lashing_count import check_tension
+from calc.hauling.lashing_forces import DIRECTIONS, Direct, OverTop
+from calc.hauling.securing_law import ROLES, counted_share
+from calc.inputs import Bounds, ChoiceInput, CountInput, Given, Input, QuantityInput, TextInput
+from calc.lifting.condition import ALTERED, GOOD, NOT_LOOKED_AT
+from calc.marks import read_grade
+from calc.quantities import STANDARD_GRAVITY_M_PER_S2
+from calc.ratings import NotRated, Rating, chain_tie_down
+from calc.tables import table
+from calc.words.facts import Listing, Message, length, message
+
+KINDS = ("web", "chain", "wire-rope", "other")
+CONDITIONS = (GOOD, "unmarked", "worn", "damaged", *ALTERED)
+FORBIDDEN = ("damaged", *ALTERED)
+"""Conditions that take a tie-down out of use: no damaged or weakened part (393.104(b)), no knots, no mending."""
+_WITH_TENSIONER = ("chain", "wire-rope")
+"""Kinds whose tensioner is a part of its own with its own mark."""
+
+Way = tuple[int, int]
+"""Which way a tie-down pulls the load: forward (1) or rearward (-1) or neither, left (1) or right (-1) or neither."""
+PULLS: Mapping[str, tuple[Way, ...]] = {
+    "front-pair": ((1, 1), (1, -1)),
+    "rear-pair": ((-1, 1), (-1, -1)),
+    "four-corners": ((1, 1), (1, -1), (-1, 1), (-1, -1)),
+    "both-sides": ((0, 1), (0, -1)),
+    "front-left": ((1, 1),),
+    "front-right": ((1, -1),),
+    "rear-left": ((-1, 1),),
+    "rear-right": ((-1, -1),),
+    "left": ((0, 1),),
+    "right": ((0, -1),),
+}
+"""Ways of the tie-downs that one row stands for."""
+SIDEWAYS = ("both-sides", "left", "right")
+MARK_AGREES = 0.02
+"""A mark and the table agree if they differ by no more than this share [-] (our own mark: rounding to another unit)."""
+RAIL_DROP_M = 0.61
+"""An anchor may lie so far below the deck, at a rub rail (two feet: our own mark, no source) [m]."""
+
+
+def tie_down_inputs() -> tuple[Input, ...]:
+    """What is asked of each row; one that pulls to two or four corners alike stands in one row."""
+    reach = Bounds(at_least=0, at_most=400)
+    limit = Bounds(above=0, at_most=200_000)
+    fixed = {"role": ("direct",)}
+    chained = {"kind": _WITH_TENSIONER}
+    return (
+        ChoiceInput("role", choices=ROLES),
+        ChoiceInput("kind", choices=KINDS),
+        ChoiceInput("condition", choices=CONDITIONS, required=False),
+        QuantityInput("limit", dimension="force", bounds=limit, required=False, sense="capacity"),
+        TextInput("grade", required=False, shown_when={"kind": ("chain",)}),
+        TextInput("size", required=False, shown_when={"kind": ("chain",)}),
+        QuantityInput(
+            "tensioner_limit",
+            dimension="force",
+            bounds=limit,
+            required=False,
+            sense="capacity",
+            shown_when=chained,
+        ),
+        QuantityInput(
+            "tension",
+            dimension="force",
+            bounds=Bounds(above=0, at_most=20_000),
+            required=False,
+            sense="capacity",
+            shown_when={"role": ("over-top",)},
+        ),
+        CountInput("count", bounds=Bounds(at_least=1, at_most=40), shown_when={"role": ("over-top",)}),
+        ChoiceInput("pulls", choices=tuple(PULLS), shown_when={"role": ("direct", "same-side")}),
+        QuantityInput("along", dimension="length", bounds=reach, shown_when=fixed),
+        QuantityInput("across", dimension="length", bounds=reach),
+        QuantityInput("down", dimension="length", bounds=reach),
+        QuantityInput(
+            "lashing_length", dimension="length", bounds=Bounds(above=0, at_most=2000), required=False
+        ),
+    )
+
+
+@dataclass(frozen=True)
+class Load:
+    """The size of the load [m], as far as tie-downs must reach over it."""
+
+    width_m: float
+    height_m: float
+
+
+@dataclass(frozen=True)
+class TieDown:
+    """One row: a tie-down, or several alike.
+
+    own_n -- the limit of strap, chain or rope by its mark or the table [N]; None where it is not known
+    limit_n -- of its weakest part [N]; nothing where it does not count
+    """
+
+    place: int
+    role: str
+    kind: str
+    condition: str
+    number: int
+    ways: tuple[Way, ...]
+    along_m: float
+    across_m: float
+    down_m: float
+    fixed_at_most_m: float
+    own_n: float | None
+    tensioner_n: float | None
+    anchor_n: float | None
+    tension_n: float | None
+    rating: Rating | None = None
+
+    @property
+    def name(self) -> Message:
+        """What it is called: its place in the list and its kind."""
+        return message("tie-down-by-place", place=self.place + 1, kind=self.kind)
+
+    @property
+    def lacks_tensioner(self) -> bool:
+        """Whether its tensioner counts and is not known."""
+        return self.kind in _WITH_TENSIONER and self.tensioner_n is None
+
+    @property
+    def forbidden(self) -> bool:
+        """Whether it may not be used at all."""
+        return self.condition in FORBIDDEN
+
+    @property
+    def fully_known(self) -> bool:
+        """Whether it is good, and the limits of all its parts are known."""
+        return (
+            self.condition == GOOD
+            and self.own_n is not None
+            and self.anchor_n is not None
+            and not self.lacks_tensioner
+        )
+
+    @property
+    def limit_n(self) -> float:
+        """The limit of its weakest part [N]; nothing where it does not count."""
+        parts = [one for one in (self.own_n, self.tensioner_n, self.anchor_n) if one is not None]
+        return min(parts) if self.fully_known else 0.0
+
+    @property
+    def counted_n(self) -> float:
+        """What the law counts of all of this row [N]."""
+        return self.number * counted_share(self.role) * self.limit_n
+
+    @property
+    def counts(self) -> bool:
+        """Whether the forces can count it: known, and tensioned by a known pull where it goes over the top."""
+        return self.fully_known and (self.role != "over-top" or self.tension_n is not None)
+
+    @property
+    def straps(self) -> tuple[OverTop, ...]:
+        """The straps over the top that it stands for, as the forces count them."""
+        if self.role != "over-top" or not self.counts or self.tension_n is None:
+            return ()
+        return (OverTop(self.tension_n, self.across_m, self.down_m),) * self.number
+
+    @property
+    def direct(self) -> tuple[Direct, ...]:
+        """The direct lashings that it stands for. One round the load and back to the same side counts once: New Zealand
+        counts it so, Australia twice.
+        """
+        if self.role == "over-top" or not self.counts:
+            return ()
+        return tuple(
+            Direct(
+                forward * self.along_m,
+                left * self.across_m,
+                self.down_m,
+                self.limit_n,
+                self.fixed_at_most_m,
+            )
+            for forward, left in self.ways
+        )
+
+    @property
+    def citations(self) -> tuple[Citation, ...]:
+        """Where its limit stands."""
+        return (Citation(self.rating.source, self.rating.locator),) if self.rating else ()
+
+
+def read_tie_downs(given: Given, country: str, load: Load) -> tuple[TieDown, ...]:
+    """The rows as read; refuses those that cannot be so, by their box."""
+    anchor_n = given.maybe("anchor_limit")
+    rows = given.rows("tie_downs")
+    items = tuple(_read(row, place, country, load, anchor_n) for place, row in enumerate(rows))
+    _refuse_web_beside_chain(rows, items)
+    return items
+
+
+def _read(row: Given, place: int, country: str, load: Load, anchor_n: float | None) -> TieDown:
+    role, over = row.text("role"), row.text("role") == "over-top"
+    own = _own_limit(row, country)
+    _check_geometry(row, role, load)
+    ways = () if over else PULLS[row.text("pulls")]
+    tension_n = row.maybe("tension") if over else None
+    if tension_n is not None:
+        check_tension(row, tension_n, own.limit_n)
+    return TieDown(
+        place=place,
+        role=role,
+        kind=row.text("kind"),
+        condition=row.text("condition") or NOT_LOOKED_AT,
+        number=row.count("count") if over else len(ways),
+        ways=ways,
+        along_m=row.si("along") if role == "direct" else 0.0,
+        across_m=row.si("across"),
+        down_m=row.si("down"),
+        fixed_at_most_m=load.height_m,
+        own_n=own.limit_n,
+        tensioner_n=row.maybe("tensioner_limit") if row.text("kind") in _WITH_TENSIONER else None,
+        anchor_n=anchor_n,
+        tension_n=tension_n,
+        rating=own.rating,
+    )
+
+
+@dataclass(frozen=True)
+class _Own:
+    """The limit of strap, chain or rope itself [N], and the row of the table if one counts."""
+
+    limit_n: float | None
+    rating: Rating | None = None
+
+
+def _own_limit(row: Given, country: str) -> _Own:
+    """By the mark, and by the table of the law where chain shows its grade; refused if they do not agree, else the lower."""
+    marked_n = row.maybe("limit")
+    rating = _table_rating(row) if row.text("kind") == "chain" and country == "us" else None
+    if rating is None:
+        return _Own(marked_n)
+    table_n = rating.working_load_limit_kg * STANDARD_GRAVITY_M_PER_S2
+    if marked_n is None:
+        return _Own(table_n, rating)
+    low_n, high_n = sorted((marked_n, table_n))
+    if exceeds(high_n, (1.0 + MARK_AGREES) * low_n):
+        raise row.refuse("limit", "mark-against-table", printed=rating.cell)
+    return _Own(low_n, rating)
+
+
+def _table_rating(row: Given) -> Rating | None:
+    """The row of the law's table for a chain's grade and size; None where one of them is not given. A mark that can name
+    several grades counts as the weakest.
+    """
+    if not row.has("grade") or not row.has("size"):
+        return None
+    mark = read_grade(row.text("grade"))
+    listed = table("chain-tie-down").values("grade")
+    grades = [grade for grade in mark.grades if grade in listed]
+    if not grades:
+        raise row.refuse("grade", "grade-not-understood", grades=Listing(listed))
+    try:
+        found = [chain_tie_down(grade, row.text("size")) for grade in grades]
+    except NotRated as reason:
+        raise row.refuse("size", "not-rated", reason=reason.why) from reason
+    return min(found, key=lambda one: one.working_load_limit_kg)
+
+
+def _check_geometry(row: Given, role: str, load: Load) -> None:
+    """Refuses a tie-down that cannot run as it is described."""
+    across_m, down_m = row.si("across"), row.si("down")
+    along_m = row.si("along") if role == "direct" else 0.0
+    if role != "over-top" and row.text("pulls") in SIDEWAYS and along_m > 0.0:
+        raise row.refuse("along", "straight-to-the-side")
+    if role == "same-side" and row.text("pulls") not in SIDEWAYS:
+        raise row.refuse("pulls", "same-side-pulls-sideways")
+    if exceeds(down_m, load.height_m + RAIL_DROP_M):
+        raise row.refuse("down", "higher-than-the-load", height=length(load.height_m))
+    leg_m = math.hypot(along_m, across_m, down_m)
+    if leg_m <= 0.0 or (role == "over-top" and down_m <= 0.0):
+        raise row.refuse("down", "goes-nowhere")
+    needed_m = 2 * leg_m + (load.width_m if role == "over-top" else 0.0)
+    if role == "direct":
+        needed_m = leg_m
+    long_m = row.maybe("lashing_length")
+    if long_m is not None and exceeds(needed_m, long_m):
+        raise row.refuse("lashing_length", "cannot-reach", needed=length(needed_m, "demand"))
+
+
+def _refuse_web_beside_chain(rows: Sequence[Given], items: Sequence[TieDown]) -> None:
+    """Web stretches where chain does not: beside each other against one movement, the chain has nearly all of it."""
+    held = [(row, item.kind, _holds_against(item)) for row, item in zip(rows, items, strict=True)]
+    for (_row, one, first), (row, other, second) in combinations(held, 2):
+        if first & second and (one == "web") != (other == "web"):
+            raise row.refuse("kind", "web-beside-chain")
+
+
+def _holds_against(item: TieDown) -> set[str]:
+    """The movements that the direct lashings of a row hold against, whatever their limit."""
+    lashings = [
+        Direct(forward * item.along_m, left * item.across_m, item.down_m, 1.0) for forward, left in item.ways
+    ]
+    return {direction for direction in DIRECTIONS if any(one.against(direction) > 0.0 for one in lashings)}
+
+
+__all__ = [
+    "CONDITIONS",
+    "FORBIDDEN",
+    "KINDS",
+    "PULLS",
+    "Load",
+    "TieDown",
+    "Way",
+    "read_tie_downs",
+    "tie_down_inputs",
+]
