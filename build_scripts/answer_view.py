@@ -13,6 +13,7 @@ from __future__ import annotations
 import json
 from collections.abc import Mapping, Sequence
 from typing import Any
+from urllib.parse import quote
 
 from calc.answering import answer_in_spans, reply, worksheet
 from calc.trees import Node, markup
@@ -81,6 +82,7 @@ def regions(
         "numbers": _numbers(record, columns),
         "steps": _steps(record["steps"]),
         "sources": _sources(record["sources"], root),
+        "next": _next([] if example else record["next"], root, writer),
     }
     for name, keys in columns.items():
         made[f"findings-{name}"] = _findings(name, keys, record["results"][name])
@@ -121,6 +123,13 @@ def view_json(request: str) -> str:
         return view(record, asked.get("root", ""), language, bool(asked.get("example")))
 
     return reply(request, viewed)
+
+
+def handed_over(one: Record, root: str) -> str:
+    """The address of a worksheet that takes over numbers of another: `work-out/hitch.html#load=287%20lb&from=TITLE`."""
+    fields = [*one["inputs"].items(), ("from", one["from"])]
+    written = "&".join(f"{quote(name)}={quote(value)}" for name, value in fields)
+    return f"{root}work-out/{one['worksheet']}.html#{written}"
 
 
 # ---- the regions
@@ -241,6 +250,24 @@ def _value(name: str, result: Record) -> dict[str, str]:
     return {"data-result": name, "data-value": value_text(result["value"]), "data-unit": result["unit"]}
 
 
+def _next(others: Sequence[Record], root: str, writer: Writer) -> Node:
+    """Where the numbers can be carried on. Those of the example never are: there they would look like the reader's own."""
+    attributes = {"class": "next-sheets", "data-view": "next", "data-next": ""}
+    if not others:
+        return ["nav", {**attributes, "hidden": ""}]
+    items: list[Node] = [
+        [
+            "li",
+            {},
+            ["a", {"href": handed_over(one, root)}, one["title"]],
+            " ",
+            ["span", {"class": "next-value"}, ", ".join(one["inputs"].values())],
+        ]
+        for one in others
+    ]
+    return ["nav", attributes, ["h2", {}, writer.text("next")], ["ul", {}, *items]]
+
+
 def value_text(value: Any) -> str:
     """A value as a script writes it: a whole number without a point, a list as JSON."""
     if isinstance(value, str):
@@ -278,4 +305,14 @@ def _sources(sources: Sequence[Record], root: str) -> Node:
     return ["ul", {"class": "cited", "data-view": "sources", "data-sources": ""}, *items]
 
 
-__all__ = ["NEXT_DATE", "columns_of", "nodes_of", "regions", "to_html", "value_text", "view", "view_json"]
+__all__ = [
+    "NEXT_DATE",
+    "columns_of",
+    "handed_over",
+    "nodes_of",
+    "regions",
+    "to_html",
+    "value_text",
+    "view",
+    "view_json",
+]

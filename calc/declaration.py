@@ -117,6 +117,17 @@ class Figure:
         return markup(self.drawing)
 
 
+@dataclass(frozen=True)
+class HandOver:
+    """A result that another worksheet asks for: the name of the result, of the worksheet, and the path of its input
+    (`load`, `centre[0]`). Both are of one dimension; the value goes over as it is written, rounded on its safe side.
+    """
+
+    result: str
+    worksheet: str
+    input: str
+
+
 Value = (
     float | int | str | bool | Message | Absent | tuple[float | str | Message | Absent, ...] | tuple[Row, ...]
 )
@@ -150,6 +161,7 @@ class Worksheet(Generic[F]):
     citations -- what it rests on whatever the inputs; cite -- what these inputs add
     shown -- results whose writing is not simply that of their value, by name
     rates -- whether it judges anything by a rating or limit; where not, ok reads "Worked out"
+    hands_over -- results that other worksheets ask for
     shares -- scopes of words that it shares with others (`shared/path-items`)
     Words: `title`, `summary`, `story` (of the example), `opening` and `closing` (the headline's first and last sentence,
     may be left out), `ok` (what ok means here, may be left out).
@@ -168,6 +180,7 @@ class Worksheet(Generic[F]):
     cite: Callable[[F], tuple[Citation, ...]] = _cites_nothing
     shown: Callable[[F], Mapping[str, Fact]] = _says_nothing
     rates: bool = True
+    hands_over: tuple[HandOver, ...] = ()
     shares: tuple[str, ...] = ()
     room: str = ""
 
@@ -191,6 +204,7 @@ class Worksheet(Generic[F]):
 __all__ = [
     "Citation",
     "Figure",
+    "HandOver",
     "Result",
     "Row",
     "Step",

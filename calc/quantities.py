@@ -802,6 +802,16 @@ def number_text(value: float, digits: int = 3, direction: str = "nearest") -> st
     return text.replace("-", "−")
 
 
+def typed_text(value: float, unit: str, digits: int, direction: str) -> str:
+    """A value as a reader would type it into a box: no commas, which a box may read in two ways, and an ASCII minus.
+
+    >>> typed_text(12_340.2, "lb", 3, "up"), typed_text(-3.04, "in", 3, "nearest")
+    ('12400 lb', '-3.04 in')
+    """
+    number = number_text(value, digits, direction).replace(",", "").replace("−", "-")
+    return f"{number} {unit}"
+
+
 def fixed_text(value: float, places: int, direction: str = "nearest") -> str:
     """Write a number with so many decimal places, whatever its size; `direction` as in round_to.
 

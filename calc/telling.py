@@ -19,12 +19,15 @@ from typing import Any
 
 from calc.declaration import Citation, Result, Row, Step, Worksheet
 from calc.inputs import BadInput, Given, Input, InputError, Reading, asked, read_inputs, understood
-from calc.quantities import from_si
+from calc.quantities import from_si, typed_text
 from calc.reasons import Reason, verdict_of, worst_first
 from calc.tables import source_title
 from calc.trees import markup
 from calc.words.facts import Absent, Fact, Listing, Message, Number, Quantity, message
 from calc.words.writer import Spans, UnitSystem, Writer, plain, spaced
+
+_HANDS_OVER = ("ok", "caution")
+"""Verdicts whose numbers may be carried on: not of what is forbidden, nor of what is not known enough."""
 
 
 @dataclass(frozen=True)
@@ -118,8 +121,39 @@ def tell(
         "steps": [_step(told, one) for one in sheet.work(found)],
         "cautions": _cautions(told, reasons),
         "sources": [source_record(one) for one in dict.fromkeys((*sheet.cite(found), *sheet.citations))],
+        "next": _next(told) if verdict in _HANDS_OVER else [],
         "figure": {"drawing": figure.drawing, "caption": figure.caption} if figure else None,
     }
+
+
+def _next(told: _Told) -> list[dict[str, Any]]:
+    """The worksheets that ask for what was found: name, title, this worksheet's own title, and by the path of its box what
+    is handed over, as it would be typed.
+    """
+    gathered: dict[str, dict[str, str]] = {}
+    results = {result.name: result for result in told.sheet.results}
+    for one in told.sheet.hands_over:
+        typed = _typed(told, results[one.result])
+        if typed:
+            gathered.setdefault(one.worksheet, {})[one.input] = typed
+    return [
+        {
+            "worksheet": name,
+            "title": told.writer.of(f"worksheets/{name}").text("title"),
+            "from": told.writer.text("title"),
+            "inputs": inputs,
+        }
+        for name, inputs in gathered.items()
+    ]
+
+
+def _typed(told: _Told, result: Result) -> str:
+    """The value of a result as a reader would type it, in his own unit; nothing where there is none."""
+    value = result.value_of(told.found)
+    if isinstance(value, Absent):
+        return ""
+    unit = result.reading_unit(told.writer.units)
+    return typed_text(from_si(float(value), unit, result.dimension), unit, result.digits, result.rounding)
 
 
 def _given(inputs: Sequence[Input], given: Given, within: str, writer: Writer) -> list[dict[str, Any]]:

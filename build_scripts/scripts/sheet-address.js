@@ -40,6 +40,20 @@ function fieldsOfAddress() {
 }
 
 /**
+ * What a worksheet opens with: what the address gives, else what was typed here before. Numbers handed over by another
+ * worksheet go in among what was typed.
+ * @param {string} sheet
+ * @returns {URLSearchParams}
+ */
+function fieldsToOpen(sheet) {
+  const given = fieldsOfAddress();
+  const typed = new URLSearchParams(keptTyped.get(sheet));
+  if (!given?.has(FROM)) return given ?? typed;
+  for (const [name, value] of given) typed.set(name, value);
+  return typed;
+}
+
+/**
  * Puts fields into the boxes, with as many rows as they need.
  * @param {SheetForm} form
  * @param {URLSearchParams} fields

@@ -9,7 +9,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from calc.declaration import Citation, Figure, Result, Step, Worksheet, step
+from calc.declaration import Citation, Figure, HandOver, Result, Step, Worksheet, step
 from calc.figures.loads import LABELLED, DrawnLoad, PlacedPart, load_figure
 from calc.inputs import (
     Bounds,
@@ -298,6 +298,15 @@ WORKSHEET = Worksheet(
     cite=cite,
     shown=shown,
     large="weight",
+    hands_over=(
+        HandOver("weight_high", "sling-legs", "load"),
+        HandOver("weight_high", "hitch", "load"),
+        HandOver("weight_high", "hanging-load", "load"),
+        HandOver("centre_x", "hanging-load", "centre[0]"),
+        HandOver("centre_y", "hanging-load", "centre[1]"),
+        HandOver("centre_z", "hanging-load", "centre[2]"),
+        HandOver("weight_high", "load-path", "load"),
+    ),
     example={
         "parts": [
             {

@@ -1,11 +1,13 @@
 """The view of an answer: every kind of node, made safe; a region for each part of the page; the record's own states."""
 
 import json
+from urllib.parse import parse_qs
 
 import pytest
 
 from build_scripts.answer_view import columns_of, nodes_of, regions, to_html, value_text, view, view_json
 from calc.answering import answer_in_spans, declared, worksheet
+from calc.quantities import read_quantity, to_si
 from calc.trees import markup
 from calc.words.writer import Writer, plain
 
@@ -200,3 +202,70 @@ def test_the_words_are_those_of_the_language_asked_for():
     assert "Stop." in text_of(english["cautions"])
     assert "Stop." not in text_of(changed["cautions"])
     assert text_of(english["answer"]) != text_of(changed["answer"])
+
+
+# ---- numbers that go on to another worksheet
+
+
+def weighed(units="us", *, placed=True):
+    """The keel's cradle, its parts placed or not."""
+    parts = [dict(part) for part in worksheet("load-weight").example["parts"]]
+    places = (["43 in", "19 in", "1/8 in"], ["20 in", "19 in", "1/8 in"], ["-2 ft", "19 in", "3 in"])
+    for part, at in zip(parts, places, strict=True):
+        part |= {"at": at} if placed else {}
+    return answer_in_spans("load-weight", {"parts": parts}, units)
+
+
+def test_what_is_handed_over_is_asked_for_there_and_as_far_on_the_safe_side():
+    handed = [(sheet, one) for sheet in SHEETS.values() for one in sheet.hands_over]
+    assert handed
+    for sheet, one in handed:
+        result = {found.name: found for found in sheet.results}[one.result]
+        asked = {given.name: given for given in SHEETS[one.worksheet].inputs}[one.input.split("[")[0]]
+        assert asked.dimension == result.dimension
+        assert asked.sense == result.sense
+        assert (asked.kind == "point") == ("[" in one.input)
+
+
+@pytest.mark.parametrize("units", ["us", "si"])
+def test_handed_over_numbers_read_back_no_lighter_and_where_they_stood(units):
+    record = weighed(units)
+    places = {one["worksheet"]: one["inputs"] for one in record["next"]}
+    assert list(places) == ["sling-legs", "hitch", "hanging-load", "load-path"]
+    high = record["results"]["weight_high"]
+    for inputs in places.values():
+        read = read_quantity(inputs["load"], "weight", "lb")
+        wanted = to_si(high["value"], high["unit"], "weight")
+        assert wanted <= read.value_si <= wanted * 1.01
+    for number, axis in enumerate("xyz"):
+        wanted = record["results"][f"centre_{axis}"]
+        read = read_quantity(places["hanging-load"][f"centre[{number}]"], "length", "in")
+        assert read.value_si == pytest.approx(to_si(wanted["value"], wanted["unit"], "length"), rel=0.005)
+
+
+def test_only_the_reader_s_own_numbers_are_handed_over():
+    record = weighed()
+    shown = view(record, "../")["regions"]["next"]
+    (first, *_) = [link[1]["href"] for link in find(shown) if link[0] == "a"]
+    address, _, fields = first.partition("#")
+    assert address == "../work-out/sling-legs.html"
+    assert parse_qs(fields) == {
+        "load": [record["next"][0]["inputs"]["load"]],
+        "from": [record["next"][0]["from"]],
+    }
+    example = view(record, "../", example=True)["regions"]["next"]
+    assert [link for link in find(example) if link[0] == "a"] == []
+    assert "hidden" in example[1]
+
+
+def test_an_absent_balance_point_is_not_handed_over():
+    record = weighed(placed=False)
+    (hanging,) = [one for one in record["next"] if one["worksheet"] == "hanging-load"]
+    assert list(hanging["inputs"]) == ["load"]
+
+
+def test_nothing_goes_on_from_a_stop_or_from_what_is_not_known():
+    for name, sheet in SHEETS.items():
+        record = answer_in_spans(name, sheet.example)
+        if record["verdict"] in ("stop", "unknown"):
+            assert record["next"] == [], name

@@ -9,3 +9,6 @@ caution-word-note = Note
 
 # Stands before the verdict of an answer to the book's own example, on the page, in the bar and on paper.
 example = Example:
+
+# Over the links to worksheets that go on with what was found here.
+next = Go on with these numbers
