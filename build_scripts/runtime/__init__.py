@@ -39,6 +39,7 @@ PAGE_SCRIPTS = (
         "sheet-address.js",
         "sheet-errors.js",
         "sheet-asking.js",
+        "sheet-keys.js",
     ),
     *("answer-view.js", "sheet.js", "edition.js"),
 )

@@ -26,6 +26,8 @@ class CalcSheet extends HTMLElement {
   #errors = null;
   /** @type {AnswerView | null} */
   #view = null;
+  /** Keys under the box, where a finger types. */
+  #keys = matchMedia("(pointer: coarse)").matches ? new SheetKeys() : null;
   #asking = new Asking({
     question: () => this.#question(),
     wanted: () => this.isConnected,
@@ -85,6 +87,7 @@ class CalcSheet extends HTMLElement {
    */
   #begin(form, signal) {
     showUnits();
+    this.#keys?.prepare(form.boxes());
     form.showConditional();
     this.#open();
     this.#startInTime(this.#mode !== "empty", signal);
@@ -99,7 +102,7 @@ class CalcSheet extends HTMLElement {
       this.#showExample();
       return;
     }
-    const fields = fieldsOfAddress() ?? new URLSearchParams(keptTyped.get(this.dataset["sheet"] ?? ""));
+    const fields = fieldsToOpen(this.dataset["sheet"] ?? "");
     const filled = fillFrom(form, fields);
     this.#carried(fields.get(FROM));
     this.#become(filled ? "own" : "empty");
@@ -207,6 +210,7 @@ class CalcSheet extends HTMLElement {
   /** A tap into a box takes all that stands in it, so that the next key replaces it. @param {FocusEvent} event */
   #focused(event) {
     const box = event.target;
+    this.#keys?.under(box);
     if (box instanceof HTMLInputElement && box.type === "text" && box.value) setTimeout(() => box.select());
   }
 

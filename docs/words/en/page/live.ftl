@@ -27,6 +27,14 @@ stopped = The calculator stopped ({ $reason }). Reload the page.
 cannot-run = The calculator cannot run here: { $reason }. Reload the page, or try another browser. The tables of this book work without it.
 cannot-run-typed = The calculator cannot run here: { $reason }. What you typed is kept, and is NOT worked out: there is no answer. Reload the page, or try another browser. The tables of this book work without it.
 
+## The keys under a box, on a touch screen
+
+keys = Keys for this box
+key-slash = fraction bar
+key-dash = dash
+key-thousand = thousand
+key-letters = keyboard with letters
+
 ## A drawn solid, given as a file
 
 reading-file = Working out { $file }, { $megabytes } MB.

@@ -1,0 +1,349 @@
+"""How a worksheet starts: empty, with no answer; the reader's own numbers stay his, the example is marked as one."""
+
+from __future__ import annotations
+
+import subprocess
+from collections.abc import Callable
+from pathlib import Path
+
+import pytest
+from playwright.sync_api import BrowserContext, Locator, Page, expect
+
+from tests.browser.conftest import ANSWERED, LIVE, example, own
+
+EMPTY = "work-out/sling-legs.html"
+PHONE = {"width": 390, "height": 844}
+MOST_BAR_PX = 64
+NewContext = Callable[..., BrowserContext]
+
+
+def state(page: Page, wanted: str) -> Locator:
+    """The live worksheet in one state of its answer."""
+    return page.locator(f'{LIVE}[data-answer-state="{wanted}"]')
+
+
+def expect_no_answer(page: Page) -> None:
+    """No verdict and no number of an answer is on the page."""
+    for part in ("[data-verdict-word]", "[data-big]", "[data-headline]", "[data-result]", ".example-mark"):
+        assert set(page.locator(part).all_inner_texts()) <= {""}, part
+    for lists in ("[data-inputs]", "[data-steps]", "[data-cautions]"):
+        assert page.locator(lists).inner_text() == "", lists
+    assert page.get_attribute("[data-answer]", "data-verdict") is None
+    assert page.get_attribute("calc-sheet", "data-answer-for") is None
+
+
+def printed(page: Page, tmp_path: Path) -> str:
+    """What stands on paper."""
+    page.pdf(path=tmp_path / "sheet.pdf", prefer_css_page_size=True)
+    command = ["pdftotext", "-layout", str(tmp_path / "sheet.pdf"), "-"]
+    return subprocess.run(command, check=True, capture_output=True, text=True).stdout
+
+
+def headline(page: Page) -> str:
+    """The answer's sentence."""
+    return page.locator("[data-headline]").inner_text()
+
+
+@pytest.fixture
+def phone(new_context: NewContext) -> Page:
+    """A phone of usual size."""
+    return new_context(viewport=PHONE, has_touch=True, is_mobile=True).new_page()
+
+
+def test_empty_sheet_shows_no_answer_and_names_what_is_still_to_fill(phone: Page, served: str) -> None:
+    page = phone
+    page.goto(served + EMPTY)
+    expect(state(page, "empty")).to_be_attached()
+    expect(page.locator("[data-state-note]")).to_contain_text("No answer yet")
+    expect(page.locator("[data-bar-note]")).to_have_text("No answer yet")
+    expect_no_answer(page)
+    page.check('[name="units"][value="si"]', force=True)  # a choice of units is no number of the reader's
+    assert page.get_attribute("calc-sheet", "data-mode") == "empty"
+    page.check('[name="units"][value="us"]', force=True)
+    assert "#" not in page.url
+    page.fill('[name="load"]', "4,860 lb")
+    expect(state(page, "unfinished")).to_be_attached()
+    note = page.locator("[data-state-note]")
+    expect(note).to_contain_text("Still to fill: ")
+    expect(note).to_contain_text("legs")
+    assert page.locator("[data-error]:visible").count() == 0
+    assert page.locator('[aria-invalid="true"]').count() == 0
+    expect(page.locator("[data-bar-note]")).to_contain_text("to fill")
+    expect_no_answer(page)
+
+
+def test_example_is_marked_leaves_no_trace_and_goes_by_one_tap(
+    page: Page, served: str, tmp_path: Path
+) -> None:
+    page.goto(served + EMPTY)
+    page.get_by_role("button", name="Show the example").click()
+    expect(page.locator(ANSWERED)).to_be_attached()
+    marks = page.locator(".example-mark")
+    assert [mark.text_content() for mark in marks.all()] == ["Example:", "Example:"]  # verdict and bar
+    assert "EXAMPLE:" in printed(page, tmp_path).upper()
+    assert "=" not in page.url
+    assert page.evaluate("sessionStorage.length") == 0
+    was = headline(page)
+    page.fill('[name="load"]', "3,140 lb")
+    expect(page.locator("[data-headline]")).not_to_have_text(was)
+    expect(page.locator(ANSWERED)).to_be_attached()
+    assert page.get_attribute("calc-sheet", "data-mode") == "example"
+    assert marks.count() == 2
+    assert "=" not in page.url
+    page.get_by_role("button", name="Clear all boxes").click()
+    expect(state(page, "empty")).to_be_attached()
+    assert page.input_value('[name="load"]') == ""
+    expect_no_answer(page)
+    page.reload()
+    expect(state(page, "empty")).to_be_attached()
+    expect_no_answer(page)
+
+
+def test_no_record_prints_from_the_example(page: Page, served: str, tmp_path: Path) -> None:
+    page.goto(served + example("hook-check"))
+    expect(page.locator(ANSWERED)).to_be_attached()
+    expect(page.locator("[data-print]")).to_be_hidden()
+    expect(page.locator(".record-example")).to_be_visible()
+    assert "EXAMPLE:" in printed(page, tmp_path).upper()
+    page.goto(served + own("hook-check"))
+    expect(page.locator('[data-answer-for="reader"]')).to_be_attached()
+    expect(page.locator("[data-print]")).to_be_visible()
+    assert page.locator(".example-mark").count() == 0
+
+
+def test_own_values_survive_leaving_and_a_reload(page: Page, served: str) -> None:
+    page.goto(served + own("sling-legs"))
+    page.fill('[name="load"]', "3,210 lb")
+    expect(page.locator(ANSWERED)).to_be_attached()
+    page.locator(".wordmark").click()
+    page.wait_for_url(lambda url: "sling-legs" not in url)
+    page.locator('a[href$="sling-legs.html"]').first.click()
+    page.wait_for_url("**/sling-legs.html*")
+    expect(page.locator(ANSWERED)).to_be_attached()
+    assert page.input_value('[name="load"]') == "3,210 lb"
+    assert page.get_attribute("calc-sheet", "data-answer-for") == "reader"
+    page.reload()
+    expect(page.locator(ANSWERED)).to_be_attached()
+    assert page.input_value('[name="load"]') == "3,210 lb"
+
+
+def test_a_page_that_comes_late_does_not_stand_under_the_address_of_a_newer_one(
+    page: Page, served: str
+) -> None:
+    page.goto(served + own("sling-legs"))
+    expect(page.locator(ANSWERED)).to_be_attached()
+    page.locator(".wordmark").click()
+    expect(page.locator("calc-sheet")).to_have_count(0)
+    page.locator('a[href$="sling-legs.html"]').first.click()
+    expect(page.locator(ANSWERED)).to_be_attached()
+    # Back and at once forward again, with the first page held until the second is there.
+    page.evaluate(
+        """() => {
+          const go = fetch;
+          let first = true;
+          globalThis.lateCame = new Promise((came) => {
+            globalThis.fetch = async (...asked) => {
+              const late = first;
+              first = false;
+              const answer = await go(...asked);
+              if (!late) return answer;
+              await new Promise((wait) => { setTimeout(wait, 800); });
+              setTimeout(came, 200);
+              return answer;
+            };
+          });
+          history.back();
+          addEventListener('popstate', () => history.forward(), {once: true});
+        }"""
+    )
+    page.evaluate("lateCame")
+    assert "sling-legs" in page.url
+    expect(page.locator('calc-sheet[data-sheet="sling-legs"]')).to_be_attached()
+
+
+def test_boxes_changed_behind_the_page_s_back_take_the_old_answer_off(page: Page, served: str) -> None:
+    page.goto(served + own("sling-legs"))
+    expect(page.locator(ANSWERED)).to_be_attached()
+    was = headline(page)
+    # Python is held, so that the old answer has to go before the new one is there.
+    page.evaluate(
+        """() => {
+          const python = linkwright.python;
+          const answer = python.answer.bind(python);
+          python.answer = async (asked) => {
+            await new Promise((go) => { globalThis.letPythonGo = go; });
+            return answer(asked);
+          };
+          document.querySelector('[name="load"]').value = '2,220 lb';
+          dispatchEvent(new PageTransitionEvent('pageshow', {persisted: true}));
+        }"""
+    )
+    expect(state(page, "working")).to_be_attached()
+    expect_no_answer(page)
+    page.evaluate("letPythonGo()")
+    expect(page.locator(ANSWERED)).to_be_attached()
+    assert headline(page) != was
+    assert "2,220 lb" in page.locator("[data-inputs]").inner_text()
+
+
+def test_without_the_page_s_script_no_answer_stands_beside_boxes(page: Page, served: str) -> None:
+    page.route("**/linkwright.js*", lambda route: route.abort())
+    page.goto(served + EMPTY)
+    expect(page.locator(".not-started")).to_be_visible()
+    parts = ("[data-verdict-word]", "[data-big]", "[data-headline]", "[data-result]", "[data-steps]")
+    for part in (*parts, "[data-cautions]", "[data-inputs]", "[data-figure]", ".foot-bar"):
+        assert page.locator(f"{part}:visible").count() == 0, part
+
+
+def test_a_tap_takes_the_whole_value(phone: Page, served: str) -> None:
+    phone.goto(served + own("sling-legs"))
+    phone.tap('[name="load"]')
+    phone.wait_for_function(
+        """() => {
+          const box = document.activeElement;
+          return box.name === 'load' && box.selectionStart === 0 && box.selectionEnd === box.value.length;
+        }"""
+    )
+    phone.keyboard.type("1,234 lb")
+    assert phone.input_value('[name="load"]') == "1,234 lb"
+
+
+def test_a_weight_goes_on_to_the_sling_and_is_the_reader_s_there(phone: Page, served: str) -> None:
+    page = phone
+    page.goto(served + own("sling-legs"))
+    expect(page.locator(ANSWERED)).to_be_attached()
+    page.goto(served + example("load-weight"))
+    expect(page.locator(ANSWERED)).to_be_attached()
+    expect(page.locator(".next-sheets")).to_be_hidden()  # the example's numbers go nowhere
+    page.goto("about:blank")
+    page.goto(served + own("load-weight"))
+    expect(page.locator(ANSWERED)).to_be_attached()
+    links = page.locator(".next-sheets a")
+    assert links.count() == 4
+    assert min(link.bounding_box()["height"] for link in links.all()) >= 44
+    carried = page.locator(".next-value").first.inner_text()
+    links.first.tap()
+    page.wait_for_url("**/sling-legs.html*")
+    expect(page.locator('calc-sheet[data-sheet="sling-legs"][data-answer-for="reader"]')).to_be_attached()
+    assert page.input_value('[name="load"]') == carried == "287 lb"
+    assert page.input_value('[name="leg_length"]') == "6 ft"  # what was typed there before stays
+    expect(page.locator("[data-carried]")).to_contain_text("What does it weigh")
+    assert carried in page.locator("[data-inputs]").inner_text()
+
+
+@pytest.mark.parametrize(("text", "most_px"), [("100%", MOST_BAR_PX), ("200%", PHONE["height"] / 5)])
+def test_bar_is_low_and_never_over_the_focused_box(
+    phone: Page, served: str, text: str, most_px: float
+) -> None:
+    phone.goto(served + own("sling-legs"))
+    expect(phone.locator(ANSWERED)).to_be_attached()
+    phone.evaluate("size => { document.documentElement.style.fontSize = size; }", text)
+    bar = phone.locator(".foot-bar")
+    assert bar.bounding_box()["height"] <= most_px
+    covered = phone.evaluate(
+        """async () => {
+          const bar = document.querySelector('.foot-bar');
+          const covered = [];
+          for (const way of ['down', 'up']) {
+            const boxes = [...document.querySelectorAll('.work-form :is(input[type="text"], select)')]
+              .filter((box) => box.getClientRects().length > 0);
+            for (const box of way === 'down' ? boxes : boxes.reverse()) {
+              box.focus();
+              await new Promise((drawn) => requestAnimationFrame(() => requestAnimationFrame(drawn)));
+              const seen = box.getBoundingClientRect();
+              if (seen.top < 0 || seen.bottom > bar.getBoundingClientRect().top) covered.push(`${way} ${box.name}`);
+            }
+          }
+          return covered;
+        }"""
+    )
+    assert covered == []
+
+
+def test_notice_of_a_new_edition_lies_within_the_first_screen(phone: Page, served: str) -> None:
+    phone.goto(served + EMPTY)
+    # The notice as edition.js makes it; what brings it is tested in test_starting.py.
+    phone.evaluate(
+        """() => {
+          const notice = document.createElement('div');
+          notice.className = 'edition-notice';
+          const words = document.createElement('p');
+          words.textContent = linkwrightSay('new-edition');
+          notice.append(words, ...['new-edition-take', 'new-edition-later'].map((key) => {
+            const button = document.createElement('button');
+            button.textContent = linkwrightSay(key);
+            return button;
+          }));
+          document.body.append(notice);
+          scrollTo(0, document.body.scrollHeight);
+        }"""
+    )
+    for size in ("100%", "200%"):
+        phone.evaluate("size => { document.documentElement.style.fontSize = size; }", size)
+        for part in phone.locator(".edition-notice, .edition-notice button").all():
+            seen = part.bounding_box()
+            assert seen["x"] >= 0
+            assert seen["x"] + seen["width"] <= PHONE["width"]
+            assert seen["y"] >= 0
+            assert seen["y"] + seen["height"] <= PHONE["height"]
+
+
+def keys(page: Page) -> list[str]:
+    """What the keys under the box show."""
+    return page.locator(".keys button").all_inner_texts()
+
+
+def press(page: Page, face: str) -> None:
+    """Tap a key under the box."""
+    page.locator(".keys button", has_text=face).first.tap()
+
+
+def test_keys_under_a_box_type_units_and_fractions_by_thumb(phone: Page, served: str) -> None:
+    page = phone
+    page.goto(served + EMPTY)
+    expect(state(page, "empty")).to_be_attached()
+    assert page.locator(".keys").count() == 0
+    page.tap('[name="load"]')
+    assert keys(page) == ["lb", "k", "ABC"]
+    assert page.get_attribute('[name="load"]', "inputmode") == "decimal"
+    page.keyboard.type("4.86")
+    press(page, "k")
+    press(page, "lb")
+    assert page.input_value('[name="load"]') == "4.86k lb"
+    assert page.evaluate("document.activeElement.name") == "load"
+    page.locator("label", has_text="Leg length and spread").tap()
+    page.tap('[name="leg_length"]')
+    assert keys(page) == ["ft", "in", "/", "-", "ABC"]
+    bar = page.locator(".foot-bar").bounding_box()
+    for key in page.locator(".keys button").all():
+        seen = key.bounding_box()
+        assert seen["height"] >= 44
+        assert seen["width"] >= 44
+        assert seen["x"] + seen["width"] <= PHONE["width"]
+        assert seen["y"] + seen["height"] <= bar["y"]
+    page.keyboard.type("5")
+    press(page, "ft")
+    page.keyboard.type("9-1")
+    press(page, "/")
+    page.keyboard.type("2")
+    press(page, "in")
+    assert page.input_value('[name="leg_length"]') == "5 ft 9-1/2 in"
+    page.tap('[name="load"]')  # takes the whole value: a key goes behind it, a digit replaces it
+    page.keyboard.type("2210")
+    page.evaluate("document.activeElement.select()")
+    press(page, "lb")
+    assert page.input_value('[name="load"]') == "2210 lb"
+    press(page, "ABC")
+    expect(page.locator('[name="load"]')).to_have_attribute("inputmode", "text")
+    page.wait_for_function("document.activeElement.selectionStart === 7")
+    page.check('[name="units"][value="si"]', force=True)
+    page.tap('[name="spread"]')
+    assert keys(page) == ["mm", "m", "-", "ABC"]
+
+
+def test_a_mouse_needs_no_keys(page: Page, served: str) -> None:
+    page.goto(served + EMPTY)
+    expect(state(page, "empty")).to_be_attached()
+    page.click('[name="load"]')
+    assert page.locator(".keys").count() == 0
+    assert page.get_attribute('[name="load"]', "inputmode") == "text"
