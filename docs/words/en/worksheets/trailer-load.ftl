@@ -1,0 +1,127 @@
+# Worksheet trailer-load.
+
+title = Where must the load stand on the trailer?
+summary = What rests on the ball and on the axles from where the load stands, held against the plates of hitch, trailer, axles and tires.
+story = The yard's loader on its two-axle trailer: how far ahead of the axles may its balance point stand?
+
+## What is asked
+
+input-empty_weight = Weight of the empty trailer
+    .help = From a scale, or its papers.
+input-empty_tongue = What the empty trailer rests on the ball
+    .help = Put the tongue on a scale, trailer level, at the height at which it tows.
+input-axle_to_ball = From the middle of the axles to the ball
+    .help = Two axles with an equalizer: from midway between them.
+input-loads = Loads
+    .help = A row for each thing, by its balance point.
+    .row = Load
+input-loads-name = Load
+    .help = Your own word for it.
+input-loads-weight = Weight
+input-loads-stands = Its balance point stands
+option-loads-stands-ahead = Ahead of the middle of the axles
+option-loads-stands-behind = Behind it
+input-loads-distance = How far from the middle of the axles
+input-condition = Plates and condition of hitch, coupler, axles and tires
+    .help = Look at all of them: cracks, wear, tire pressure and age, the latch, the ball of the right size.
+option-condition-good = Plates readable, looked over and found good
+option-condition-damaged = Something is cracked, worn, bent or mended
+input-hitch_tongue_rating = Hitch: most on the ball
+    .help = The lowest plate of receiver, mount, ball and coupler. The car's own book may give less.
+input-hitch_gross_rating = Hitch: most it may tow
+    .help = The lowest plate of receiver, mount, ball and coupler. The car's own book may give less.
+input-trailer_gross_rating = Trailer: most it may weigh loaded
+    .help = GVWR on its plate.
+input-axles_rating = Axles: most they may carry together
+    .help = GAWR on the plate, of all axles added up.
+input-tires_rating = One tire: most it may carry
+    .help = On its side wall, at the pressure it has. For two tires side by side, the figure for two.
+input-tire_count = How many tires stand on the road
+
+## What is found
+
+result-tongue_weight = Rests on the ball
+result-tongue_share = Of the loaded trailer, on the ball
+result-axle_weight = Rests on the axles
+result-gross_weight = Weighs in all
+result-most_used = Of the plate that is used most
+result-used = Of each plate
+result-move_ahead = Move all of the load ahead by (minus: back)
+
+load-by-place = load { $place }
+of-plate = { $part }: { $amount }
+rated-hitch_tongue = hitch, on the ball
+rated-hitch_gross = hitch, towed
+rated-trailer_gross = trailer
+rated-axles = axles
+rated-tires = tires
+
+## The headline and the cautions
+
+ok = Within the plates
+
+reason-tongue-lifts =
+    .headline = The tongue would lift off the ball. Do not tow it so: move the load ahead.
+    .caution = A trailer that lifts the tow vehicle's rear takes its grip away, and sways until it turns over.
+reason-damaged =
+    .headline = Something on hitch or trailer is damaged. Do not tow with it.
+    .caution = A damaged part has no rating any more. Put it right first, with parts and work that its maker allows.
+reason-not-looked-at =
+    .headline = Nobody has said yet that hitch and trailer were looked over and found good.
+    .caution = Look over hitch, coupler, latch, axles and tires, and read their plates.
+reason-plate-not-read =
+    .headline = One plate is still to be read: { $part }.
+    .caution = Still to be read: { $part }. The weakest part decides, so nothing is within while one is unknown.
+reason-over-plate =
+    .headline = Over the plate: { $part }. It bears { $bears } and may bear { $rating }.
+    .caution = Over the plate: { $part }, { $bears } on { $rating }.
+reason-inside-plates =
+    .headline = { $tongue_weight } rest on the ball, { $tongue_share } of the loaded trailer, and { $axle_weight } on the axles. Every plate that was read allows it.
+reason-tongue-light =
+    .closing = By custom too little rests on the ball: { $tongue_share }.
+    .caution = By custom { $least } to { $most } of the loaded trailer rest on the ball. With less it may sway. That is custom and no law. Move the load ahead, or follow the trailer's own book.
+reason-tongue-heavy =
+    .closing = By custom too much rests on the ball: { $tongue_share }.
+    .caution = By custom { $least } to { $most } of the loaded trailer rest on the ball. With more, the front wheels of the tow vehicle lose grip. That is custom and no law. Move the load back, or follow the trailer's own book.
+reason-axles-share =
+    .caution = Axles and tires share alike only where the trailer stands level and its equalizer works. Weigh each axle if you can.
+reason-chains-too =
+    .caution = Safety chains, crossed under the tongue, each strong enough for the whole trailer. By US law a commercial trailer has them, and its tongue may not drop to the ground.
+reason-tie-it-down =
+    .caution = Then tie the load down, so that it stays where it stands.
+
+refused-more-than-the-trailer = is more than the empty trailer weighs ({ $empty }).
+refused-ahead-of-the-ball = is ahead of the ball ({ $ball } from the axles). Measure from the middle of the axles to the load's balance point.
+
+absent-plate-missing = a plate is still to be read
+absent-plate-not-read = plate not read
+absent-stands-well = it stands as custom wants it
+
+## The working
+
+step-load = What { $name } puts on the ball
+    .formula = weight × distance ahead of the axles / distance to the ball
+    .numbers = { OWN($weight) } × { OWN($ahead) } / { OWN($axle_to_ball) }
+    .result = { $puts }
+step-tongue = What rests on the ball
+    .formula = empty tongue + what the loads put there
+    .numbers = { OWN($empty_tongue) } and the lines above
+    .result = { $tongue_weight }
+step-axles = What rests on the axles
+    .formula = all − ball
+    .numbers = { OWN($gross_weight) } − { OWN($tongue_weight) }
+    .result = { $axle_weight }
+step-share = Share on the ball
+    .formula = ball / all
+    .numbers = { OWN($tongue_weight) } / { OWN($gross_weight) }
+    .result = { $tongue_share }
+
+## The drawing
+
+figure = A trailer from the side, { $ball } from the middle of its axles to the ball. { $loads }. On the ball rest { $tongue }, on the axles { $axles }.
+load-drawn = { $name }, { $weight }, { $ahead } { $stands ->
+        [ahead] ahead of the axles
+       *[behind] behind the axles
+    }
+figure-ball = ball
+figure-axles = axles
