@@ -217,7 +217,7 @@ def _strength(name: str, at_most: float) -> QuantityInput:
         dimension="pressure",
         unit="psi",
         unit_si="MPa",
-        bounds=Bounds(above=0, at_most=at_most),
+        bounds=Bounds(at_least=1_000, at_most=at_most),
     )
 
 
