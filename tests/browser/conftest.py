@@ -14,7 +14,17 @@ from pathlib import Path
 from typing import Any
 
 import pytest
-from playwright.sync_api import Browser, BrowserContext, Page, Playwright, Route, expect, sync_playwright
+from playwright.sync_api import (
+    Browser,
+    BrowserContext,
+    FloatRect,
+    Locator,
+    Page,
+    Playwright,
+    Route,
+    expect,
+    sync_playwright,
+)
 
 from build_scripts import serve
 from build_scripts.build import SITE, build
@@ -45,6 +55,13 @@ def own(name: str) -> str:
 def example(name: str) -> str:
     """The address of a worksheet that shows its example, marked as such."""
     return f"work-out/{name}.html#example"
+
+
+def rect(element: Locator) -> FloatRect:
+    """Where an element stands in the window."""
+    found = element.bounding_box()
+    assert found is not None, "the element is not shown"
+    return found
 
 
 def on_disk(site: Path, address: str) -> str:

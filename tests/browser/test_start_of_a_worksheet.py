@@ -9,7 +9,7 @@ from pathlib import Path
 import pytest
 from playwright.sync_api import BrowserContext, Locator, Page, expect
 
-from tests.browser.conftest import ANSWERED, LIVE, example, own
+from tests.browser.conftest import ANSWERED, LIVE, example, own, rect
 
 EMPTY = "work-out/sling-legs.html"
 PHONE = {"width": 390, "height": 844}
@@ -220,7 +220,7 @@ def test_a_weight_goes_on_to_the_sling_and_is_the_reader_s_there(phone: Page, se
     expect(page.locator(ANSWERED)).to_be_attached()
     links = page.locator(".next-sheets a")
     assert links.count() == 4
-    assert min(link.bounding_box()["height"] for link in links.all()) >= 44
+    assert min(rect(link)["height"] for link in links.all()) >= 44
     carried = page.locator(".next-value").first.inner_text()
     links.first.tap()
     page.wait_for_url("**/sling-legs.html*")
@@ -239,7 +239,7 @@ def test_bar_is_low_and_never_over_the_focused_box(
     expect(phone.locator(ANSWERED)).to_be_attached()
     phone.evaluate("size => { document.documentElement.style.fontSize = size; }", text)
     bar = phone.locator(".foot-bar")
-    assert bar.bounding_box()["height"] <= most_px
+    assert rect(bar)["height"] <= most_px
     covered = phone.evaluate(
         """async () => {
           const bar = document.querySelector('.foot-bar');
@@ -281,7 +281,7 @@ def test_notice_of_a_new_edition_lies_within_the_first_screen(phone: Page, serve
     for size in ("100%", "200%"):
         phone.evaluate("size => { document.documentElement.style.fontSize = size; }", size)
         for part in phone.locator(".edition-notice, .edition-notice button").all():
-            seen = part.bounding_box()
+            seen = rect(part)
             assert seen["x"] >= 0
             assert seen["x"] + seen["width"] <= PHONE["width"]
             assert seen["y"] >= 0
@@ -314,9 +314,9 @@ def test_keys_under_a_box_type_units_and_fractions_by_thumb(phone: Page, served:
     page.locator("label", has_text="Leg length and spread").tap()
     page.tap('[name="leg_length"]')
     assert keys(page) == ["ft", "in", "/", "-", "ABC"]
-    bar = page.locator(".foot-bar").bounding_box()
+    bar = rect(page.locator(".foot-bar"))
     for key in page.locator(".keys button").all():
-        seen = key.bounding_box()
+        seen = rect(key)
         assert seen["height"] >= 44
         assert seen["width"] >= 44
         assert seen["x"] + seen["width"] <= PHONE["width"]

@@ -3,6 +3,8 @@
 import errno
 import json
 import shutil
+from pathlib import Path
+from typing import Any
 
 import pytest
 
@@ -13,7 +15,7 @@ from calc.tables import table_names
 
 
 @pytest.fixture
-def checkout(tmp_path, monkeypatch):
+def checkout(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Any:
     """A checkout with a finished site, in which no step does anything yet."""
     shutil.copytree(building.ROOT / "tables", tmp_path / "tables")
     (tmp_path / "site").mkdir()
@@ -26,7 +28,7 @@ def checkout(tmp_path, monkeypatch):
     monkeypatch.setattr("build_scripts.runtime.build_runtime", lambda root, out: "hash")
     monkeypatch.setattr("build_scripts.offline.build_offline", lambda root, site: {})
 
-    def lay_out(pages, target):
+    def lay_out(pages: Any, target: Any) -> None:
         target.mkdir(parents=True)
         (target / "index.html").write_text("a new edition", encoding="utf-8")
 
@@ -34,11 +36,11 @@ def checkout(tmp_path, monkeypatch):
     return tmp_path
 
 
-def site_says(checkout):
+def site_says(checkout: Any) -> Any:
     return (checkout / "site" / "index.html").read_text(encoding="utf-8")
 
 
-def test_a_whole_build_is_put_in_place(checkout, capsys):
+def test_a_whole_build_is_put_in_place(checkout: Any, capsys: pytest.CaptureFixture[str]) -> None:
     assert building.main() == 0
     assert site_says(checkout) == "a new edition"
     assert not (checkout / ".build" / "site.next").exists()
@@ -59,8 +61,15 @@ def test_a_whole_build_is_put_in_place(checkout, capsys):
         (building.BuildRefused("link"), 1, "not built: link\nsite/ is as it was."),
     ],
 )
-def test_a_build_that_stops_leaves_the_site_alone(checkout, monkeypatch, capsys, fault, status, words):
-    def stop(pages, target):
+def test_a_build_that_stops_leaves_the_site_alone(
+    checkout: Any,
+    monkeypatch: pytest.MonkeyPatch,
+    capsys: pytest.CaptureFixture[str],
+    fault: Any,
+    status: int,
+    words: str,
+) -> None:
+    def stop(pages: Any, target: Any) -> None:
         target.mkdir(parents=True)
         raise fault
 
@@ -72,7 +81,9 @@ def test_a_build_that_stops_leaves_the_site_alone(checkout, monkeypatch, capsys,
     assert "Traceback" not in error
 
 
-def test_a_damaged_table_is_refused_with_file_row_and_column(checkout, capsys):
+def test_a_damaged_table_is_refused_with_file_row_and_column(
+    checkout: Any, capsys: pytest.CaptureFixture[str]
+) -> None:
     chain = checkout / "tables" / "chain-tie-down" / "claims.csv"
     lines = chain.read_text(encoding="utf-8").splitlines()
     lines[3] = lines[3].replace('"2,600"', '"2,600 lb"')
@@ -86,7 +97,9 @@ def test_a_damaged_table_is_refused_with_file_row_and_column(checkout, capsys):
     assert site_says(checkout) == "the last edition"
 
 
-def test_words_that_do_not_fit_the_code_are_refused(checkout, monkeypatch, capsys):
+def test_words_that_do_not_fit_the_code_are_refused(
+    checkout: Any, monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
+) -> None:
     monkeypatch.setattr(
         "build_scripts.check_words.problems", lambda root: ["some.ftl:3: load: is used by nothing"]
     )
@@ -95,7 +108,7 @@ def test_words_that_do_not_fit_the_code_are_refused(checkout, monkeypatch, capsy
     assert site_says(checkout) == "the last edition"
 
 
-def test_of_the_tables_the_page_gets_rows_and_index_alone(tmp_path):
+def test_of_the_tables_the_page_gets_rows_and_index_alone(tmp_path: Path) -> None:
     """Laws, declarations, second copies, recalls and the words of tables stay in the checkout."""
     gather(building.ROOT, tmp_path / "sources")
     packed = tmp_path / "sources" / "tables"
@@ -105,7 +118,7 @@ def test_of_the_tables_the_page_gets_rows_and_index_alone(tmp_path):
     assert not [scope for scope in words["scopes"] if scope.startswith("tables/")]
 
 
-def test_what_the_page_does_not_get_does_not_change_its_runtime(tmp_path):
+def test_what_the_page_does_not_get_does_not_change_its_runtime(tmp_path: Path) -> None:
     """The name of a runtime changes with a row of a table, not with a law or a second copy of it."""
     root = tmp_path / "root"
     kept = ("calc", "tables", "docs/words", "build_scripts/runtime", "build_scripts/scripts")
@@ -124,7 +137,9 @@ def test_what_the_page_does_not_get_does_not_change_its_runtime(tmp_path):
     assert inputs_hash(root) != before
 
 
-def test_warnings_of_the_site_engine_stop_the_build_and_are_shown(tmp_path, monkeypatch):
+def test_warnings_of_the_site_engine_stop_the_build_and_are_shown(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
     pages = tmp_path / "pages"
     pages.mkdir()
     (pages / "index.md").write_text("# Start\n\n[lost](nowhere.md)\n", encoding="utf-8")
@@ -132,7 +147,7 @@ def test_warnings_of_the_site_engine_stop_the_build_and_are_shown(tmp_path, monk
         building.lay_out(pages, tmp_path / "site")
 
 
-def test_words_alone_are_built_with_the_runtime_kept(checkout):
+def test_words_alone_are_built_with_the_runtime_kept(checkout: Any) -> None:
     for folder in ("runtime", "icons"):
         (checkout / "site" / folder).mkdir()
     for name in ("offline-worker.js", "manifest.webmanifest"):

@@ -5,16 +5,20 @@ import os
 import pathlib
 import subprocess
 import sys
+from pathlib import Path
+from typing import Any
 
 import pytest
 
 ROOT = pathlib.Path(__file__).resolve().parents[2]
 SPEC = importlib.util.spec_from_file_location("handbook", ROOT / "build_scripts" / "handbook.py")
+assert SPEC is not None
+assert SPEC.loader is not None
 handbook = importlib.util.module_from_spec(SPEC)
 SPEC.loader.exec_module(handbook)
 
 
-def test_an_old_python_is_named(monkeypatch, capsys):
+def test_an_old_python_is_named(monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]) -> None:
     monkeypatch.setattr(sys, "version_info", (3, 9, 2, "final", 0))
     assert handbook.main(["serve"]) == 2
     error = capsys.readouterr().err
@@ -23,12 +27,12 @@ def test_an_old_python_is_named(monkeypatch, capsys):
 
 
 @pytest.mark.parametrize(("words", "status"), [([], 0), (["help"], 0), (["fly"], 2)])
-def test_help(words, status, capsys):
+def test_help(words: Any, status: int, capsys: pytest.CaptureFixture[str]) -> None:
     assert handbook.main(words) == status
     assert "handbook.py serve" in capsys.readouterr().err
 
 
-def test_a_failed_step_shows_its_last_words(capsys):
+def test_a_failed_step_shows_its_last_words(capsys: pytest.CaptureFixture[str]) -> None:
     command = [sys.executable, "-c", "print('first'); print('the reason'); raise SystemExit(3)"]
     with pytest.raises(handbook.SetupFailed, match="npm parts failed:\n    first\n    the reason"):
         handbook.run("npm parts", command)
@@ -42,8 +46,10 @@ def test_a_failed_step_shows_its_last_words(capsys):
         (OSError(28, "No space left on device", "/x"), 1, "No space left on device: /x\n"),
     ],
 )
-def test_trouble_ends_in_one_line(monkeypatch, capsys, fault, status, words):
-    def trouble():
+def test_trouble_ends_in_one_line(
+    monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str], fault: Any, status: int, words: str
+) -> None:
+    def trouble() -> None:
         raise fault
 
     monkeypatch.setattr(handbook, "site", trouble)
@@ -51,13 +57,13 @@ def test_trouble_ends_in_one_line(monkeypatch, capsys, fault, status, words):
     assert capsys.readouterr().err == words
 
 
-def test_the_machines_own_node_is_taken_if_it_is_new_enough(monkeypatch):
+def test_the_machines_own_node_is_taken_if_it_is_new_enough(monkeypatch: pytest.MonkeyPatch) -> None:
     monkeypatch.setattr(handbook, "node_version", lambda: handbook.OLDEST_NODE)
     monkeypatch.setattr(handbook, "make_environment", lambda *a: pytest.fail("not needed"))
     handbook.use_node()
 
 
-def test_without_node_the_wheel_stands_in(monkeypatch, tmp_path):
+def test_without_node_the_wheel_stands_in(monkeypatch: pytest.MonkeyPatch, tmp_path: Path) -> None:
     found = iter([0, 24])
     made = []
     monkeypatch.setattr(handbook, "node_version", lambda: next(found))
@@ -71,7 +77,9 @@ def test_without_node_the_wheel_stands_in(monkeypatch, tmp_path):
 
 
 @pytest.mark.parametrize("lock_is_there", [True, False])
-def test_no_node_at_all_says_what_to_install(monkeypatch, tmp_path, lock_is_there):
+def test_no_node_at_all_says_what_to_install(
+    monkeypatch: pytest.MonkeyPatch, tmp_path: Path, lock_is_there: bool
+) -> None:
     monkeypatch.setattr(handbook, "node_version", lambda: 0)
     monkeypatch.setattr(handbook, "make_environment", lambda *a: None)
     monkeypatch.setenv("PATH", os.environ["PATH"])
@@ -83,15 +91,15 @@ def test_no_node_at_all_says_what_to_install(monkeypatch, tmp_path, lock_is_ther
         handbook.use_node()
 
 
-def test_a_chromium_on_the_path_is_taken_first(monkeypatch):
+def test_a_chromium_on_the_path_is_taken_first(monkeypatch: pytest.MonkeyPatch) -> None:
     monkeypatch.setattr(
         handbook.shutil, "which", lambda name: "/usr/bin/chromium" if name == "chromium" else None
     )
     assert handbook.find_chromium() == "/usr/bin/chromium"
 
 
-def test_no_chromium_to_be_had_says_what_to_install(monkeypatch):
-    def fail(title, command, environment=None):
+def test_no_chromium_to_be_had_says_what_to_install(monkeypatch: pytest.MonkeyPatch) -> None:
+    def fail(title: Any, command: Any, environment: Any = None) -> None:
         raise handbook.SetupFailed(title)
 
     monkeypatch.setattr(handbook.shutil, "which", lambda name: None)
@@ -102,13 +110,13 @@ def test_no_chromium_to_be_had_says_what_to_install(monkeypatch):
         handbook.find_chromium()
 
 
-def test_a_finished_set_up_is_not_done_again(tmp_path, monkeypatch):
+def test_a_finished_set_up_is_not_done_again(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
     lock = tmp_path / "some.lock"
     lock.write_text("nothing==1\n", encoding="utf-8")
     place = tmp_path / "env"
     done = []
 
-    def run(title, command, environment=None):
+    def run(title: Any, command: Any, environment: Any = None) -> None:
         done.append(title)
         place.mkdir(exist_ok=True)
 
@@ -122,7 +130,7 @@ def test_a_finished_set_up_is_not_done_again(tmp_path, monkeypatch):
     assert not handbook.is_done(place / "installed-some", handbook.digest(lock))
 
 
-def test_it_imports_nothing_that_must_be_installed_first():
+def test_it_imports_nothing_that_must_be_installed_first() -> None:
     """Run with -S -I: no site-packages at all."""
     command = [sys.executable, "-S", "-I", str(ROOT / "build_scripts" / "handbook.py"), "help"]
     done = subprocess.run(command, capture_output=True, text=True, check=False)

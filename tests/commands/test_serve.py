@@ -2,6 +2,9 @@
 
 import http.client
 import sys
+from collections.abc import Iterator
+from pathlib import Path
+from typing import Any
 
 import pytest
 
@@ -9,7 +12,7 @@ from build_scripts import serve
 
 
 @pytest.fixture
-def ask(tmp_path):
+def ask(tmp_path: Path) -> Iterator[Any]:
     """Ask a server over a small folder."""
     folder = tmp_path / "site"
     (folder / "runtime" / "abc").mkdir(parents=True)
@@ -19,7 +22,7 @@ def ask(tmp_path):
     (tmp_path / "secret.txt").write_text("secret", encoding="utf-8")
     server, _thread = serve.start(0, folder)
 
-    def ask(path, method="GET", **headers):
+    def ask(path: Any, method: str = "GET", **headers: Any) -> Any:
         connection = http.client.HTTPConnection("127.0.0.1", server.server_port, timeout=10)
         connection.request(method, path, headers=headers)
         answer = connection.getresponse()
@@ -32,7 +35,7 @@ def ask(tmp_path):
     server.server_close()
 
 
-def test_every_answer_carries_the_policy(ask):
+def test_every_answer_carries_the_policy(ask: Any) -> None:
     for path in ("/", "/nowhere.html"):
         answer, _body = ask(path)
         policy = answer.headers["Content-Security-Policy"]
@@ -41,7 +44,7 @@ def test_every_answer_carries_the_policy(ask):
         assert answer.headers["X-Content-Type-Options"] == "nosniff"
 
 
-def test_files_and_their_kinds(ask):
+def test_files_and_their_kinds(ask: Any) -> None:
     answer, body = ask("/")
     assert (answer.status, answer.headers["Content-Type"]) == (200, "text/html; charset=utf-8")
     assert body.startswith(b"<p>start")
@@ -57,13 +60,15 @@ def test_files_and_their_kinds(ask):
 
 
 @pytest.mark.parametrize("path", ["/nowhere.html", "/../secret.txt", "/%2e%2e/secret.txt", "//etc/passwd"])
-def test_nothing_outside_the_folder(ask, path):
+def test_nothing_outside_the_folder(ask: Any, path: str) -> None:
     answer, body = ask(path)
     assert answer.status == 404
     assert body == b"not here"
 
 
-def test_a_port_in_use_is_said_in_one_line(monkeypatch, capsys, tmp_path):
+def test_a_port_in_use_is_said_in_one_line(
+    monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str], tmp_path: Path
+) -> None:
     server, _thread = serve.start(0, tmp_path)
     monkeypatch.setattr(sys, "argv", ["serve", "--port", str(server.server_port)])
     assert serve.main() == 1

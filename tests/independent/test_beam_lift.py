@@ -13,12 +13,12 @@ from scipy.optimize import brentq
 from skfem import Basis, BilinearForm, ElementLineHermite, LinearForm, MeshLine, condense, solve
 from skfem.helpers import dd, ddot
 
-from calc.lifting.beams import Beam, box_tube, i_section, rectangle, round_tube
+from calc.lifting.beams import Beam, Ends, box_tube, i_section, rectangle, round_tube
 
 
 @pytest.mark.parametrize("ends", ["simple", "fixed", "cantilever"])
 @pytest.mark.parametrize(("place", "even"), [(1.25, 0.0), (2.75, 130.0), (0.5, 900.0)])
-def test_sag_against_beam_elements(ends: str, place: float, even: float) -> None:
+def test_sag_against_beam_elements(ends: Ends, place: float, even: float) -> None:
     span, load, stiffness = 4.0, 2300.0, 4.1e5
     mesh = MeshLine(np.linspace(0.0, span, 33))
     basis = Basis(mesh, ElementLineHermite())
@@ -78,7 +78,7 @@ def bent_rod_sag(pull: float) -> float:
 
 
 @pytest.mark.parametrize(("ends", "room"), [("cantilever", 0.011), ("simple", 0.045)])
-def test_small_slopes_hold_as_far_as_a_sag_is_given(ends: str, room: float) -> None:
+def test_small_slopes_hold_as_far_as_a_sag_is_given(ends: Ends, room: float) -> None:
     """At a sag of a tenth of the span the formulas stand above the exact curve, by no more than is said of them.
 
     A beam on two supports under a load in its middle is two such rods of half the span, back to back.

@@ -9,7 +9,7 @@ from scipy.optimize import minimize
 from build_scripts.lessons.lifting import two_leg_hang
 
 
-def test_hung_load_stands_where_its_energy_is_least():
+def test_hung_load_stands_where_its_energy_is_least() -> None:
     chance = random.Random(20261125)
     tried = 0
     while tried < 40:

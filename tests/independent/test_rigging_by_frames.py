@@ -17,7 +17,7 @@ import pytest
 from Pynite import FEModel3D
 
 from calc.answering import answer
-from calc.lifting.beams import Beam
+from calc.lifting.beams import Beam, Ends
 from calc.lifting.chain_spring import chain_stiffness_n
 from calc.lifting.hanging import resting_places, springy_rest
 from calc.lifting.leg_geometry import leg_tension_n, side_force_n
@@ -272,7 +272,7 @@ def test_knots_of_the_books(case: Any) -> None:
 # ------------------------------------------------------------------------------------------ beams
 
 
-def pynite_beam(ends: str, span_m: float, load_n: float, place_m: float, even_n_per_m: float) -> Any:
+def pynite_beam(ends: Ends, span_m: float, load_n: float, place_m: float, even_n_per_m: float) -> Any:
     """A beam in PyNite with E x I = 4.1e5 N m2."""
     model = FEModel3D()
     model.add_material("steel", STEEL_PA, 80e9, 0.3, 1.0)
@@ -292,7 +292,7 @@ def pynite_beam(ends: str, span_m: float, load_n: float, place_m: float, even_n_
 
 @pytest.mark.parametrize("ends", ["simple", "fixed", "cantilever"])
 @pytest.mark.parametrize(("place_m", "even_n_per_m"), [(1.27, 0.0), (2.71, 137.0), (0.53, 911.0)])
-def test_beam_moment_sag_and_reactions(ends: str, place_m: float, even_n_per_m: float) -> None:
+def test_beam_moment_sag_and_reactions(ends: Ends, place_m: float, even_n_per_m: float) -> None:
     span_m, load_n = 4.1, 2310.0
     model = pynite_beam(ends, span_m, load_n, place_m, even_n_per_m)
     bar = model.members["beam"]

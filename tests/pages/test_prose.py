@@ -2,7 +2,9 @@
 
 import re
 from pathlib import Path
+from typing import Any
 
+import jinja2
 import pytest
 
 from build_scripts import pages
@@ -47,35 +49,35 @@ LONGEST_SENTENCE = 36
 """Words in a sentence that a reader in gloves still follows."""
 
 
-def source(page):
+def source(page: Any) -> Any:
     return pages.split_front_matter((DOCS / page).read_text(encoding="utf-8"))
 
 
-def plain_quotes(text):
+def plain_quotes(text: Any) -> Any:
     """Text with typewriter quotation marks."""
     return text.translate(str.maketrans("“”‘’", "\"\"''"))
 
 
-def without_calls(text):
+def without_calls(text: Any) -> Any:
     """The page's own words, with every call of the template taken out."""
     text = re.sub(r"\{%.*?%\}", " ", text, flags=re.DOTALL)
     return re.sub(r"\{\{.*?\}\}", "⟨call⟩", text, flags=re.DOTALL)
 
 
-def without_sheet(text):
+def without_sheet(text: Any) -> Any:
     """A worksheet's own page without the worksheet."""
     return text.replace('{% include "sheet_page.md" %}', "")
 
 
 @pytest.fixture(scope="module")
-def rendered(tmp_path_factory):
+def rendered(tmp_path_factory: Any) -> Any:
     """The page as the site engine gets it, by name; only the written ones."""
     writer = pages._Writer(tmp_path_factory.mktemp("pages"), pages.ROOT)
     return {page: writer.render(without_sheet(source(page)[1]), page) for page in TEXTS + AROUND}
 
 
 @pytest.mark.parametrize("page", TEXTS)
-def test_head_and_answer(page):
+def test_head_and_answer(page: Any) -> None:
     meta, body = source(page)
     if page.split("/")[-1] == "sources.md":
         return
@@ -90,7 +92,7 @@ def test_head_and_answer(page):
 
 
 @pytest.mark.parametrize("page", TEXTS + AROUND)
-def test_no_number_is_typed_that_a_table_or_calc_can_give(page):
+def test_no_number_is_typed_that_a_table_or_calc_can_give(page: Any) -> None:
     words = without_calls("\n".join([*source(page)[0].values(), source(page)[1]]))
     typed = {found.replace(" ", " ") for found in TYPED_NUMBER.findall(words)}
     assert typed <= set(ALLOWED), f"typed numbers: {sorted(typed - set(ALLOWED))}"
@@ -99,19 +101,19 @@ def test_no_number_is_typed_that_a_table_or_calc_can_give(page):
     )
 
 
-def test_the_search_for_typed_numbers_finds_them():
+def test_the_search_for_typed_numbers_finds_them() -> None:
     text = "A hook rated 7,100 lb, a gap of 5% or 1/4 in, {{ cell('x', unit='lb') }} at 1,000 °F, 1-1/4 in; 30° and 2 legs."
     assert TYPED_NUMBER.findall(without_calls(text)) == ["7,100 lb", "5%", "1/4 in", "1,000 °F", "1-1/4 in"]
 
 
-def test_every_allowed_number_is_still_used():
+def test_every_allowed_number_is_still_used() -> None:
     words = " ".join(without_calls(source(page)[1]) for page in TEXTS + AROUND)
     found = set(TYPED_NUMBER.findall(words))
     assert set(ALLOWED) <= found
 
 
 @pytest.mark.parametrize("page", AROUND)
-def test_words_around_a_table_or_worksheet_open_right(page):
+def test_words_around_a_table_or_worksheet_open_right(page: Any) -> None:
     text = source(page)[1]
     if page.startswith("work-out/"):
         assert text.startswith('{% include "sheet_page.md" %}') or "{{ sheet(" in text
@@ -121,10 +123,10 @@ def test_words_around_a_table_or_worksheet_open_right(page):
 
 
 @pytest.mark.parametrize("page", TEXTS)
-def test_every_printed_value_names_its_source_or_its_table(page):
+def test_every_printed_value_names_its_source_or_its_table(page: Any) -> None:
     text = source(page)[1]
     for arguments in re.findall(r"\{\{ cell\((.*?)\)", text):
-        table = re.match(r'"([\w-]+)"', arguments).group(1)
+        table = re.findall(r'^"([\w-]+)"', arguments)[0]
         named = any(
             mark in text for mark in (f'cited("{table}"', f"look-up/{table}.md", f'table_view("{table}"')
         )
@@ -132,7 +134,7 @@ def test_every_printed_value_names_its_source_or_its_table(page):
 
 
 @pytest.mark.parametrize("page", TEXTS)
-def test_every_rule_quoted_names_its_paragraph(page):
+def test_every_rule_quoted_names_its_paragraph(page: Any) -> None:
     text = source(page)[1]
     for arguments in re.findall(
         r'\{\{ cell\(("(?:[\w-]*rules|removal-criteria|records-to-keep|chain-hooks)".*?)\)', text
@@ -141,14 +143,14 @@ def test_every_rule_quoted_names_its_paragraph(page):
 
 
 @pytest.mark.parametrize("page", TEXTS + AROUND)
-def test_no_banned_word(page):
+def test_no_banned_word(page: Any) -> None:
     words = without_calls("\n".join([*source(page)[0].values(), source(page)[1]])).lower()
     assert [word for word in BANNED if word in words] == []
     assert not re.search(r"(?<![\w.<\])⟩])/[a-z]+/", words), "no path of a machine"
 
 
 @pytest.mark.parametrize("page", TEXTS + AROUND)
-def test_sentences_are_short(page):
+def test_sentences_are_short(page: Any) -> None:
     words = re.sub(r"<[^>]+>|\[|\]\([^)]*\)|[*`#|]", " ", without_calls(source(page)[1]))
     too_long = []
     for block in re.split(r"\n\s*\n|\n\s*(?:\d+\.|-)\s|\n", words):
@@ -159,7 +161,7 @@ def test_sentences_are_short(page):
 
 
 @pytest.mark.parametrize("page", TEXTS + AROUND)
-def test_every_link_leads_to_a_page(page, rendered):
+def test_every_link_leads_to_a_page(page: Any, rendered: Any) -> None:
     known = set(WRITTEN) | {f"look-up/{name}.md" for name in table_names() if name != "sources"}
     known |= {f"work-out/{name}.md" for name in answering.declared_names()}
     known |= {f"{part}/index.md" for part in ("about", "judge", "look-up", "understand", "work-out")}
@@ -178,26 +180,26 @@ def test_every_link_leads_to_a_page(page, rendered):
 
 
 @pytest.mark.parametrize("page", TEXTS + AROUND)
-def test_nothing_of_the_template_is_left_over(page, rendered):
+def test_nothing_of_the_template_is_left_over(page: Any, rendered: Any) -> None:
     assert not re.search(r"\{\{|\}\}|\{%|%\}|⟨|\bNone\b(?! of)|\bnan\b", rendered[page])
     assert "  ." not in rendered[page]
     plain = re.sub(r"<svg.*?</svg>|<[^>]+>|\]\([^)]*\)", "", rendered[page], flags=re.DOTALL)
     assert re.findall(r".{30}(?:\.[ ,]*\.|,\.|\?\.)(?!\d).{0,9}", plain) == []
 
 
-def test_no_page_waits_for_a_page_that_never_came():
+def test_no_page_waits_for_a_page_that_never_came() -> None:
     waiting = {name for page in TEXTS for name in re.findall(r'there\("([^"]+)"\)', source(page)[1])}
-    book = pages.Book(None)
+    book = pages.Book(jinja2.Environment())
     assert {name for name in waiting if not book.there(name)} == set()
 
 
-def test_every_lesson_drawing_is_on_a_page():
+def test_every_lesson_drawing_is_on_a_page() -> None:
     used = {name for page in WRITTEN for name in re.findall(r'drawing\("([\w-]+)"', source(page)[1])}
     assert used == set(LESSONS)
 
 
-def test_a_page_that_asks_for_what_is_not_there_stops_the_build():
-    calls = pages.Book(None).functions("judge/inspect-a-hook.md")
+def test_a_page_that_asks_for_what_is_not_there_stops_the_build() -> None:
+    calls = pages.Book(jinja2.Environment()).functions("judge/inspect-a-hook.md")
     with pytest.raises(pages.PageError, match="no drawing elephant"):
         calls["drawing"]("elephant")
     with pytest.raises(pages.PageError, match="hook-limits"):
@@ -206,8 +208,8 @@ def test_a_page_that_asks_for_what_is_not_there_stops_the_build():
         calls["cell"]("hook-limits", item="hook")
 
 
-def test_a_reprint_and_a_recalled_row_say_so():
-    cited = pages.Book(None).functions("about/how-far-to-trust.md")["cited"]
+def test_a_reprint_and_a_recalled_row_say_so() -> None:
+    cited = pages.Book(jinja2.Environment()).functions("about/how-far-to-trust.md")["cited"]
     assert "read in a reprint" in cited("chain-tie-down", grade="70", size_in="3/8", unit="lb")
     assert "not seen in text" in cited(
         "wire-rope", rope="6x19_eips_iwrc", size_in="1/2", quantity="sling_vertical"
@@ -229,5 +231,5 @@ def test_a_reprint_and_a_recalled_row_say_so():
         ("General working range", "Common practice, no source", "General working range, Common practice, no source"),
     ],
 )  # fmt: skip
-def test_a_source_is_cited_by_its_number(title, place, said):
+def test_a_source_is_cited_by_its_number(title: str, place: str, said: str) -> None:
     assert short_citation(title, place) == said

@@ -1,6 +1,7 @@
 """The view of an answer: every kind of node, made safe; a region for each part of the page; the record's own states."""
 
 import json
+from typing import Any
 from urllib.parse import parse_qs
 
 import pytest
@@ -9,16 +10,16 @@ from build_scripts.answer_view import columns_of, nodes_of, regions, to_html, va
 from calc.answering import answer_in_spans, declared, worksheet
 from calc.quantities import read_quantity, to_si
 from calc.trees import markup
-from calc.words.writer import Writer, plain
+from calc.words.writer import UnitSystem, Writer, plain
 
 SHEETS = declared()
 
 
-def text_of(node):
+def text_of(node: Any) -> Any:
     return node if isinstance(node, str) else "".join(map(text_of, node[2:]))
 
 
-def find(node, **wanted):
+def find(node: Any, **wanted: Any) -> Any:
     """Every element whose attributes hold what is wanted, outermost first."""
     if isinstance(node, str):
         return []
@@ -27,7 +28,7 @@ def find(node, **wanted):
     return own + [found for child in node[2:] for found in find(child, **wanted)]
 
 
-def viewed(name, **changed):
+def viewed(name: Any, **changed: Any) -> Any:
     example = {**worksheet(name).example, **changed}
     return view(answer_in_spans(name, example), "../")
 
@@ -54,7 +55,7 @@ def viewed(name, **changed):
         ([], ""),
     ],
 )
-def test_nodes_as_html(nodes, html):
+def test_nodes_as_html(nodes: Any, html: str) -> None:
     assert to_html(nodes) == html
 
 
@@ -74,13 +75,13 @@ def test_nodes_as_html(nodes, html):
         ),
     ],
 )
-def test_spans_as_nodes(spans, html):
+def test_spans_as_nodes(spans: Any, html: str) -> None:
     assert to_html(nodes_of(spans)) == html
     assert "".join(map(text_of, nodes_of(spans))) == plain(spans)
 
 
 @pytest.mark.parametrize("name", list(SHEETS))
-def test_every_part_of_an_answer_stands_in_a_region(name):
+def test_every_part_of_an_answer_stands_in_a_region(name: Any) -> None:
     record = answer_in_spans(name, SHEETS[name].example)
     seen = view(record, "../")
     assert seen["spoken"] == plain(record["headline"])
@@ -106,7 +107,7 @@ def test_every_part_of_an_answer_stands_in_a_region(name):
     assert json.loads(json.dumps(seen, allow_nan=False)) == seen
 
 
-def test_the_state_of_a_row_is_the_record_s():
+def test_the_state_of_a_row_is_the_record_s() -> None:
     rows = viewed("hook-check")["regions"]["findings-criteria"][2:]
     record = answer_in_spans("hook-check", worksheet("hook-check").example)
     assert [row[1]["data-outcome"] for row in rows] == record["results"]["criteria"]["states"]
@@ -120,28 +121,28 @@ def test_the_state_of_a_row_is_the_record_s():
     ]
 
 
-def test_a_row_without_a_state_has_no_colour():
+def test_a_row_without_a_state_has_no_colour() -> None:
     record = answer_in_spans("hook-check", worksheet("hook-check").example)
     record["results"]["criteria"]["states"] = [""] * len(record["results"]["criteria"]["rows"])
     made = regions(record, columns_of("hook-check"), "", Writer(scopes=("page/answer",)))
     assert all(row[1] == {} for row in made["findings-criteria"][2:])
 
 
-def test_a_record_has_its_next_date_twice_and_other_sheets_have_none():
+def test_a_record_has_its_next_date_twice_and_other_sheets_have_none() -> None:
     made = viewed("hook-check")["regions"]
     assert made["next-date"][0] == "dd"
     assert text_of(made["next-date"]) == text_of(find(made["numbers"], data_result="next_inspection")[0])
     assert "next-date" not in viewed("sling-legs")["regions"]
 
 
-def test_an_answer_without_a_drawing_hides_its_place():
+def test_an_answer_without_a_drawing_hides_its_place() -> None:
     assert viewed("convert")["regions"]["figure"] == [
         "figure",
         {"class": "work-figure", "data-view": "figure", "data-figure": "", "hidden": ""},
     ]
 
 
-def test_the_drawing_is_the_one_calc_writes():
+def test_the_drawing_is_the_one_calc_writes() -> None:
     record = answer_in_spans("sling-legs", worksheet("sling-legs").example)
     _, _, drawing, caption = viewed("sling-legs")["regions"]["figure"]
     assert drawing[0] == "svg"
@@ -149,13 +150,13 @@ def test_the_drawing_is_the_one_calc_writes():
     assert text_of(caption) == record["figure"]["caption"]
 
 
-def test_a_caution_opens_with_its_word():
+def test_a_caution_opens_with_its_word() -> None:
     (first, *_) = viewed("hook-check")["regions"]["cautions"][2:]
     assert first[1]["data-kind"] == "prohibition"
     assert text_of(first).startswith("Stop. ")
 
 
-def test_a_source_leads_to_its_card():
+def test_a_source_leads_to_its_card() -> None:
     link = viewed("sling-legs")["regions"]["sources"][2][2]
     assert link[1]["href"].startswith("../about/sources.html#")
 
@@ -173,12 +174,12 @@ def test_a_source_leads_to_its_card():
         (1e21, "1e+21"),
     ],
 )
-def test_a_value_as_a_script_writes_it(value, text):
+def test_a_value_as_a_script_writes_it(value: Any, text: str) -> None:
     assert value_text(value) == text
 
 
-def test_a_request_in_json_is_answered_or_refused_in_whole_sentences():
-    asked = {
+def test_a_request_in_json_is_answered_or_refused_in_whole_sentences() -> None:
+    asked: dict[str, Any] = {
         "worksheet": "sling-legs",
         "inputs": {"load": "1000 lb", "legs": "2", "angle": "30"},
         "root": "../",
@@ -193,7 +194,7 @@ def test_a_request_in_json_is_answered_or_refused_in_whole_sentences():
     assert error["said"].startswith("“x” ")
 
 
-def test_the_words_are_those_of_the_language_asked_for():
+def test_the_words_are_those_of_the_language_asked_for() -> None:
     asked = {"worksheet": "hook-check", "inputs": dict(worksheet("hook-check").example)}
     english, changed = (
         json.loads(view_json(json.dumps({**asked, "language": language})))["regions"]
@@ -207,7 +208,7 @@ def test_the_words_are_those_of_the_language_asked_for():
 # ---- numbers that go on to another worksheet
 
 
-def weighed(units="us", *, placed=True):
+def weighed(units: UnitSystem = "us", *, placed: bool = True) -> Any:
     """The keel's cradle, its parts placed or not."""
     parts = [dict(part) for part in worksheet("load-weight").example["parts"]]
     places = (["43 in", "19 in", "1/8 in"], ["20 in", "19 in", "1/8 in"], ["-2 ft", "19 in", "3 in"])
@@ -216,7 +217,7 @@ def weighed(units="us", *, placed=True):
     return answer_in_spans("load-weight", {"parts": parts}, units)
 
 
-def test_what_is_handed_over_is_asked_for_there_and_as_far_on_the_safe_side():
+def test_what_is_handed_over_is_asked_for_there_and_as_far_on_the_safe_side() -> None:
     handed = [(sheet, one) for sheet in SHEETS.values() for one in sheet.hands_over]
     assert handed
     for sheet, one in handed:
@@ -228,7 +229,7 @@ def test_what_is_handed_over_is_asked_for_there_and_as_far_on_the_safe_side():
 
 
 @pytest.mark.parametrize("units", ["us", "si"])
-def test_handed_over_numbers_read_back_no_lighter_and_where_they_stood(units):
+def test_handed_over_numbers_read_back_no_lighter_and_where_they_stood(units: str) -> None:
     record = weighed(units)
     places = {one["worksheet"]: one["inputs"] for one in record["next"]}
     assert list(places) == ["sling-legs", "hitch", "hanging-load", "load-path"]
@@ -243,7 +244,7 @@ def test_handed_over_numbers_read_back_no_lighter_and_where_they_stood(units):
         assert read.value_si == pytest.approx(to_si(wanted["value"], wanted["unit"], "length"), rel=0.005)
 
 
-def test_only_the_reader_s_own_numbers_are_handed_over():
+def test_only_the_reader_s_own_numbers_are_handed_over() -> None:
     record = weighed()
     shown = view(record, "../")["regions"]["next"]
     (first, *_) = [link[1]["href"] for link in find(shown) if link[0] == "a"]
@@ -258,13 +259,13 @@ def test_only_the_reader_s_own_numbers_are_handed_over():
     assert "hidden" in example[1]
 
 
-def test_an_absent_balance_point_is_not_handed_over():
+def test_an_absent_balance_point_is_not_handed_over() -> None:
     record = weighed(placed=False)
     (hanging,) = [one for one in record["next"] if one["worksheet"] == "hanging-load"]
     assert list(hanging["inputs"]) == ["load"]
 
 
-def test_nothing_goes_on_from_a_stop_or_from_what_is_not_known():
+def test_nothing_goes_on_from_a_stop_or_from_what_is_not_known() -> None:
     for name, sheet in SHEETS.items():
         record = answer_in_spans(name, sheet.example)
         if record["verdict"] in ("stop", "unknown"):

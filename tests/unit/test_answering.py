@@ -4,6 +4,7 @@ import json
 import math
 import re
 from types import SimpleNamespace
+from typing import Any
 
 import pytest
 
@@ -21,17 +22,17 @@ from calc.answering import (
 from calc.declaration import Result, Worksheet
 from calc.inputs import Given, NumberInput
 from calc.tables import table
-from calc.words.writer import plain
+from calc.words.writer import UnitSystem, plain
 
 SHEETS = declared()
 
 
-def test_every_module_of_a_room_that_declares_a_worksheet_is_found():
+def test_every_module_of_a_room_that_declares_a_worksheet_is_found() -> None:
     assert "sling-legs" in SHEETS
     assert all(sheet.name == name and sheet.room in answering.ROOMS for name, sheet in SHEETS.items())
 
 
-def test_no_such_worksheet_names_those_that_exist():
+def test_no_such_worksheet_names_those_that_exist() -> None:
     for name in ("sling-gold", "leg-geometry", "no worksheet"):
         with pytest.raises(NoSuchWorksheet, match="there are .*sling-legs"):
             worksheet(name)
@@ -39,7 +40,7 @@ def test_no_such_worksheet_names_those_that_exist():
 
 @pytest.mark.parametrize("units", ["us", "si"])
 @pytest.mark.parametrize("name", list(SHEETS))
-def test_the_example_of_every_worksheet_answers_in_full(name, units):
+def test_the_example_of_every_worksheet_answers_in_full(name: Any, units: UnitSystem) -> None:
     record = answer(name, SHEETS[name].example, units)
     assert json.loads(json.dumps(record, allow_nan=False)) == record
     assert record["verdict"] in ("ok", "caution", "stop", "unknown")
@@ -62,14 +63,14 @@ def test_the_example_of_every_worksheet_answers_in_full(name, units):
 
 
 @pytest.mark.parametrize("name", list(SHEETS))
-def test_units_do_not_change_the_answer(name):
+def test_units_do_not_change_the_answer(name: Any) -> None:
     """The same typed example, with its units written out, means the same on a US and on an SI page."""
     us, si = answer(name, SHEETS[name].example, "us"), answer(name, SHEETS[name].example, "si")
     assert us["verdict"] == si["verdict"]
 
 
 @pytest.mark.parametrize("name", list(SHEETS))
-def test_declarations_are_whole(name):
+def test_declarations_are_whole(name: Any) -> None:
     sheet = SHEETS[name]
     said = described(name)
     assert said.title
@@ -90,7 +91,7 @@ def test_declarations_are_whole(name):
 
 
 @pytest.mark.parametrize("name", list(SHEETS))
-def test_nonsense_is_refused_with_words(name):
+def test_nonsense_is_refused_with_words(name: Any) -> None:
     for raw in ({}, {"nonsense": "1"}, {SHEETS[name].inputs[0].name: "\u2603"}):
         if not raw and not any(given.required and given.default is None for given in SHEETS[name].inputs):
             continue
@@ -101,7 +102,7 @@ def test_nonsense_is_refused_with_words(name):
         assert "Traceback" not in json.dumps(reply)
 
 
-def test_a_request_in_json():
+def test_a_request_in_json() -> None:
     reply = json.loads(
         answer_json('{"worksheet": "sling-legs", "inputs": {"load": "1000 lb", "legs": "2", "angle": "30"}}')
     )
@@ -122,8 +123,8 @@ def test_a_request_in_json():
     )
 
 
-def test_a_refusal_is_a_whole_sentence_beside_its_box():
-    def said(sheet, **inputs):
+def test_a_refusal_is_a_whole_sentence_beside_its_box() -> None:
+    def said(sheet: Any, **inputs: Any) -> Any:
         asked = json.dumps({"worksheet": sheet, "inputs": dict(answering.worksheet(sheet).example) | inputs})
         (error,) = json.loads(answer_json(asked))["errors"]
         return error["said"]
@@ -135,7 +136,7 @@ def test_a_refusal_is_a_whole_sentence_beside_its_box():
     assert said("hanging-load", load="0 lb").startswith("“0 lb” is too small")
 
 
-def _sheet(value):
+def _sheet(value: Any) -> Any:
     """A worksheet that finds this value, whatever it is given."""
 
     def find(given: Given) -> SimpleNamespace:
@@ -154,13 +155,13 @@ def _sheet(value):
 
 
 @pytest.mark.parametrize("value", [math.inf, math.nan, (1.0, math.nan)])
-def test_a_number_without_bound_is_refused(monkeypatch, value):
+def test_a_number_without_bound_is_refused(monkeypatch: pytest.MonkeyPatch, value: Any) -> None:
     monkeypatch.setattr(answering, "worksheet", lambda name: _sheet(value))
     with pytest.raises(Refused, match="without bound"):
         answer("odd", {"y": "1"})
 
 
-def test_an_overflow_is_refused_in_words(monkeypatch):
+def test_an_overflow_is_refused_in_words(monkeypatch: pytest.MonkeyPatch) -> None:
     monkeypatch.setattr(answering, "worksheet", lambda name: _sheet("overflow"))
     reply = json.loads(answer_json('{"worksheet": "odd", "inputs": {"y": "1e6"}}'))
     assert "too large or too small" in reply["errors"][0]["message"]

@@ -11,7 +11,7 @@ from hypothesis import strategies as st
 
 from calc.answering import Refused, answer
 from calc.lifting.beam_lift import WORKSHEET
-from calc.lifting.beams import Beam, box_tube, i_section, round_bar, round_tube
+from calc.lifting.beams import Beam, Ends, box_tube, i_section, round_bar, round_tube
 
 G = 9.80665
 FLAT = {
@@ -65,14 +65,19 @@ def test_cantilever_and_built_in_ends() -> None:
 
 
 def test_own_weight_alone_by_its_text_book_forms() -> None:
-    for ends, moment, sag in (("simple", 8, 5 / 384), ("fixed", 12, 1 / 384), ("cantilever", 2, 1 / 8)):
+    cases: tuple[tuple[Ends, int, float], ...] = (
+        ("simple", 8, 5 / 384),
+        ("fixed", 12, 1 / 384),
+        ("cantilever", 2, 1 / 8),
+    )
+    for ends, moment, sag in cases:
         beam = Beam(3.7, ends, 0.0, 1.1, 410.0, 9e5)
         assert beam.greatest_moment()[1] == pytest.approx(410 * 3.7**2 / moment)
         assert beam.greatest_sag()[1] == pytest.approx(sag * 410 * 3.7**4 / 9e5)
 
 
 @given(st.sampled_from(["simple", "fixed"]), st.floats(0.05, 0.95), st.floats(0, 1))
-def test_turned_end_for_end_it_bends_the_same(ends: str, where: float, x: float) -> None:
+def test_turned_end_for_end_it_bends_the_same(ends: Ends, where: float, x: float) -> None:
     one, other = (
         Beam(4.0, ends, 900.0, 4 * where, 77.0, 3e5),
         Beam(4.0, ends, 900.0, 4 - 4 * where, 77.0, 3e5),
@@ -82,7 +87,7 @@ def test_turned_end_for_end_it_bends_the_same(ends: str, where: float, x: float)
 
 
 @given(st.sampled_from(["simple", "fixed", "cantilever"]), st.floats(0.1, 0.9))
-def test_moment_is_the_bend_of_the_sag(ends: str, x: float) -> None:
+def test_moment_is_the_bend_of_the_sag(ends: Ends, x: float) -> None:
     beam = Beam(4.0, ends, 900.0, 2.3, 77.0, 3e5)
     at, step = 4 * x, 1e-3
     if abs(at - 2.3) < 2 * step:

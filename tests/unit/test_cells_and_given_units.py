@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
+from typing import Any
+
 import pytest
 
 from calc.inputs import Reading, TextInput, read_inputs
 from calc.words.facts import Cell
-from calc.words.writer import Writer
+from calc.words.writer import UnitSystem, Writer
 
 
 @pytest.mark.parametrize(
@@ -22,11 +24,13 @@ from calc.words.writer import Writer
         ("A/B", "", ["A/B"]),
     ],
 )
-def test_a_fraction_is_set_as_one_whatever_its_sign_and_size_and_tons_are_counted(value, unit, spans):
+def test_a_fraction_is_set_as_one_whatever_its_sign_and_size_and_tons_are_counted(
+    value: str, unit: str, spans: Any
+) -> None:
     assert Writer().write(Cell(value, unit)) == spans
 
 
 @pytest.mark.parametrize("units", ["us", "si"])
-def test_what_was_read_knows_the_order_of_units(units):
+def test_what_was_read_knows_the_order_of_units(units: UnitSystem) -> None:
     given = read_inputs((TextInput("log"),), {"log": "1"}, Reading(units, lambda path, value: value))
     assert given.units == units

@@ -5,19 +5,21 @@ import io
 import json
 import runpy
 import sys
+from pathlib import Path
+from typing import Any
 
 import pytest
 
 from calc.__main__ import main
 
 
-def run(*arguments):
+def run(*arguments: Any) -> Any:
     out = io.StringIO()
     status = main(arguments, out)
     return status, out.getvalue()
 
 
-def test_list_names_every_worksheet_with_inputs_and_results():
+def test_list_names_every_worksheet_with_inputs_and_results() -> None:
     status, text = run("list", "--json")
     assert status == 0
     sheets = {sheet["name"]: sheet for sheet in json.loads(text)}
@@ -33,7 +35,7 @@ def test_list_names_every_worksheet_with_inputs_and_results():
     assert "sling-legs" in text
 
 
-def test_run_gives_json_in_the_asked_units():
+def test_run_gives_json_in_the_asked_units() -> None:
     status, text = run("run", "sling-legs", "--json", "load=1000 lb", "--units", "si", "legs=2", "angle=30")
     assert status == 0
     record = json.loads(text)
@@ -44,7 +46,7 @@ def test_run_gives_json_in_the_asked_units():
     assert {"verdict", "steps", "cautions", "sources"} <= set(record)
 
 
-def test_run_prints_a_readable_sheet():
+def test_run_prints_a_readable_sheet() -> None:
     status, text = run("run", "sling-legs", "--example")
     assert status == 0
     assert "WITHIN THE RATING" in text
@@ -66,7 +68,9 @@ def test_run_prints_a_readable_sheet():
         (("table", "chain-tie-down", "--where", "grade=7"), "no row for grade 7. It has grade: 30, 43"),
     ],
 )
-def test_bad_input_is_one_line_on_stderr_and_status_2(capsys, arguments, words):
+def test_bad_input_is_one_line_on_stderr_and_status_2(
+    capsys: pytest.CaptureFixture[str], arguments: Any, words: str
+) -> None:
     status, text = run(*arguments)
     error = capsys.readouterr().err
     assert status == 2
@@ -78,14 +82,14 @@ def test_bad_input_is_one_line_on_stderr_and_status_2(capsys, arguments, words):
 @pytest.mark.parametrize(
     "arguments", [(), ("fly",), ("run", "sling-legs", "--bogus"), ("table", "chain-tie-down", "extra")]
 )
-def test_a_slip_in_the_command_is_one_line_too(capsys, arguments):
+def test_a_slip_in_the_command_is_one_line_too(capsys: pytest.CaptureFixture[str], arguments: Any) -> None:
     with pytest.raises(SystemExit) as stopped:
         run(*arguments)
     assert stopped.value.code == 2
     assert capsys.readouterr().err.count("\n") == 1
 
 
-def test_a_table_as_csv_and_json():
+def test_a_table_as_csv_and_json() -> None:
     status, text = run("table", "chain-tie-down", "--where", "grade=70", "--where", "size_in=3/8", "--csv")
     rows = list(csv.DictReader(io.StringIO(text)))
     assert status == 0
@@ -96,7 +100,7 @@ def test_a_table_as_csv_and_json():
     assert json.loads(as_json) == rows
 
 
-def test_rows_come_from_a_file(tmp_path):
+def test_rows_come_from_a_file(tmp_path: Path) -> None:
     from calc.answering import declared
 
     for name, sheet in declared().items():
@@ -110,7 +114,7 @@ def test_rows_come_from_a_file(tmp_path):
                 return
 
 
-def test_a_file_input_is_read_as_bytes(tmp_path):
+def test_a_file_input_is_read_as_bytes(tmp_path: Path) -> None:
     from calc.answering import declared
 
     for name, sheet in declared().items():
@@ -123,7 +127,7 @@ def test_a_file_input_is_read_as_bytes(tmp_path):
                 return
 
 
-def test_it_runs_as_a_module(monkeypatch, capsys):
+def test_it_runs_as_a_module(monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]) -> None:
     monkeypatch.setattr(sys, "argv", ["calc", "list"])
     monkeypatch.delitem(sys.modules, "calc.__main__")
     with pytest.raises(SystemExit) as ended:

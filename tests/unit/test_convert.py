@@ -148,7 +148,7 @@ def test_there_and_back(pair: tuple[str, str], number: float, data: Any) -> None
     assert result(f"{typed(there)} {other}", unit) == pytest.approx(number, rel=1e-9, abs=1e-9)
 
 
-def test_a_unit_carried_over_has_no_word_of_a_rating():
+def test_a_unit_carried_over_has_no_word_of_a_rating() -> None:
     record = answer("convert", {"value": "38-5/8 in", "to": "mm"}, "us")
     assert record["verdict"] == "ok"
     assert record["verdict_words"] == "Worked out"

@@ -2,18 +2,19 @@
 
 import re
 import xml.etree.ElementTree as ElementTree
+from typing import Any
 
 import pytest
 
-from calc.figures.drawing import Drawing
+from calc.figures.drawing import Anchor, Drawing
 from calc.trees import markup
 
 
-def numbers(text):
+def numbers(text: Any) -> Any:
     return [float(n) for n in re.findall(r"-?\d+\.\d", text)]
 
 
-def test_one_scale_for_both_axes_and_inside_the_margins():
+def test_one_scale_for_both_axes_and_inside_the_margins() -> None:
     drawing = Drawing(400, 300, 50)
     drawing.fit([(0, 0), (2, 1)])
     assert drawing.scale == 150
@@ -21,13 +22,13 @@ def test_one_scale_for_both_axes_and_inside_the_margins():
     assert drawing.place((2, 1)) == (350, 75)
 
 
-def test_a_world_without_width_still_has_a_scale():
+def test_a_world_without_width_still_has_a_scale() -> None:
     drawing = Drawing()
     drawing.fit([(3, 3)])
     assert drawing.place((3, 3)) == (pytest.approx(180), pytest.approx(150))
 
 
-def test_parts_land_where_they_should():
+def test_parts_land_where_they_should() -> None:
     drawing = Drawing(200, 200, 50)
     drawing.fit([(0, 0), (1, 1)])
     drawing.line("hidden", (0, 0), (1, 1))
@@ -59,13 +60,13 @@ def test_parts_land_where_they_should():
     assert "style=" not in svg
 
 
-def test_a_dimension_stands_on_the_left_of_its_way():
+def test_a_dimension_stands_on_the_left_of_its_way() -> None:
     drawing = Drawing(200, 200, 50)
     drawing.fit([(0, 0), (1, 1)])
     drawing.dimension((1, 0), (0, 0), "below", 20)
     drawing.dimension((0, 0), (1, 0), "above", 20)
     below, above = (
-        float(re.search(rf'y="([\d.]+)"[^>]*>{word}', "".join(map(markup, drawing.parts)))[1])
+        float(re.findall(rf'y="([\d.]+)"[^>]*>{word}', "".join(map(markup, drawing.parts)))[0])
         for word in ("below", "above")
     )
     assert above < 150 < below
@@ -73,7 +74,7 @@ def test_a_dimension_stands_on_the_left_of_its_way():
 
 @pytest.mark.parametrize("anchor", ["start", "middle", "end"])
 @pytest.mark.parametrize("x", [-40.0, 0.0, 3.0, 150.0, 299.0, 360.0])
-def test_words_are_moved_sideways_until_they_stand_on_the_sheet(anchor, x):
+def test_words_are_moved_sideways_until_they_stand_on_the_sheet(anchor: Anchor, x: float) -> None:
     drawing = Drawing(300, 200, 20)
     drawing.fit([(0.0, 0.0), (260.0, 160.0)])  # one world unit is one unit of the sheet
     words = "13,300 lb (59 kN)"

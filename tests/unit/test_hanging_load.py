@@ -505,7 +505,7 @@ def test_a_balance_point_that_is_off_counts() -> None:
 
 def test_top_heavy_within_the_tolerance_rolls_over() -> None:
     picks: list[Point] = [(1.0, 0.0, 0.0), (-1.0, 0.0, 0.0)]
-    rated = {"ratings": ["5 t"] * 2, "balance_tolerance": "60 mm"}
+    rated: dict[str, Any] = {"ratings": ["5 t"] * 2, "balance_tolerance": "60 mm"}
     found = run(picks, [2.0, 2.0], (0.0, 0.0, -0.05), **rated)
     assert found["verdict"] == "stop"
     assert "It can roll over" in found["headline"]

@@ -10,12 +10,12 @@ from build_scripts.lessons import lesson
 from build_scripts.lessons.heat import HEAT_LESSONS
 from calc.answering import answer
 from calc.heating.weld_heat import WORKSHEET
-from calc.words.writer import Writer
+from calc.words.writer import UnitSystem, Writer
 
 
 @pytest.mark.parametrize("units", ["us", "si"])
 @pytest.mark.parametrize("name", HEAT_LESSONS)
-def test_each_drawing_stays_on_its_sheet(name: str, units: str) -> None:
+def test_each_drawing_stays_on_its_sheet(name: str, units: UnitSystem) -> None:
     drawn = lesson(name, Writer(units))
     places = [float(x) for x in re.findall(r'<(?:text|circle)[^>]* (?:x|cx)="(-?[\d.]+)"', drawn.svg)]
     assert places

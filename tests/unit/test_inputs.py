@@ -42,31 +42,31 @@ NUMBER = NumberInput("factor", required=False, bounds=Bounds(at_least=0, at_most
 ALL = (LENGTH, COUNT, CHOICE, FLAG, TEXT, POINT, NUMBERS, ROWS, FILE, NUMBER)
 
 
-def reading(units="us"):
+def reading(units: UnitSystem = "us") -> Any:
     return Reading(units, lambda path, value: f"Grade {value}")
 
 
-def read_as(inputs, raw, units="us"):
+def read_as(inputs: Any, raw: Any, units: UnitSystem = "us") -> Any:
     """What is read, or the refusals in words."""
     return read_inputs(inputs, raw, reading(units))
 
 
-def said(caught):
+def said(caught: Any) -> Any:
     """The refusals in words, by input."""
     return {one["input"]: (one["given"], one["message"]) for one in error_records(caught.value.errors, ())}
 
 
-def read(units="us", **raw):
+def read(units: UnitSystem = "us", **raw: Any) -> Any:
     return read_as(ALL, raw, units)
 
 
-def refusal(units="us", **raw):
+def refusal(units: UnitSystem = "us", **raw: Any) -> Any:
     with pytest.raises(BadInput) as caught:
         read(units, **raw)
     return said(caught)
 
 
-def test_everything_is_read():
+def test_everything_is_read() -> None:
     given = read(
         width="10", grade="Grade 80", latch="yes", label=" hook ", at=["1", "2 ft", 3], readings="10; 20 kN",
         parts=[{"width": 1}, {"width": "2 in", "at": "1;2;3"}], solid=base64.b64encode(b"solid").decode(), factor="2.5",
@@ -85,7 +85,7 @@ def test_everything_is_read():
     assert given.typed["width"] == "10"
 
 
-def test_what_is_left_out_reads_as_nothing():
+def test_what_is_left_out_reads_as_nothing() -> None:
     given = read(width="1", label="  ")
     assert not given.has("grade")
     assert given.text("grade") == ""
@@ -99,7 +99,7 @@ def test_what_is_left_out_reads_as_nothing():
         assert said(caught)["at"] == ("", "is needed here")
 
 
-def test_a_bare_number_takes_the_page_unit():
+def test_a_bare_number_takes_the_page_unit() -> None:
     assert read("si", width="10").si("width") == pytest.approx(0.010)
 
 
@@ -141,24 +141,24 @@ def test_a_bare_number_takes_the_page_unit():
         ({"width": "1", "weight": "3"}, "weight", "3", "not an input here"),
     ],
 )
-def test_a_bad_input_is_named_with_what_would_do(raw, path, given, message):
+def test_a_bad_input_is_named_with_what_would_do(raw: Any, path: str, given: str, message: str) -> None:
     errors = refusal(**raw)
     assert path in errors
     assert given in errors[path][0]
     assert message in errors[path][1]
 
 
-def test_every_bad_input_is_named_at_once():
+def test_every_bad_input_is_named_at_once() -> None:
     assert set(refusal(width="-1", legs="9", grade="7")) == {"width", "legs", "grade"}
 
 
-def test_a_bound_is_met_in_either_unit():
+def test_a_bound_is_met_in_either_unit() -> None:
     assert read(width="100 in").si("width") == pytest.approx(2.54)
     assert read("si", width="2540 mm").si("width") == pytest.approx(2.54)
     assert read(width="1", at=[-500, 0, 500]).point("at")[0] == pytest.approx(-12.7)
 
 
-def test_an_input_that_is_not_asked_may_be_missing():
+def test_an_input_that_is_not_asked_may_be_missing() -> None:
     asked = QuantityInput(
         "angle", dimension="angle", shown_when={"how": ("angle",)}, bounds=Bounds(at_most=90)
     )
@@ -173,7 +173,7 @@ def accepted(declared: Input) -> str:
     return plain(Writer().message(declared.accepted(declared.name)))
 
 
-def test_words_for_what_is_accepted():
+def test_words_for_what_is_accepted() -> None:
     assert accepted(TEXT) == "a word or two"
     assert accepted(FILE) == "a file"
     assert accepted(POINT) == "three lengths, x, y and z, from -500 in and up to 500 in"
@@ -187,7 +187,7 @@ def test_words_for_what_is_accepted():
     assert "such as 10 lb" in accepted(QuantityInput("w", dimension="weight"))
 
 
-def test_numbers_from_files_and_bytes():
+def test_numbers_from_files_and_bytes() -> None:
     assert read(width="1", readings=5).numbers("readings") == pytest.approx((22.2411080763025,))
     assert read(width="1", readings="[1, 2]").numbers("readings") == pytest.approx(
         (4.4482216152605, 8.896443230521)
@@ -197,7 +197,7 @@ def test_numbers_from_files_and_bytes():
     assert read(width="1", latch=True).flag("latch") is True
 
 
-def test_long_text_is_kept_whole_or_refused():
+def test_long_text_is_kept_whole_or_refused() -> None:
     long = TextInput("log", long=True, required=False)
     text = "\t1\n" * 300
     given = read_as((long,), {"log": text})
@@ -210,7 +210,7 @@ def test_long_text_is_kept_whole_or_refused():
     assert said(caught)["log"][1] == "has 200,001 characters. Give text of up to 200,000 characters."
 
 
-def test_several_words_come_as_a_list_too():
+def test_several_words_come_as_a_list_too() -> None:
     several = TextInput("damage", several=True, required=False)
     assert read_as((several,), {"damage": ["nick", "weld"]}).text("damage") == "nick, weld"
     assert not read_as((several,), {"damage": []}).has("damage")
@@ -219,7 +219,7 @@ def test_several_words_come_as_a_list_too():
             read_as((several,), {"damage": wrong})
 
 
-def test_rows_are_not_repeated_in_a_refusal():
+def test_rows_are_not_repeated_in_a_refusal() -> None:
     assert read(width="1", parts=[{"width": 1}]).refuse("parts", "odd").errors[0].given == ""
     assert read(width="1", readings="1; 2").refuse("readings", "odd").errors[0].given == "1; 2"
 
@@ -253,7 +253,7 @@ def read_us(units: UnitSystem = "us", **raw: Any) -> Given:
         {"tested": "5/6/2026"},
     ],
 )
-def test_what_has_two_readings_is_asked_back(raw: dict[str, str]) -> None:
+def test_what_has_two_readings_is_asked_back(raw: dict[str, Any]) -> None:
     with pytest.raises(BadInput):
         read_us(**raw)
 

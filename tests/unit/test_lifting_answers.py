@@ -462,7 +462,7 @@ def test_string_draws_the_part_that_gives_first() -> None:
             "load-path", string(part(label="a", rating=first), part(label="b", kind="hoist", rating=second))
         ).figure
         assert figure is not None
-        return figure.svg
+        return str(figure.svg)
 
     for svg, first, other in ((bars("2 t", "3 t"), "tint", "steel"), (bars("3 t", "2 t"), "steel", "tint")):
         assert 0 < svg.find(f'"area {first}"') < svg.find(f'"area {other}"')
@@ -1129,7 +1129,7 @@ def test_weight_without_places_has_no_balance_point_and_says_what_to_give() -> N
         assert found.shown[f"centre_{axis}"] == "say where each part stands to find it"
     assert not any(one.label.startswith("Balance point") for one in found.steps)
     # One part alone needs its place too; it balances where its shape says, a cone a quarter of its height up.
-    cone = {"shape": "cone", "material": "steel", "diameter": "0.5 m", "height": "0.8 m"}
+    cone: dict[str, Any] = {"shape": "cone", "material": "steel", "diameter": "0.5 m", "height": "0.8 m"}
     assert raw("load-weight", {"parts": [cone]}).results["centre_z"] is None
     cone["at"] = ["0", "0", "0"]
     assert raw("load-weight", {"parts": [cone]}).results["centre_z"] == pytest.approx(-0.2)
@@ -1194,7 +1194,7 @@ def hung(
     rows = [
         {"at": [f"{side} m" for side in pick], "length": f"{length} m", "rating": rating, "label": name}
         for pick, length, rating, name in zip(
-            picks, lengths, ratings, names.split() or [None] * len(picks), strict=True
+            picks, lengths, ratings, names.split() or [""] * len(picks), strict=True
         )
     ]
     usual = {"balance_tolerance": "0.001 mm", "chain_size": "1 mm", **GOOD}

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from typing import Any
+
 import pytest
 
 from calc.words.facts import Listing
@@ -20,6 +22,6 @@ from calc.words.writer import Writer
         ("space", "a b c"),
     ],
 )
-def test_each_style_joins_in_its_way(style, words):
+def test_each_style_joins_in_its_way(style: Any, words: str) -> None:
     assert Writer().plain(Listing(("a", "b", "c"), style)) == words
     assert Writer().plain(Listing(("a",), style)) == "a"

@@ -1,6 +1,7 @@
 """Reading what people type and writing what people read."""
 
 import math
+from typing import Any
 
 import pytest
 from hypothesis import given
@@ -124,12 +125,14 @@ TWO_READINGS = [
 
 
 @pytest.mark.parametrize(("typed", "dimension", "default_unit", "reason"), TWO_READINGS)
-def test_what_has_two_readings_is_asked_back(typed, dimension, default_unit, reason):
+def test_what_has_two_readings_is_asked_back(
+    typed: Any, dimension: Any, default_unit: Any, reason: Any
+) -> None:
     with pytest.raises(NotReadable, match=reason):
         read_quantity(typed, dimension, default_unit)
 
 
-def test_a_point_known_for_a_decimal_point_is_one():
+def test_a_point_known_for_a_decimal_point_is_one() -> None:
     assert read_quantity("50.004 mm", "length", "in", point_is_decimal=True).value_si == pytest.approx(
         0.050004
     )
@@ -157,12 +160,12 @@ def test_a_point_known_for_a_decimal_point_is_one():
         (".5 in", True),
     ],
 )
-def test_what_is_shown_back(typed, echoed):
+def test_what_is_shown_back(typed: str, echoed: bool) -> None:
     assert needs_echo(typed) is echoed
 
 
 @pytest.mark.parametrize(("typed", "dimension", "default_unit", "value", "unit"), READS)
-def test_reads_what_people_type(typed, dimension, default_unit, value, unit):
+def test_reads_what_people_type(typed: Any, dimension: Any, default_unit: Any, value: Any, unit: Any) -> None:
     reading = read_quantity(typed, dimension, default_unit)
     assert reading.value_si == pytest.approx(to_si(value, unit, dimension), rel=1e-12, abs=1e-12)
     assert reading.dimension == dimension
@@ -195,12 +198,12 @@ REFUSALS = [
 
 
 @pytest.mark.parametrize(("typed", "dimension", "reason"), REFUSALS)
-def test_refuses_what_cannot_be_read(typed, dimension, reason):
+def test_refuses_what_cannot_be_read(typed: Any, dimension: Any, reason: Any) -> None:
     with pytest.raises(NotReadable, match=reason):
         read_quantity(typed, dimension, {"length": "in", "weight": "lb", "temperature": "degF"}[dimension])
 
 
-def test_a_plain_number_has_no_unit():
+def test_a_plain_number_has_no_unit() -> None:
     assert plain_number("38-5/8") == 38.625
     assert plain_number("6,600") == 6600
     with pytest.raises(NotReadable, match="not one plain number"):
@@ -209,25 +212,25 @@ def test_a_plain_number_has_no_unit():
         plain_number("5 3")
 
 
-def test_the_unit_as_typed_is_kept():
+def test_the_unit_as_typed_is_kept() -> None:
     assert read_quantity("10 mm", "length", "in") == Reading(0.01, "mm", "length")
     assert read_quantity("5 ft 3 in", "length", "mm").unit == "ft"
 
 
-def test_a_unit_may_belong_to_several_dimensions():
+def test_a_unit_may_belong_to_several_dimensions() -> None:
     assert dimension_of("in-lb") == ["torque", "energy"]
     assert dimension_of("furlong") == []
     assert find_unit("KG", "weight") == "kg"
 
 
-def test_units_of_the_wrong_dimension_are_refused():
+def test_units_of_the_wrong_dimension_are_refused() -> None:
     with pytest.raises(NotReadable):
         to_si(1, "in", "weight")
     with pytest.raises(NotReadable):
         from_si(1, "in", "weight")
 
 
-def test_force_and_weight_meet_under_standard_gravity():
+def test_force_and_weight_meet_under_standard_gravity() -> None:
     assert from_si(to_si(7, "lb", "force"), "lbf", "force") == pytest.approx(7, rel=1e-14)
     assert from_si(to_si(7, "kN", "weight"), "N", "weight") == pytest.approx(7000, rel=1e-14)
     assert from_si(9.80665 * 3, "kg", "force") == pytest.approx(3, rel=1e-14)
@@ -237,7 +240,7 @@ def test_force_and_weight_meet_under_standard_gravity():
     st.sampled_from([(d, u) for d, units in UNIT_FACTORS.items() for u in units]),
     st.floats(-1e9, 1e9, allow_nan=False),
 )
-def test_to_si_and_back(dimension_unit, value):
+def test_to_si_and_back(dimension_unit: Any, value: Any) -> None:
     dimension, unit = dimension_unit
     assert from_si(to_si(value, unit, dimension), unit, dimension) == pytest.approx(
         value, rel=1e-12, abs=1e-9
@@ -245,13 +248,13 @@ def test_to_si_and_back(dimension_unit, value):
 
 
 @given(st.integers(0, 500), st.integers(1, 63))
-def test_tape_fractions_read_back(whole, steps):
+def test_tape_fractions_read_back(whole: Any, steps: Any) -> None:
     value = whole + steps / 64
     assert plain_number(fraction_text(value, 64)) == value
 
 
 @given(st.floats(1e-6, 1e9), st.integers(1, 6))
-def test_rounding_stays_on_its_side(value, digits):
+def test_rounding_stays_on_its_side(value: Any, digits: Any) -> None:
     assert round_to(value, digits, "down") <= value * (1 + 1e-9)
     assert round_to(value, digits, "up") >= value * (1 - 1e-9)
     assert abs(round_to(value, digits) - value) <= 0.5000001 * 10 ** (
@@ -259,7 +262,7 @@ def test_rounding_stays_on_its_side(value, digits):
     )
 
 
-def test_rounding_by_hand():
+def test_rounding_by_hand() -> None:
     assert round_to(2766, 3, "up") == 2770
     assert round_to(2761, 3, "up") == 2770
     assert round_to(7199, 2, "down") == 7100
@@ -274,7 +277,7 @@ def test_rounding_by_hand():
     [(2766, 3, "2,770"), (0.0527, 3, "0.0527"), (1.5, 3, "1.50"), (2.0, 3, "2"), (1234567, 4, "1,235,000"), (0, 3, "0"),
      (-12.34, 3, "−12.3"), (99.96, 3, "100")],
 )  # fmt: skip
-def test_numbers_as_people_read_them(value, digits, text):
+def test_numbers_as_people_read_them(value: float, digits: int, text: str) -> None:
     assert number_text(value, digits) == text
 
 
@@ -283,11 +286,11 @@ def test_numbers_as_people_read_them(value, digits, text):
     [(38.625, 16, "38-5/8"), (0.5, 16, "1/2"), (3.0, 16, "3"), (0.99, 16, "1"), (-2.25, 8, "−2-1/4"), (0.01, 16, "0"),
      (1200.125, 16, "1,200-1/8"), (-0.001, 16, "0")],
 )  # fmt: skip
-def test_inches_as_a_tape_shows_them(value, denominator, text):
+def test_inches_as_a_tape_shows_them(value: float, denominator: int, text: str) -> None:
     assert fraction_text(value, denominator) == text
 
 
-def test_writing_in_both_systems():
+def test_writing_in_both_systems() -> None:
     assert show(2752 * 4.4482216152605, "force", "us", direction="up") == "2,760 lb (12.3 kN)"
     assert show(12.31e3, "force", "si") == "12.3 kN (2,770 lb)"
     assert show(0.981075, "length") == "38-5/8 in (981 mm)"
@@ -301,13 +304,13 @@ def test_writing_in_both_systems():
 
 @pytest.mark.parametrize("value", [1e-320, -1e-320, 5e-324, 2.2e-308, 9.9e-291])
 @pytest.mark.parametrize("direction", ["nearest", "up", "down"])
-def test_the_smallest_numbers_round_to_themselves(value, direction):
+def test_the_smallest_numbers_round_to_themselves(value: float, direction: str) -> None:
     """Denormal numbers (IEEE 754) have no step of three digits left; they neither fail nor turn into something else."""
     assert round_to(value, 3, direction) == value
     assert number_text(value, 3, direction) == "0"
 
 
-def test_small_numbers_that_have_digits_still_round():
+def test_small_numbers_that_have_digits_still_round() -> None:
     assert round_to(1.2345e-280, 3, "up") == pytest.approx(1.24e-280, rel=1e-12)
     assert round_to(-1.2345e-280, 3) == pytest.approx(-1.23e-280, rel=1e-12)
 

@@ -1,6 +1,7 @@
 """Sling legs: statics as properties, every way in, every verdict, every refusal."""
 
 import math
+from typing import Any
 
 import pytest
 from hypothesis import given
@@ -8,25 +9,26 @@ from hypothesis import strategies as st
 
 from calc.answering import Refused, answer, worksheet
 from calc.lifting import leg_geometry
+from calc.words.writer import UnitSystem
 
 
-def ask(units="us", **raw):
+def ask(units: UnitSystem = "us", **raw: Any) -> Any:
     kind = "chain" if raw.get("grade") else "wire-rope"
     return answer("sling-legs", {"legs": "2", "condition": "marked-good", "leg_kind": kind, **raw}, units)
 
 
-def value(record, key):
+def value(record: Any, key: Any) -> Any:
     return record["results"][key]["value"]
 
 
-def refusal(**raw):
+def refusal(**raw: Any) -> Any:
     with pytest.raises(Refused) as caught:
         ask(**raw)
     return {error.input: error.message for error in caught.value.errors}
 
 
 @given(st.floats(1, 89.9), st.floats(1, 1e6), st.integers(1, 4))
-def test_the_legs_hold_the_load_and_balance_sideways(angle_deg, load_n, legs):
+def test_the_legs_hold_the_load_and_balance_sideways(angle_deg: Any, load_n: Any, legs: Any) -> None:
     tension = leg_geometry.leg_tension_n(load_n, legs, angle_deg)
     upright = legs * tension * math.sin(math.radians(angle_deg))
     assert upright == pytest.approx(load_n, rel=1e-12)
@@ -36,7 +38,7 @@ def test_the_legs_hold_the_load_and_balance_sideways(angle_deg, load_n, legs):
 
 
 @given(st.floats(0.5, 30), st.floats(0.3, 20))
-def test_three_ways_in_agree(height_in_m, spread_in_m):
+def test_three_ways_in_agree(height_in_m: Any, spread_in_m: Any) -> None:
     """Height, leg length and angle of one and the same sling give one and the same pull."""
     leg = math.hypot(height_in_m, spread_in_m / 2)
     angle = math.degrees(math.atan2(height_in_m, spread_in_m / 2))
@@ -50,18 +52,18 @@ def test_three_ways_in_agree(height_in_m, spread_in_m):
 
 
 @given(st.floats(31, 88), st.floats(0.1, 1.9))
-def test_a_flatter_sling_pulls_harder(angle, less):
+def test_a_flatter_sling_pulls_harder(angle: Any, less: Any) -> None:
     assert value(ask(load="907 lb", angle=angle - less), "leg_tension") > value(
         ask(load="907 lb", angle=angle), "leg_tension"
     )
 
 
-def test_legs_that_count():
+def test_legs_that_count() -> None:
     counted = {
         legs: value(ask(load="1000", legs=str(legs), angle="90"), "legs_counted") for legs in (1, 2, 3, 4)
     }
     assert counted == {1: 1, 2: 2, 3: 2, 4: 2}
-    limp = {"load_kind": "flexible", "legs_counted": "3"}
+    limp: dict[str, Any] = {"load_kind": "flexible", "legs_counted": "3"}
     three = ask(load="900", legs="4", angle="90", **limp)
     assert value(three, "leg_tension") == pytest.approx(300)
     assert "share only if their lengths match" in str(ask(load="9", legs="4", angle="60", **limp)["cautions"])
@@ -83,19 +85,25 @@ def test_legs_that_count():
         ({"legs": "2", "legs_counted": "1"}, "hold a load level"),
     ],
 )
-def test_more_legs_count_only_where_the_reader_says_why(raw, words):
+def test_more_legs_count_only_where_the_reader_says_why(raw: dict[str, Any], words: str) -> None:
     assert words in refusal(load="9 lb", angle="60", leg_rating="900 lb", **raw)["legs_counted"]
 
 
-def test_three_legs_counted_are_never_simply_within():
-    limp = {"legs": "3", "load_kind": "flexible", "leg_rating": "900 lb", "load": "1,000 lb", "angle": "60"}
+def test_three_legs_counted_are_never_simply_within() -> None:
+    limp: dict[str, Any] = {
+        "legs": "3",
+        "load_kind": "flexible",
+        "leg_rating": "900 lb",
+        "load": "1,000 lb",
+        "angle": "60",
+    }
     assert ask(**limp)["verdict"] == "ok"
     record = ask(**limp, legs_counted="3")
     assert record["verdict"] == "caution"
     assert "because you say that the load is flexible" in record["headline"]
 
 
-def test_picks_that_stand_unevenly_were_called_within():
+def test_picks_that_stand_unevenly_were_called_within() -> None:
     """Three picks at 0, 170 and 190 degrees: one leg carries almost half. Counted as three this was 96.3 %."""
     turned = [math.radians(degrees) for degrees in (0, 170, 190)]
     # Upright shares a, b, b of a load over the centre: a + 2 b = 1, a + 2 b cos 170 = 0.
@@ -108,7 +116,7 @@ def test_picks_that_stand_unevenly_were_called_within():
 
 
 @given(st.lists(st.floats(0.05, 3), min_size=3, max_size=3))
-def test_no_leg_of_three_even_ones_carries_over_half(arcs):
+def test_no_leg_of_three_even_ones_carries_over_half(arcs: Any) -> None:
     """Three picks on a circle round the balance point: shares by the three equations of balance."""
     whole = 2 * math.pi / sum(arcs)
     at = [0.0, arcs[0] * whole, (arcs[0] + arcs[1]) * whole]
@@ -119,14 +127,14 @@ def test_no_leg_of_three_even_ones_carries_over_half(arcs):
         assert max(shares) <= 0.5 + 1e-9 or len(shares) == 1
 
 
-def test_angles_are_given_three_ways():
+def test_angles_are_given_three_ways() -> None:
     record = ask(load="1000", angle="52")
     assert value(record, "angle_from_vertical") == pytest.approx(38)
     assert value(record, "included_angle") == pytest.approx(76)
     assert record["results"]["headroom"]["text"] == "give the spread to find it"
 
 
-def test_the_example_by_pythagoras():
+def test_the_example_by_pythagoras() -> None:
     """4,860 lb, legs of 72 in over 69 in: each pull is half the load times leg over height."""
     record = answer("sling-legs", worksheet("sling-legs").example, "us")
     height_in = math.sqrt(72**2 - 34.5**2)
@@ -136,7 +144,7 @@ def test_the_example_by_pythagoras():
     assert record["verdict"] == "ok"
 
 
-def test_one_leg_hangs_straight():
+def test_one_leg_hangs_straight() -> None:
     record = ask(load="4,321 lb", legs="1", leg_length="7 ft")
     assert value(record, "leg_tension") == pytest.approx(4321)
     assert value(record, "included_angle") is None
@@ -151,14 +159,14 @@ def test_one_leg_hangs_straight():
     ("angle", "verdict"),
     [("29.99", "stop"), ("30", "caution"), ("44.9", "caution"), ("45", "ok"), ("90", "ok")],
 )
-def test_the_angle_decides_first(angle, verdict):
+def test_the_angle_decides_first(angle: str, verdict: str) -> None:
     record = ask(load="100 lb", legs="2", angle=angle, leg_rating="5000 lb")
     assert record["verdict"] == verdict
     if verdict == "stop":
         assert "do not lift like this" in record["headline"]
 
 
-def test_the_rating_decides_next():
+def test_the_rating_decides_next() -> None:
     assert ask(load="999", legs="1", leg_rating="1000")["verdict"] == "ok"
     assert ask(load="1000", legs="1", leg_rating="1000")["verdict"] == "ok"
     over = ask(load="2001", angle="90", leg_rating="1000")
@@ -171,7 +179,7 @@ def test_the_rating_decides_next():
     assert none["results"]["leg_rating"]["text"] == "none given"
 
 
-def test_chain_that_does_not_lift_gets_no_number():
+def test_chain_that_does_not_lift_gets_no_number() -> None:
     record = ask(load="10", angle="60", grade="70", size="3/8")
     assert record["verdict"] == "stop"
     assert value(record, "leg_rating") is None
@@ -179,7 +187,7 @@ def test_chain_that_does_not_lift_gets_no_number():
     assert "Grade 70 chain ties loads down" in record["headline"]
 
 
-def test_chain_by_grade_and_size():
+def test_chain_by_grade_and_size() -> None:
     record = ask(load="4,860 lb", angle="61", grade="80", size="10 mm")
     assert value(record, "leg_rating") == pytest.approx(7100)
     assert "3/8 in grade 80 chain" in record["headline"]
@@ -187,7 +195,7 @@ def test_chain_by_grade_and_size():
     assert "is not rated" in refusal(load="10", angle="60", grade="80", size="11/32")["size"]
 
 
-def test_the_printed_cell_stands_where_it_is_lower():
+def test_the_printed_cell_stands_where_it_is_lower() -> None:
     """OSHA Table 1 prints 4,900 lb for a two-leg 9/32 in grade 80 sling at 45 degrees; the sine gives 4,950."""
     under = ask(load="4,900 lb", angle="45", grade="80", size="9/32")
     over = ask(load="4,940 lb", angle="45", grade="80", size="9/32")
@@ -274,11 +282,11 @@ def test_the_printed_cell_stands_where_it_is_lower():
         ({"load": "5", "angle": "60", "grade": "M"}, "size", "is missing"),
     ],
 )
-def test_bad_input_is_named(raw, name, words):
+def test_bad_input_is_named(raw: Any, name: str, words: str) -> None:
     assert words in refusal(**raw)[name]
 
 
-def test_the_drawing_carries_the_numbers():
+def test_the_drawing_carries_the_numbers() -> None:
     record = ask(load="4,860 lb", height="58 in", spread="66 in")
     svg = record["figure"]["svg"]
     assert svg.count("leg") >= 2
@@ -291,7 +299,7 @@ def test_the_drawing_carries_the_numbers():
     assert upright["caption"].startswith("Two legs are drawn")
 
 
-def test_metric_chain_by_the_european_tables():
+def test_metric_chain_by_the_european_tables() -> None:
     """DGUV Information 209-021 after EN 818-4: 10 mm grade 8 lifts 3,150 kg on one leg; two legs print 4,250 kg to 45
     degrees from the vertical and 3,150 kg from there to 60.
     """
@@ -313,7 +321,7 @@ def test_metric_chain_by_the_european_tables():
         )
 
 
-def test_the_other_countings_stand_beside_ours():
+def test_the_other_countings_stand_beside_ours() -> None:
     """OSHA counts three legs of four; EN 818-4 gives 2.1 (1.5 flatter) times one leg. Ours: two of four."""
     record = ask("si", load="700 kg", legs="4", angle="53", leg_rating="1,130 kg")
     sine = math.sin(math.radians(53))
@@ -334,7 +342,7 @@ def test_the_other_countings_stand_beside_ours():
     assert value(flatter, "capacity_en_factor") == pytest.approx(1.5 * 1130)
 
 
-def test_our_count_never_stands_above_the_printed_cell():
+def test_our_count_never_stands_above_the_printed_cell() -> None:
     """OSHA Table 1 prints 4,900 lb for two legs of 9/32 in grade 80 at 45 degrees, where the sine gives 4,950."""
     record = ask(load="41 lb", angle="45", grade="80", size="9/32")
     assert value(record, "capacity") == pytest.approx(4900)
@@ -354,14 +362,14 @@ def test_our_count_never_stands_above_the_printed_cell():
         ({"angle": "64"}, "no leg rating given"),
     ],
 )
-def test_no_whole_sling_where_nothing_rates_it(raw, words):
+def test_no_whole_sling_where_nothing_rates_it(raw: dict[str, Any], words: str) -> None:
     record = ask(load="77 lb", **raw)
     for name in ("capacity", "capacity_osha_count", "capacity_en_factor"):
         assert value(record, name) is None
         assert record["results"][name]["text"] == words
 
 
-def test_ways_that_agree_within_two_percent_take_the_flatter():
+def test_ways_that_agree_within_two_percent_take_the_flatter() -> None:
     both = ask(load="1000", angle="60", height="4.3 ft", spread="5 ft")
     assert value(both, "angle") == pytest.approx(math.degrees(math.atan2(4.3, 2.5)))
     assert value(ask(load="1000", angle="59", height="4.3 ft", spread="5 ft"), "angle") == pytest.approx(59)
@@ -373,21 +381,21 @@ def test_ways_that_agree_within_two_percent_take_the_flatter():
 
 
 @pytest.mark.parametrize("tag", ["3,220 kg", "3.2 t", "7,150 lb"])
-def test_a_tag_that_agrees_with_its_table_changes_nothing(tag):
+def test_a_tag_that_agrees_with_its_table_changes_nothing(tag: str) -> None:
     record = ask(load="4,860 lb", angle="61", grade="80", size="3/8", leg_rating=tag)
     assert value(record, "leg_rating") == pytest.approx(7100)
     assert record["verdict"] == "ok"
 
 
 @pytest.mark.parametrize("tag", ["7,000 lb", "7,200 lb"])
-def test_a_tag_that_does_not_agree_with_its_table_is_refused(tag):
+def test_a_tag_that_does_not_agree_with_its_table_is_refused(tag: str) -> None:
     assert (
         "printed 7,100 lb"
         in refusal(load="9", angle="61", grade="80", size="3/8", leg_rating=tag)["leg_rating"]
     )
 
 
-def test_the_tag_alone_is_held_by_the_stricter_law():
+def test_the_tag_alone_is_held_by_the_stricter_law() -> None:
     """4,700 kg at 50 degrees on two legs of 3,150 kg each: statics allows 4,826, the printed table of 10 mm grade 8 stops at
     4,250 (DGUV Information 209-021), and so must the tag that does not say which chain it is.
     """
@@ -402,7 +410,7 @@ def test_the_tag_alone_is_held_by_the_stricter_law():
     assert "never over 1.4 × 3,150 kg" in str(under["steps"])
 
 
-def test_four_legs_that_count_two_stop_at_the_printed_pair():
+def test_four_legs_that_count_two_stop_at_the_printed_pair() -> None:
     """DGUV Information 209-021: 10 mm grade 8, two legs 4,250 kg. Two of four can carry it all."""
     record = ask("si", load="4,300 kg", legs="4", angle="67", grade="8", size="10")
     assert record["verdict"] == "stop"
@@ -410,7 +418,7 @@ def test_four_legs_that_count_two_stop_at_the_printed_pair():
     assert "Two of the four legs are counted" in record["headline"]
 
 
-def test_a_flatter_sling_is_not_rated_over_the_next_steeper_printed_angle():
+def test_a_flatter_sling_is_not_rated_over_the_next_steeper_printed_angle() -> None:
     """OSHA Table 1 prints 4,900 lb for two legs of 9/32 in grade 80 at 45 degrees; at 44.9 the sine alone gives 4,941."""
     assert value(ask(load="41 lb", angle="44.9", grade="80", size="9/32"), "capacity") == pytest.approx(4900)
 
@@ -427,14 +435,14 @@ def test_a_flatter_sling_is_not_rated_over_the_next_steeper_printed_angle():
         ("home-made", "stop"),
     ],
 )
-def test_only_a_sling_that_was_looked_at_is_within(condition, verdict):
+def test_only_a_sling_that_was_looked_at_is_within(condition: str, verdict: str) -> None:
     record = ask(load="1,000 lb", angle="60", grade="80", size="3/8", condition=condition)
     assert record["verdict"] == verdict
     for name in ("capacity", "capacity_osha_count", "capacity_en_factor"):
         assert value(record, name) is None
 
 
-def test_a_mark_that_can_mean_tie_down_chain_does_not_lift():
+def test_a_mark_that_can_mean_tie_down_chain_does_not_lift() -> None:
     record = ask(load="1,000 lb", angle="60", grade="4", size="13")
     assert record["verdict"] == "unknown"
     assert "can be grade 43 chain" in record["headline"]
@@ -448,7 +456,7 @@ def test_a_mark_that_can_mean_tie_down_chain_does_not_lift():
         ({"leg_kind": "chain", "grade": "4"}, "can be grade 43"),
     ],
 )
-def test_a_figure_alone_rates_no_chain(raw, words):
+def test_a_figure_alone_rates_no_chain(raw: dict[str, Any], words: str) -> None:
     """Tie-down chain bears a figure too: 6,600 lb on 3/8 in grade 70."""
     record = ask(load="1,000 lb", angle="60", leg_rating="6,600 lb", **raw)
     assert record["verdict"] == "unknown"
@@ -456,7 +464,7 @@ def test_a_figure_alone_rates_no_chain(raw, words):
     assert value(record, "capacity") is None
 
 
-def test_a_grade_with_the_tag_and_no_size_goes_by_the_tag():
+def test_a_grade_with_the_tag_and_no_size_goes_by_the_tag() -> None:
     record = ask(load="1,000 lb", angle="60", leg_rating="7,100 lb", grade="80")
     assert record["verdict"] == "ok"
     assert value(record, "capacity") == pytest.approx(1.4 * 7100)

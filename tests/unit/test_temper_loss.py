@@ -20,12 +20,12 @@ from calc.heating.tempering import (
     tempered_steel,
 )
 from calc.words.facts import Absent
-from calc.words.writer import Writer
+from calc.words.writer import UnitSystem, Writer
 
 BASE = {"steel": "4140", "tempered_at": "431 C", "heated_to": "587 C", "minutes": "7.3 min", "heats": "one"}
 
 
-def ask(units: str = "si", **raw: str) -> dict[str, Any]:
+def ask(units: UnitSystem = "si", **raw: str) -> dict[str, Any]:
     return answer("temper-loss", {**BASE, **raw}, units)
 
 
@@ -37,7 +37,7 @@ def ask(units: str = "si", **raw: str) -> dict[str, Any]:
         {"minutes": "0"}, {"minutes": "-4 min"}, {"minutes": "9.9 s"}, {"minutes": "24.1 h"}, {"minutes": "soon"}, {"minutes": "1e9 h"},
     ],
 )  # fmt: skip
-def test_bad_inputs_are_refused_by_name(case: dict[str, str]) -> None:
+def test_bad_inputs_are_refused_by_name(case: dict[str, Any]) -> None:
     with pytest.raises(Refused) as refused:
         ask(**case)
     assert refused.value.errors[0].input == next(iter(case))
@@ -58,7 +58,7 @@ def test_a_short_heat_of_a_row_is_refused_by_its_path() -> None:
         {"tempered_at": "401 F"},
     ],
 )
-def test_the_edges_of_the_range_are_answered(edge: dict[str, str]) -> None:
+def test_the_edges_of_the_range_are_answered(edge: dict[str, Any]) -> None:
     found = ask(**edge)
     assert (found["verdict"], found["verdict_words"]) == ("ok", "Worked out")
     assert "A heated hook cannot be rated" in " ".join(caution["text"] for caution in found["cautions"])
@@ -73,7 +73,7 @@ def test_the_edges_of_the_range_are_answered(edge: dict[str, str]) -> None:
         ({"heated_to": "690 C", "minutes": "3 h"}, "unknown", "softest one"),
     ],
 )
-def test_out_of_range_is_said_and_carries_no_number(case: dict[str, str], verdict: str, words: str) -> None:
+def test_out_of_range_is_said_and_carries_no_number(case: dict[str, Any], verdict: str, words: str) -> None:
     found = ask(**case)
     assert found["verdict"] == verdict
     assert words in found["headline"]

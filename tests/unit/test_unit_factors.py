@@ -1,6 +1,7 @@
 """The frozen unit factors against Pint, from which they come, and against NIST SP 811."""
 
 import pathlib
+from typing import Any
 
 import pint
 import pytest
@@ -9,7 +10,7 @@ from build_scripts.freeze_units import TARGET, UNITS, rendered
 from calc.quantities import ALIASES, STANDARD_GRAVITY_M_PER_S2, find_unit, from_si, to_si
 from calc.unit_factors import UNIT_FACTORS
 
-REGISTRY = pint.UnitRegistry()
+REGISTRY: pint.UnitRegistry[float] = pint.UnitRegistry()
 CASES = [
     (dimension, symbol, pint_name, si_unit)
     for dimension, (si_unit, symbols) in UNITS.items()
@@ -17,19 +18,19 @@ CASES = [
 ]
 
 
-def test_the_file_is_what_pint_gives_today():
+def test_the_file_is_what_pint_gives_today() -> None:
     assert pathlib.Path(TARGET).read_text(encoding="utf-8") == rendered()
 
 
 @pytest.mark.parametrize(("dimension", "symbol", "pint_name", "si_unit"), CASES)
-def test_every_unit_agrees_with_pint(dimension, symbol, pint_name, si_unit):
+def test_every_unit_agrees_with_pint(dimension: Any, symbol: Any, pint_name: Any, si_unit: Any) -> None:
     for value in (0.0, 1.0, 37.25, 1234.5):
         expected = REGISTRY.Quantity(value, pint_name).to(si_unit).magnitude
         assert to_si(value, symbol, dimension) == pytest.approx(expected, rel=1e-13, abs=1e-11)
         assert from_si(expected, symbol, dimension) == pytest.approx(value, rel=1e-12, abs=1e-9)
 
 
-def test_factors_of_nist_sp_811():
+def test_factors_of_nist_sp_811() -> None:
     """NIST Special Publication 811, 2008 edition, Appendix B.8: factors printed in bold are exact."""
     assert to_si(1, "in", "length") == 0.0254
     assert to_si(1, "ft", "length") == 0.3048
@@ -47,7 +48,7 @@ def test_factors_of_nist_sp_811():
 
 
 @pytest.mark.parametrize("dimension", list(UNIT_FACTORS))
-def test_every_alias_names_a_unit_of_its_dimension(dimension):
+def test_every_alias_names_a_unit_of_its_dimension(dimension: Any) -> None:
     for written, unit in ALIASES[dimension].items():
         assert unit == "" or unit in UNIT_FACTORS[dimension], (written, unit)
         assert find_unit(written, dimension) == unit
