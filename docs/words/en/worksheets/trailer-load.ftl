@@ -2,7 +2,7 @@
 
 title = Where must the load stand on the trailer?
 summary = What rests on the ball and on the axles from where the load stands, held against the plates of hitch, trailer, axles and tires.
-story = The yard's loader on its two-axle trailer: how far ahead of the axles may its balance point stand?
+story = The yard's loader on its two-axle trailer, its balance point a little ahead of the axles.
 
 ## What is asked
 
