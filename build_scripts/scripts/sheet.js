@@ -211,7 +211,10 @@ class CalcSheet extends HTMLElement {
   #focused(event) {
     const box = event.target;
     this.#keys?.under(box);
-    if (box instanceof HTMLInputElement && box.type === "text" && box.value) setTimeout(() => box.select());
+    if (!(box instanceof HTMLInputElement) || box.type !== "text" || !box.value) return;
+    const { value } = box;
+    // To select in a box that was left meanwhile would take the reader back to it, and in one typed in, take his first key.
+    setTimeout(() => document.activeElement === box && box.value === value && box.select());
   }
 
   /** @param {HTMLInputElement} box */

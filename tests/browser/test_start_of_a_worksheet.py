@@ -347,3 +347,17 @@ def test_a_mouse_needs_no_keys(page: Page, served: str) -> None:
     page.click('[name="load"]')
     assert page.locator(".keys").count() == 0
     assert page.get_attribute('[name="load"]', "inputmode") == "text"
+
+
+def test_quick_tabs_end_in_the_box_they_went_to(phone: Page, served: str) -> None:
+    phone.goto(served + example("load-weight"))
+    expect(phone.locator(ANSWERED)).to_be_attached()
+    phone.evaluate(
+        """() => { for (const side of ['length', 'width', 'thickness']) {
+          document.querySelector(`[name="parts[0].${side}"]`).focus();
+        } }"""
+    )
+    phone.wait_for_timeout(200)
+    assert phone.evaluate("document.activeElement.name") == "parts[0].thickness"
+    phone.keyboard.type("7/16 in")
+    assert phone.input_value('[name="parts[0].thickness"]') == "7/16 in"
