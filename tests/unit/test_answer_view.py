@@ -229,7 +229,7 @@ def test_what_is_handed_over_is_asked_for_there_and_as_far_on_the_safe_side() ->
 
 
 @pytest.mark.parametrize("units", ["us", "si"])
-def test_handed_over_numbers_read_back_no_lighter_and_where_they_stood(units: str) -> None:
+def test_handed_over_numbers_read_back_no_lighter_and_where_they_stood(units: UnitSystem) -> None:
     record = weighed(units)
     places = {one["worksheet"]: one["inputs"] for one in record["next"]}
     assert list(places) == ["sling-legs", "hitch", "hanging-load", "load-path"]
