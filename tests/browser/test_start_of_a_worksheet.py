@@ -329,13 +329,14 @@ def test_keys_under_a_box_type_units_and_fractions_by_thumb(phone: Page, served:
     press(page, "in")
     assert page.input_value('[name="leg_length"]') == "5 ft 9-1/2 in"
     page.tap('[name="load"]')  # takes the whole value: a key goes behind it, a digit replaces it
+    page.wait_for_function("() => getSelection().toString() === '4.86k lb'")
     page.keyboard.type("2210")
     page.evaluate("document.activeElement.select()")
     press(page, "lb")
     assert page.input_value('[name="load"]') == "2210 lb"
     press(page, "ABC")
     expect(page.locator('[name="load"]')).to_have_attribute("inputmode", "text")
-    page.wait_for_function("document.activeElement.selectionStart === 7")
+    page.wait_for_function("() => document.activeElement.selectionStart === 7")
     page.check('[name="units"][value="si"]', force=True)
     page.tap('[name="spread"]')
     assert keys(page) == ["mm", "m", "-", "ABC"]
