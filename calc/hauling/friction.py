@@ -2,8 +2,8 @@
 
 State of the deck first, then the pair of materials. Values: CTU Code (2014), Annex 7 Appendix 2, standing friction of
 surfaces swept clean, read in its text; where another text differs the lower is taken (timber on steel 0.4 in the European
-guidelines of 2006). A friction mat counts half its weight, as an unmarked one does in 49 CFR 393.108(g) (text), not the
-0.6 of the CTU Code (from memory). Rubber tracks and tyres: the value that a German expert assumed for slightly soiled
+guidelines of 2006). A friction mat counts half the weight on it, as an unmarked one does in 49 CFR 393.108(g) (text), not the
+0.6 of the CTU Code (from memory); only one that its maker marked is asked for, since Canada counts no other (copy). Rubber tracks and tyres: the value that a German expert assumed for slightly soiled
 rubber tracks. Not swept: at most 0.2 (CTU Code, from memory). Oily: at most 0.1 (CTU Code, from memory). Ice counts as oil
 here, which is stricter than the CTU Code. Where no value is printed for a wet pair, or the pair is not known, the value of
 an oily deck is taken: no pair is held to be better than the worst.

@@ -261,15 +261,18 @@ def lifting_off(held: Held, share_of_weight: float) -> tuple[float, float]:
 
 
 def used_of_limits(held: Held, direction: Direction) -> tuple[float, ...]:
-    """Part of its limit [-] that each direct lashing is asked for against sliding in a direction."""
+    """Part of its limit [-] that each direct lashing is asked for against sliding in a direction; nothing where the load does
+    not move, held by standing friction and blocking alone.
+    """
     pulls = pulls_sliding_n(held.direct, direction)
     total = direct_hold_n(held, direction)
-    if total <= 0.0:
+    standing, blocked = friction_hold_n(held, direction), held.blocked_n(direction)
+    asked = sliding_share(direction) * held.weight_n - blocked
+    if total <= 0.0 or asked <= standing:
         return tuple(0.0 for _ in held.direct)
-    rest = MOVING_SHARE * friction_hold_n(held, direction) + held.blocked_n(direction)
-    asked = max(0.0, sliding_share(direction) * held.weight_n - rest)
+    left = max(0.0, asked - MOVING_SHARE * standing)
     return tuple(
-        asked / total * pull / lashing.limit_n for lashing, pull in zip(held.direct, pulls, strict=True)
+        left / total * pull / lashing.limit_n for lashing, pull in zip(held.direct, pulls, strict=True)
     )
 
 

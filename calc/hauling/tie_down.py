@@ -495,6 +495,8 @@ def _notes(found: Found) -> tuple[Reason, ...]:
     reasons: list[Reason] = []
     if found.commodity in ("machine", "vehicle"):
         reasons.append(note("machine-parts", "mandatory"))
+    if found.country != "europe":
+        reasons.append(note("own-rules", "mandatory"))
     direct = [item for item in found.items if item.role == "direct"]
     if len({(item.along_m, item.across_m, item.down_m) for item in direct}) > 1:
         reasons.append(note("short-takes-first", "warning"))

@@ -463,3 +463,26 @@ def test_more_friction_and_more_straps_never_hold_less(
         straps_needed(2e4, friction + more, strap, "forward").number
         <= straps_needed(2e4, friction, strap, "forward").number
     )
+
+
+def test_a_chain_bears_nothing_while_friction_alone_keeps_the_load() -> None:
+    """Weak chains beside a load that stands by its friction: no share over the whole beside a verdict that it holds."""
+    weak = [row | {"tensioner_limit": "900 lb"} for row in MACHINE["tie_downs"]]
+    light = run(
+        MACHINE,
+        load="1800 lb",
+        pair="rough-concrete-on-wood",
+        blocked="yes",
+        blocking_holds="500 lb",
+        tie_downs=weak,
+    )
+    assert light.verdict == "ok"
+    assert light.results["shares"] == (0.0, 0.0)
+
+
+@settings(max_examples=80, deadline=None)
+@given(pounds=st.floats(200, 40_000), friction=st.sampled_from(["steel-on-steel", "rough-concrete-on-wood"]))
+def test_no_share_is_over_the_whole_while_sliding_is_held(pounds: float, friction: str) -> None:
+    found = run(MACHINE, load=f"{pounds} lb", pair=friction)
+    if "slides" not in codes(found):
+        assert max(found.results["shares"]) <= 1.0 + 1e-9

@@ -22,7 +22,7 @@ option-pair-steel-crate-on-grooved-aluminium = Steel crate on grooved aluminum
 option-pair-steel-on-steel = Steel on steel
 option-pair-rubber-on-deck = Rubber tires or tracks on the deck
 option-pair-rough-concrete-on-wood = Rough concrete on wood
-option-pair-friction-mat = A friction mat between
+option-pair-friction-mat = A friction mat between, marked by its maker
 
 reason-friction-bound =
     .closing = The friction is taken low, as for a bad deck.
