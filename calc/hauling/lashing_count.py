@@ -235,6 +235,8 @@ WORKSHEET = Worksheet(
     citations=(
         Citation("en-12195-1", "sliding, over-the-top lashing"),
         Citation("cfr-49-393", "393.102(a)(1)"),
+        Citation("en-12195-2", "user information, two lashings at least over the top"),
+        Citation("gdv-kaps-facts", "chapter 2"),
         Citation("gdv-kaps-road", "4"),
     ),
 )
