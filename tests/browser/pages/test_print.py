@@ -69,6 +69,7 @@ def test_a_printed_worksheet_has_all_it_needs(served: str, page: Page, tmp_path:
     """Question, inputs with units, answer, drawing, working, cautions, sources, date and edition."""
     page.goto(served + own("sling-legs"))
     expect(page.locator(ANSWERED)).to_be_attached()
+    page.evaluate("document.fonts.ready")  # words in a stand-in face would take other room
     page.pdf(path=tmp_path / "sheet.pdf", prefer_css_page_size=True)
     printed = subprocess.run(
         ["pdftotext", "-layout", str(tmp_path / "sheet.pdf"), "-"], check=True, capture_output=True, text=True
@@ -92,6 +93,7 @@ def test_an_inspection_prints_as_a_record_of_one_page(
     """What was read, the verdict, every criterion with its source, when next, who signs; never the example's as a record."""
 
     def printed() -> str:
+        page.evaluate("document.fonts.ready")
         page.pdf(path=tmp_path / "record.pdf", prefer_css_page_size=True)
         command = ["pdftotext", "-layout", str(tmp_path / "record.pdf"), "-"]
         return subprocess.run(command, check=True, capture_output=True, text=True).stdout
