@@ -16,11 +16,18 @@ function addRow(rows) {
   return made;
 }
 
-/** @param {HTMLElement} rows @param {number} count */
+/**
+ * As many rows as there are values for. A row made for values is folded to its name, all but the first.
+ * @param {HTMLElement} rows
+ * @param {number} count
+ */
 function makeRows(rows, count) {
   const all = rows.querySelectorAll("[data-row]");
   for (let i = all.length; i > count; i -= 1) all[i - 1]?.remove();
-  for (let i = all.length; i < count; i += 1) addRow(rows);
+  for (let i = all.length; i < count; i += 1) {
+    const fold = addRow(rows)?.querySelector(".row-fold");
+    if (i > 0) fold?.removeAttribute("open");
+  }
   numberRows(rows);
 }
 
