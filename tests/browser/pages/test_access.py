@@ -22,8 +22,8 @@ def violations(page: Page) -> list[str]:
     """What axe finds wrong on the page as it stands: rule, and the first elements."""
     if not page.evaluate("typeof axe === 'object'"):
         page.evaluate(AXE.read_text(encoding="utf-8"))
-    # At the foot of the page the bar of the answer rests in its own place and lies over no other target.
-    page.evaluate("scrollTo(0, document.body.scrollHeight)")
+    # At the foot of a worksheet the bar of the answer rests in its own place and lies over no other target.
+    page.evaluate("document.querySelector('.foot-bar') && scrollTo(0, document.body.scrollHeight)")
     found: list[dict[str, Any]] = page.evaluate(
         "(tags) => axe.run(document, {resultTypes: ['violations'], runOnly: {type: 'tag', values: tags},"
         " rules: {'target-size': {enabled: true}}}).then((result) => result.violations)",
