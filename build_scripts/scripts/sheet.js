@@ -119,6 +119,10 @@ class CalcSheet extends HTMLElement {
   #become(mode) {
     this.#mode = mode;
     this.dataset["mode"] = mode;
+    // The example never takes the place of what the reader typed: that is cleared first, by hand.
+    for (const button of this.querySelectorAll("[data-show-example]")) {
+      if (button instanceof HTMLButtonElement) button.disabled = mode === "own";
+    }
   }
 
   #showExample() {

@@ -125,6 +125,11 @@ def test_own_values_survive_leaving_and_a_reload(page: Page, served: str) -> Non
     page.reload()
     expect(page.locator(ANSWERED)).to_be_attached()
     assert page.input_value('[name="load"]') == "3,210 lb"
+    # The example cannot take their place; once they are cleared it can be shown.
+    show = page.get_by_role("button", name="Show the example")
+    expect(show).to_be_disabled()
+    page.get_by_role("button", name="Clear all boxes").click()
+    expect(show).to_be_enabled()
 
 
 def test_a_page_that_comes_late_does_not_stand_under_the_address_of_a_newer_one(
