@@ -45,9 +45,11 @@ async function tellKept() {
 
 async function keepEdition() {
   const workers = navigator.serviceWorker;
-  const hadController = workers.controller !== null;
+  // The first visit is taken over without a reload; whatever comes after that is a new edition that the reader took.
+  let isKept = workers.controller !== null;
   workers.addEventListener("controllerchange", () => {
-    if (hadController) location.reload();
+    if (isKept) location.reload();
+    isKept = true;
   });
   const registration = await workers.register(`${siteRoot}offline-worker.js`, { scope: siteRoot, updateViaCache: "none" });
   const look = () => {
