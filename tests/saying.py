@@ -58,3 +58,10 @@ class Say:
     def length(self, value_m: float, direction: str = "nearest") -> str:
         """A length [m]."""
         return self.of(value_m, "length", direction)
+
+
+def one_reading(value: float) -> str:
+    """A number written so that nobody reads its point as a mark of thousands: 1.125 is written 1.1250."""
+    text = repr(value)
+    _, _, decimals = text.partition(".")
+    return f"{text}0" if len(decimals) == 3 and decimals.isdigit() else text

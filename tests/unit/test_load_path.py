@@ -29,6 +29,7 @@ from calc.quantities import to_si
 from calc.telling import reading
 from calc.words.facts import Message
 from calc.words.writer import Writer, plain
+from tests.saying import one_reading
 
 LB = 0.45359237
 
@@ -462,7 +463,9 @@ def test_example_and_its_words() -> None:
 
 @given(st.lists(st.floats(1, 1e5), min_size=1, max_size=8), st.floats(1, 1e4))
 def test_capacity_is_the_least_and_does_not_depend_on_the_load(ratings: list[float], load: float) -> None:
-    found = run(*(item(rating=f"{rating} kg") for rating in ratings), load=f"{load} kg")
+    found = run(
+        *(item(rating=f"{one_reading(rating)} kg") for rating in ratings), load=f"{one_reading(load)} kg"
+    )
     assert value(found, "capacity") == pytest.approx(min(ratings))
     assert max(value(found, "share")) == pytest.approx(100 * load / min(ratings))
 

@@ -16,6 +16,7 @@ from calc.lifting.load_weight import WORKSHEET
 from calc.lifting.shapes import SHAPES, ShapeError, turned, turned_box
 from calc.lifting.stl import LARGEST_BYTES
 from calc.words.writer import UnitSystem, Writer, plain
+from tests.saying import one_reading
 
 PLATE = {
     "shape": "plate",
@@ -718,7 +719,7 @@ def test_moving_the_corner_moves_the_balance_point(
     def at(move: float) -> dict[str, Any]:
         return run(
             *(
-                {"shape": "lump", "weight": f"{w} kg", "at": [f"{x + move} m", f"{y} m", "1 m"]}
+                {"shape": "lump", "weight": f"{one_reading(w)} kg", "at": [f"{x + move} m", f"{y} m", "1 m"]}
                 for w, x, y in lumps
             )
         )
