@@ -11,6 +11,7 @@ from calc.answering import Refused, answer, described, worksheet
 from calc.inspecting.chain_check import DAMAGE, QUESTIONS
 from calc.inspecting.chain_marks import chain_sizes, size_named
 from calc.inspecting.thickness import thickness_limits
+from tests.saying import one_reading
 
 SOUND: dict[str, Any] = {
     "grade": "80", "size": "13 mm", "use": "lift", "thickness_now": "12.7 mm", "reach_new": "781 mm",
@@ -210,7 +211,7 @@ def test_every_size_has_limits_below_its_wire() -> None:
     use=st.sampled_from(["lift", "tie_down"]),
 )  # fmt: skip
 def test_damaged_chain_never_shows_a_rating(thickness: float, damage: str, grade: str, use: str) -> None:
-    record = ask(thickness_now=f"{thickness} mm", damage=damage, grade=grade, use=use)
+    record = ask(thickness_now=f"{one_reading(thickness)} mm", damage=damage, grade=grade, use=use)
     assert record["verdict"] in ("stop", "unknown")
     assert value(record, "rating_if_sound") is None
 
@@ -218,8 +219,10 @@ def test_damaged_chain_never_shows_a_rating(thickness: float, damage: str, grade
 @given(thickness=st.floats(8.0, 13.9), less=st.floats(0, 3.0))
 def test_thinner_is_never_judged_better(thickness: float, less: float) -> None:
     order = ["ok", "caution", "stop"]
-    first = ask(thickness_now=f"{thickness} mm")["verdict"]
-    assert order.index(ask(thickness_now=f"{thickness - less} mm")["verdict"]) >= order.index(first)
+    first = ask(thickness_now=f"{one_reading(thickness)} mm")["verdict"]
+    assert order.index(ask(thickness_now=f"{one_reading(thickness - less)} mm")["verdict"]) >= order.index(
+        first
+    )
 
 
 def test_example() -> None:

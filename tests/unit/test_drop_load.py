@@ -8,6 +8,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from calc.answering import Refused, answer, worksheet
+from tests.saying import one_reading
 
 
 def ask(**raw: Any) -> dict[str, Any]:
@@ -139,7 +140,11 @@ def test_bad_input(message: str, raw: dict[str, str]) -> None:
 @given(weight=st.floats(1, 5e4), drop=st.floats(0, 5000), stretch=st.floats(0.01, 500))
 def test_energy_is_conserved(weight: float, drop: float, stretch: float) -> None:
     """Weight times whole travel equals the energy in the sling: W (h + x) = F x / 2."""
-    record = ask(weight=f"{weight} kg", drop_height=f"{drop} mm", stretch=f"{stretch} mm")
+    record = ask(
+        weight=f"{one_reading(weight)} kg",
+        drop_height=f"{one_reading(drop)} mm",
+        stretch=f"{one_reading(stretch)} mm",
+    )
     peak_n, travel = value(record, "peak_force") * 1000, value(record, "peak_stretch")
     assert weight * 9.80665 * (drop + travel) == pytest.approx(peak_n * travel / 2, rel=1e-9)
     assert value(record, "factor") >= 2

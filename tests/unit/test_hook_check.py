@@ -11,6 +11,7 @@ import calc.inputs
 from calc.answering import Refused, answer, worksheet
 from calc.figures.inspection import hook_outline, tip_angle_deg
 from calc.inspecting.measuring import growth, loss
+from tests.saying import one_reading
 
 SOUND: dict[str, Any] = {
     "throat_new": "31.7 mm", "throat_now": "31.9 mm", "section_new": "23.1 mm", "section_now": "22.8 mm", "twist": "0",
@@ -243,8 +244,8 @@ def test_an_altered_hook_never_passes(
     new: float, growth_share: float, wear: float, fault: dict[str, str]
 ) -> None:
     numbers = {
-        "throat_new": f"{new} mm", "throat_now": f"{new * (1 + growth_share)} mm",
-        "section_new": f"{new} mm", "section_now": f"{new * (1 - wear)} mm",
+        "throat_new": f"{one_reading(new)} mm", "throat_now": f"{one_reading(new * (1 + growth_share))} mm",
+        "section_new": f"{one_reading(new)} mm", "section_now": f"{one_reading(new * (1 - wear))} mm",
     }  # fmt: skip
     assert ask(**numbers, **fault)["verdict"] in ("stop", "unknown")
 
@@ -252,8 +253,12 @@ def test_an_altered_hook_never_passes(
 @given(new=st.floats(5, 300), small=st.floats(0, 0.2), more=st.floats(0, 0.2))
 def test_more_opening_is_never_judged_better(new: float, small: float, more: float) -> None:
     order = ["ok", "caution", "stop"]
-    first = ask(throat_new=f"{new} mm", throat_now=f"{new * (1 + small)} mm")["verdict"]
-    second = ask(throat_new=f"{new} mm", throat_now=f"{new * (1 + small + more)} mm")["verdict"]
+    first = ask(throat_new=f"{one_reading(new)} mm", throat_now=f"{one_reading(new * (1 + small))} mm")[
+        "verdict"
+    ]
+    second = ask(
+        throat_new=f"{one_reading(new)} mm", throat_now=f"{one_reading(new * (1 + small + more))} mm"
+    )["verdict"]
     assert order.index(second) >= order.index(first)
 
 

@@ -12,6 +12,7 @@ from calc.answering import Refused, answer, worksheet
 from calc.hauling.friction import DECKS, LEAST, PAIRS, UNSWEPT_AT_MOST, grip
 from calc.hauling.lashing_count import WORKSHEET
 from tests.asking import Asked, asked
+from tests.saying import one_reading
 
 CASE: dict[str, Any] = {
     "load": "9000 lb", "deck": "swept-dry", "pair": "sawn-wood-on-steel", "tension": "500 lb", "across": "0.5 m",
@@ -98,9 +99,9 @@ def test_a_pair_that_is_not_known_grips_least() -> None:
 def test_more_tension_and_less_load_never_ask_for_more_straps(
     load: float, more: float, tension: float, tighter: float
 ) -> None:
-    first = run(load=f"{load} kg", tension=f"{tension} daN").results
-    heavier = run(load=f"{load * more} kg", tension=f"{tension} daN").results
-    tight = run(load=f"{load} kg", tension=f"{tension * tighter} daN").results
+    first = run(load=f"{one_reading(load)} kg", tension=f"{one_reading(tension)} daN").results
+    heavier = run(load=f"{one_reading(load * more)} kg", tension=f"{one_reading(tension)} daN").results
+    tight = run(load=f"{one_reading(load)} kg", tension=f"{one_reading(tension * tighter)} daN").results
     assert heavier["straps_needed"] >= first["straps_needed"] >= tight["straps_needed"]
     assert first["straps_by_2010"] <= first["straps_needed"]
 

@@ -9,6 +9,7 @@ from hypothesis import strategies as st
 
 from calc.answering import Refused, answer, worksheet
 from calc.pulling.hydraulics import bore_from_area_m, ram_area_m2
+from tests.saying import one_reading
 
 PUMP = {"pump_bore": "11 mm", "lever_to_hand": "520 mm", "lever_to_piston": "31 mm"}
 
@@ -95,7 +96,7 @@ def test_hand_pump() -> None:
     assert value(record, "hand_force") == pytest.approx(310e5 * area * 31 / 520 / 1000)
     assert value(record, "lever_ratio") == pytest.approx(520 / 31)
     assert value(record, "travel_per_stroke") == pytest.approx(23 * 11**2 / 43**2)
-    back = ask(bore="43 mm", hand_force=f"{value(record, 'hand_force')} kN", **PUMP)
+    back = ask(bore="43 mm", hand_force=f"{one_reading(value(record, 'hand_force'))} kN", **PUMP)
     assert value(back, "pressure") == pytest.approx(310)
     assert value(back, "travel_per_stroke") is None
     assert back["figure"]["svg"] == record["figure"]["svg"]
@@ -140,8 +141,10 @@ def test_bad_input(message: str, raw: dict[str, str]) -> None:
 
 @given(bore=st.floats(5, 400), pressure=st.floats(0.1, 2000), rams=st.integers(1, 12))
 def test_there_and_back(bore: float, pressure: float, rams: int) -> None:
-    there = ask(bore=f"{bore} mm", pressure=f"{pressure} bar", rams=str(rams))
-    back = ask(bore=f"{bore} mm", force=f"{value(there, 'force')} kN", rams=str(rams))
+    there = ask(bore=f"{one_reading(bore)} mm", pressure=f"{one_reading(pressure)} bar", rams=str(rams))
+    back = ask(
+        bore=f"{one_reading(bore)} mm", force=f"{one_reading(value(there, 'force'))} kN", rams=str(rams)
+    )
     assert value(back, "pressure") == pytest.approx(pressure, rel=1e-9)
 
 

@@ -7,6 +7,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from calc.answering import Refused, answer, worksheet
+from tests.saying import one_reading
 
 SOUND: dict[str, Any] = {
     "body_new": "19.1 mm", "body_now": "18.7 mm", "pin_new": "22.3 mm", "pin_now": "22.1 mm", "jaw_new": "31.7 mm",
@@ -102,7 +103,7 @@ def test_bad_input(message: str, changes: dict[str, str]) -> None:
 
 @given(body=st.floats(10, 40), wear=st.floats(0, 0.9), fault=st.sampled_from(FAULTS[2:]))
 def test_an_altered_shackle_never_passes(body: float, wear: float, fault: dict[str, str]) -> None:
-    record = ask(body_new=f"{body} mm", body_now=f"{body * (1 - wear)} mm", **fault)
+    record = ask(body_new=f"{one_reading(body)} mm", body_now=f"{one_reading(body * (1 - wear))} mm", **fault)
     assert record["verdict"] in ("stop", "unknown")
     assert value(record, "rating_if_sound") is None
 

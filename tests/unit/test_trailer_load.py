@@ -11,6 +11,7 @@ from hypothesis import strategies as st
 
 from calc.answering import Refused, worksheet
 from tests.asking import Asked, asked
+from tests.saying import one_reading
 
 LB, IN = 0.45359237, 0.0254
 CASE: dict[str, Any] = dict(worksheet("trailer-load").example)
@@ -50,8 +51,8 @@ def test_a_second_method_moments_about_the_ball(
     """Forces and moments about the ball as two linear equations, the empty trailer as one weight at its own place."""
     stands, distance = ("ahead", at) if at >= 0 else ("behind", -at)
     found = run(
-        empty_weight=f"{empty} kg", empty_tongue=f"{tongue * empty} kg", axle_to_ball=f"{ball} m",
-        loads=[load(f"{heavy} kg", stands, f"{distance} m")],
+        empty_weight=f"{one_reading(empty)} kg", empty_tongue=f"{one_reading(tongue * empty)} kg", axle_to_ball=f"{ball} m",
+        loads=[load(f"{one_reading(heavy)} kg", stands, f"{distance} m")],
     ).results  # fmt: skip
     own = ball * (1 - tongue)
     down, moment = empty + heavy, empty * own + heavy * (ball - at)

@@ -16,6 +16,7 @@ from calc.inspecting.chain_marks import (
 )
 from calc.inspecting.nominal_wire import nominal_m, wire_gone
 from calc.inspecting.thickness import thickness_limits
+from tests.saying import one_reading
 
 ALTERED = ("welded", "heated", "cracked", "bent", "home-made")
 
@@ -242,7 +243,9 @@ def test_what_is_not_lifting_chain_never_gets_a_lifting_rating(
     measured_mm: float, marks: str, use: str, condition: str
 ) -> None:
     try:
-        record = ask(measured_diameter=f"{measured_mm} mm", marks=marks, use=use, condition=condition)
+        record = ask(
+            measured_diameter=f"{one_reading(measured_mm)} mm", marks=marks, use=use, condition=condition
+        )
     except Refused as refusal:
         assert refusal.errors[0].input == "measured_diameter"
         return
@@ -255,10 +258,10 @@ def test_the_lowest_size_decides(measured_mm: float, marks: str) -> None:
     sizes = sizes_of_wire(measured_mm / 1000)
     if not sizes:
         return
-    record = ask(measured_diameter=f"{measured_mm} mm", marks=marks)
+    record = ask(measured_diameter=f"{one_reading(measured_mm)} mm", marks=marks)
     rating = value(record, "rating_lift")
     alone = ask(
-        measured_diameter=f"{measured_mm} mm",
+        measured_diameter=f"{one_reading(measured_mm)} mm",
         marks=f"{marks} {sizes[0].metric_name} mm",
     )
     if rating is None:
