@@ -111,7 +111,7 @@ result-law_asked = The law asks for
 result-tie_downs_needed = Tie-downs the law asks for, at least
 result-tie_downs_there = Tie-downs that count
 result-forces_used = Of what is held, the forces ask for
-result-worst = Worst movement
+result-worst = Least in hand against
 result-directions = Each movement
 column-directions-motion = Movement
 column-directions-asked = Asked
@@ -132,18 +132,18 @@ side-stop = stop
 side-unknown = cannot be told
 
 motion-slide = { $direction ->
-        [forward] it slides forward
-        [rearward] it slides rearward
-        [left] it slides to the left
-       *[right] it slides to the right
+        [forward] sliding forward
+        [rearward] sliding rearward
+        [left] sliding to the left
+       *[right] sliding to the right
     }
 motion-tip = { $direction ->
-        [forward] it tips forward
-        [rearward] it tips rearward
-        [left] it tips to the left
-       *[right] it tips to the right
+        [forward] tipping forward
+        [rearward] tipping rearward
+        [left] tipping to the left
+       *[right] tipping to the right
     }
-motion-lift = it lifts off the deck
+motion-lift = lifting off the deck
 
 tie-down-by-place = tie-down { $place } ({ $kind ->
         [web] strap
@@ -235,7 +235,7 @@ reason-sum-short-as-known =
 reason-law-met =
     .headline = { $law_share ->
         [absent] The number of tie-downs is right.
-       *[other] The law asks for { $law_share } of what it counts here, and the forces for { $forces_used } of what is held: { $worst }.
+       *[other] The law asks for { $law_share } of what it counts here, and the forces for { $forces_used } of what is held. Least is in hand against { $worst }.
     }
 
 ## What the forces ask
@@ -248,13 +248,13 @@ reason-tension-over-limit =
     .caution = Slacken it. No cheater bar on a binder or ratchet.
 not-held = Not held: { $motion }. Asked { $asked }, held { $held }.
 reason-slides =
-    .headline = In the worst case { $motion }: { $asked } are asked and { $held } are held. Block it, or tie the load directly and more in line with that movement.
+    .headline = The worst is { $motion }: { $asked } are asked and { $held } are held. Block it, or tie the load directly and more in line with that movement.
     .caution = { not-held }
 reason-tips =
-    .headline = In the worst case { $motion }: { $asked } are asked and { $held } are held. Tie it higher and outward, widen what it stands on, or lay it down.
+    .headline = The worst is { $motion }: { $asked } are asked and { $held } are held. Tie it higher and outward, widen what it stands on, or lay it down.
     .caution = { not-held }
 reason-tips-whatever =
-    .headline = In the worst case { $motion }, and these tie-downs cannot keep it upright, however many there are.
+    .headline = The worst is { $motion }, and these tie-downs cannot keep it upright, however many there are.
     .caution = Not held: { $motion }. Straps over the top are not counted on here: to the sides their far leg goes slack, and lengthwise it depends on where they lie. Tie it high and outward, widen what it stands on, or lay it down.
 reason-not-held-as-known =
     .headline = What is known so far does not hold this load by the forces.
@@ -347,7 +347,7 @@ absent-stands-by-itself = it stands by itself
 
 ## The drawing
 
-figure = A load of { $load }, { $length } long, { $width } wide and { $height } high, from above and from the side. Part of each limit used: { $tie_downs }. Worst movement: { $worst }.
+figure = A load of { $load }, { $length } long, { $width } wide and { $height } high, from above and from the side. Part of each limit used: { $tie_downs }. Least in hand against { $worst }.
 figure-plan = From above
 figure-side = From the side
 figure-front = front →
