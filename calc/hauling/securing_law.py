@@ -13,7 +13,7 @@ import math
 from typing import Literal
 
 from calc.comparing import exceeds
-from calc.hauling.lashing_forces import FEWEST_OVER_THE_TOP
+from calc.hauling.lashing_forces import FEWEST_OVER_THE_TOP, Direction
 from calc.quantities import to_si
 from calc.tables import number, table
 
@@ -51,6 +51,12 @@ def share_asked() -> float:
 def hold_down_share() -> float:
     """Part of the weight with which a load that is not contained is held down [-] (393.102(b))."""
     return _figure("hold_down", "downward_share_of_weight")
+
+
+def working_load_share(direction: Direction) -> float:
+    """Part of the weight that may push a load in a direction without a working load limit being passed [-] (393.102(a)(2))."""
+    kind = direction if direction in ("forward", "rearward") else "sideways"
+    return _figure("working_load_limit", f"{kind}_share_of_weight")
 
 
 def heavy_kg() -> float:
@@ -103,4 +109,5 @@ __all__ = [
     "hold_down_share",
     "share_asked",
     "tie_downs_needed",
+    "working_load_share",
 ]

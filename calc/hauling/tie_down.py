@@ -2,15 +2,25 @@
 
 Two verdicts side by side, never merged: the law counts limits and pieces (calc.hauling.securing_law), the forces balance
 sliding and tipping in each direction (calc.hauling.lashing_forces). The worse of both is the verdict of the sheet. The law's
-count is blind to angle, friction and direction, so its pass alone is none. The forces are asked of the limit that is
-marked, WLL or LC: of a WLL this is stricter than 0.435 g forward by 393.102(a)(2).
+count is blind to angle, friction and direction, so its pass alone is none.
+
+What the law says. 49 CFR 393.102(a) asks forces: 0.8 forward, 0.5 rearward and to the sides of the breaking strength, and
+0.435, 0.5 and 0.25 of the working load limit. By 393.102(c)(3) it holds them to be met where the cargo is secured by 393.104 to
+393.136 (text). So the verdict of the law is that count, the number of tie-downs, marks, weakest part, edges and chocks;
+the forces of 393.102(a)(2) stand in the working and decide nothing. Canada counts the same (NSC Standard 10, reprints).
+In Europe the law asks the forces themselves (Directive 2014/47/EU, Annex III), so there the two sides ask the same.
+
+What the forces say. EN 12195-1 and the CTU Code: 0.8 forward, 0.5 rearward and to the sides, asked of the limit that is
+marked, WLL or LC. Of a WLL this is stricter than either part of 393.102(a), since a WLL is at most two thirds of an LC; it
+is not eased, because nobody knows by how much. In North America the load must also be held down with a fifth of its weight
+(393.102(b)), which the law again holds to be met by the count; the forces ask it all the same.
 """
 
 from __future__ import annotations
 
 import math
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import cached_property
 from typing import Literal
 
@@ -43,9 +53,10 @@ from calc.hauling.securing_law import (
     hold_down_share,
     share_asked,
     tie_downs_needed,
+    working_load_share,
 )
-from calc.hauling.tie_down_items import Load, TieDown, read_tie_downs, tie_down_inputs
-from calc.inputs import Bounds, ChoiceInput, Given, QuantityInput, RowsInput
+from calc.hauling.tie_down_items import LABELS, Load, TieDown, read_tie_downs, tie_down_inputs
+from calc.inputs import BadInput, Bounds, ChoiceInput, Given, QuantityInput, RowsInput
 from calc.lifting.condition import GOOD
 from calc.quantities import STANDARD_GRAVITY_M_PER_S2
 from calc.reasons import (
@@ -118,10 +129,12 @@ class Found:
     blocked: bool
     blocking_known: bool
     anchor_known: bool
+    anchor_label: str
     grip: Grip
     held: Held
     items: tuple[TieDown, ...]
     tie_downs_needed: int
+    elsewhere: tuple[tuple[str, Found | None], ...] = ()
 
     @property
     def weight_n(self) -> float:
@@ -137,6 +150,11 @@ class Found:
     def all_known(self) -> bool:
         """Whether each tie-down is either known or known to be out of use, so that a shortfall is one."""
         return all(item.forbidden or item.fully_known for item in self.items)
+
+    @property
+    def law_all_known(self) -> bool:
+        """The same for what the law counts: a limit that is no working load limit is not known to it."""
+        return all(item.forbidden or item.law_counts for item in self.items)
 
     # ---------------------------------------------------------------- the law
 
@@ -156,14 +174,14 @@ class Found:
         asked = self.law_asked_n
         if isinstance(asked, Absent):
             return asked
-        if not self.all_known:
+        if not self.law_all_known:
             return absent("not-all-known")
         return asked / self.law_counted_n if self.law_counted_n > 0.0 else absent("nothing-counts")
 
     @property
     def tie_downs_there(self) -> int:
-        """How many tie-downs count."""
-        return sum(item.number for item in self.items if item.fully_known)
+        """How many tie-downs count for the law."""
+        return sum(item.number for item in self.items if item.law_counts)
 
     # ---------------------------------------------------------------- the forces
 
@@ -273,6 +291,32 @@ class Found:
         """The verdict by the forces in words."""
         return message(f"side-{self.verdicts[1]}")
 
+    @property
+    def countries(self) -> tuple[Row, ...]:
+        """What the law says of the same load in each country, the one that was asked first."""
+        here = (self.country, self)
+        return tuple(_country_row(country, found) for country, found in (here, *self.elsewhere))
+
+
+def _country_row(country: str, found: Found | None) -> Row:
+    """A country's law: how many tie-downs it asks for and counts, and its verdict; not told where it refuses a row."""
+    cells: dict[str, Fact] = {"country": message(f"country-{country}")}
+    if found is None:
+        none = absent("not-read-there")
+        return Row(
+            cells | {"needed": none, "there": none, "asked": none, "counted": none, "verdict": none}, "fail"
+        )
+    asked = found.law_asked_n
+    in_sum = not isinstance(asked, Absent)
+    cells |= {
+        "needed": found.tie_downs_needed,
+        "there": found.tie_downs_there,
+        "asked": force(asked, "demand") if not isinstance(asked, Absent) else asked,
+        "counted": force(found.law_counted_n, "capacity") if in_sum else absent("no-sum-in-europe"),
+        "verdict": found.law_verdict,
+    }
+    return Row(cells, "pass" if found.verdicts[0] in _PASSES else "fail")
+
 
 def _row(one: Motions) -> Row:
     used = one.balance.used
@@ -300,7 +344,22 @@ def _more_straps(held: Held, direction: Direction, each_n: float) -> int:
 
 def find(given: Given) -> Found:
     """The counts and the forces; see WORKSHEET for inputs and results."""
-    weight_kg, country = given.si("load"), given.text("country")
+    country = given.text("country")
+    others = tuple((one, _found_or_none(given, one)) for one in COUNTRIES if one != country)
+    return replace(_found_in(given, country), elsewhere=others)
+
+
+def _found_or_none(given: Given, country: str) -> Found | None:
+    """The same in another country; None where what was typed cannot be read there."""
+    try:
+        return _found_in(given, country)
+    except BadInput:
+        return None
+
+
+def _found_in(given: Given, country: str) -> Found:
+    """The counts and the forces in a country."""
+    weight_kg = given.si("load")
     length_m, width_m, height_m = given.si("length"), given.si("width"), given.si("height")
     _check_edges(given, length_m, width_m)
     centre_m = _centre_height_m(given, height_m)
@@ -333,6 +392,7 @@ def find(given: Given) -> Found:
         blocked=blocked,
         blocking_known=given.has("blocking_holds"),
         anchor_known=given.has("anchor_limit"),
+        anchor_label=given.text("anchor_label"),
         grip=held_by,
         held=held,
         items=items,
@@ -389,6 +449,10 @@ def _parts(found: Found) -> tuple[Reason, ...]:
     reasons = [reason for item in found.items if (reason := _part(item)) is not None]
     if not found.anchor_known:
         reasons.append(unknown("anchor-not-known"))
+    elif not found.anchor_label:
+        reasons.append(unknown("anchor-label-not-said"))
+    elif found.anchor_label == "other":
+        reasons.append(unknown("anchor-label-of-no-use"))
     return tuple(reasons)
 
 
@@ -401,6 +465,10 @@ def _part(item: TieDown) -> Reason | None:
         return Reason("tie-down-without-limit", "unknown", facts, part=item.place)
     if item.lacks_tensioner:
         return Reason("tie-down-without-tensioner", "unknown", facts, part=item.place)
+    if not item.label:
+        return Reason("label-not-said", "unknown", facts, part=item.place)
+    if item.label == "other":
+        return Reason("label-of-no-use", "unknown", facts, part=item.place)
     return None
 
 
@@ -425,12 +493,16 @@ def _load_itself(found: Found) -> tuple[Reason, ...]:
 def _law(found: Found) -> tuple[Reason, ...]:
     """What the law's count says."""
     facts: dict[str, Fact] = {"needed": found.tie_downs_needed, "there": found.tie_downs_there}
-    reasons: list[Reason] = []
+    reasons: list[Reason] = [
+        Reason("law-needs-wll", "unknown", {"part": item.name}, part=item.place)
+        for item in found.items
+        if item.fully_known and not item.law_counts
+    ]
     if found.tie_downs_there < found.tie_downs_needed:
-        reasons.append(over("too-few", **facts) if found.all_known else unknown("too-few-known", **facts))
+        reasons.append(over("too-few", **facts) if found.law_all_known else unknown("too-few-known", **facts))
     asked = found.law_asked_n
     if not isinstance(asked, Absent) and exceeds(asked, found.law_counted_n):
-        reasons.append(over("sum-short") if found.all_known else unknown("sum-short-as-known"))
+        reasons.append(over("sum-short") if found.law_all_known else unknown("sum-short-as-known"))
     return tuple(reasons) or (within("law-met"),)
 
 
@@ -502,6 +574,10 @@ def _notes(found: Found) -> tuple[Reason, ...]:
         reasons.append(note("short-takes-first", "warning"))
     if any(item.role == "same-side" for item in found.items):
         reasons.append(note("same-side-once"))
+    if found.country == "us":
+        reasons.append(note("law-holds-forces-met"))
+    if found.country == "europe" and any(item.label == "wll" for item in found.items if item.fully_known):
+        reasons.append(note("europe-marks-lc", "warning"))
     reasons += [note("limit-as-marked"), note("retighten", "mandatory"), note("marks-govern", "mandatory")]
     return tuple(reasons)
 
@@ -525,13 +601,15 @@ def work(found: Found) -> tuple[Step, ...]:
     """The lines of the working."""
     steps: list[Step] = []
     for item in found.items:
-        if item.fully_known:
+        if item.law_counts:
             counted = Number(item.counted_n / item.number / item.limit_n)
             facts: dict[str, Fact] = {"part": item.name, "number": item.number, "counted": counted}
             limit = force(item.limit_n, "capacity")
             steps.append(step("counted", limit=limit, sum=force(item.counted_n, "capacity"), **facts))
     if found.country != "europe":
         steps.append(step("law", asked_share=Number(share_asked())))
+    if found.country == "us":
+        steps += [_law_forces(found, one) for one in DIRECTIONS[:3]]
     for one in DIRECTIONS[:3]:
         balance = sliding(found.held, one)
         steps.append(
@@ -563,6 +641,18 @@ def work(found: Found) -> tuple[Step, ...]:
             )
         )
     return tuple(steps)
+
+
+def _law_forces(found: Found, direction: Direction) -> Step:
+    """What 393.102(a)(2) asks of the working load limits; it decides nothing, by 393.102(c)(3)."""
+    share_asked_for = working_load_share(direction)
+    return step(
+        "law-forces",
+        direction=direction,
+        share=Number(share_asked_for),
+        asked=force(share_asked_for * found.weight_n, "demand"),
+        held=force(sliding(found.held, direction).held, "capacity"),
+    )
 
 
 def shown(found: Found) -> Mapping[str, Fact]:
@@ -673,6 +763,7 @@ WORKSHEET = Worksheet(
             required=False,
             sense="capacity",
         ),
+        ChoiceInput("anchor_label", choices=LABELS, required=False),
         RowsInput("tie_downs", columns=tie_down_inputs(), bounds=Bounds(at_least=1, at_most=24)),
     ),
     results=(
@@ -686,6 +777,7 @@ WORKSHEET = Worksheet(
         Result("forces_used", "fraction", "demand"),
         Result("worst"),
         Result("directions", columns=("motion", "asked", "held", "used")),
+        Result("countries", columns=("country", "needed", "there", "asked", "counted", "verdict")),
         Result("shares", "fraction", "demand", of="shares"),
         Result("more_straps", sense="demand"),
         Result("blocking_needed", "force", "demand"),
@@ -713,11 +805,13 @@ WORKSHEET = Worksheet(
         "pair": "rubber-on-deck",
         "blocked": "no",
         "anchor_limit": "6,600 lb",
+        "anchor_label": "wll",
         "tie_downs": [
             {
                 "role": "direct",
                 "kind": "chain",
                 "condition": "marked-good",
+                "label": "wll",
                 "grade": "70",
                 "size": "3/8",
                 "tensioner_limit": "5,400 lb",
@@ -730,7 +824,7 @@ WORKSHEET = Worksheet(
         ],
     },
     citations=(
-        Citation("cfr-49-393", "393.102(a)(1), 393.104, 393.108(a)"),
+        Citation("cfr-49-393", "393.102(a) and (c), 393.104, 393.108(a)"),
         Citation("en-12195-1", "sliding and tipping"),
         Citation("ctu-code", "Annex 7"),
         Citation("gdv-kaps-road", "3.2 and 5.3"),

@@ -4,6 +4,13 @@ Question of the trade: what does this strap or chain count for, as it runs here?
 weakest part: its own, the tensioner's, the anchor's (49 CFR 393.108(a)). A tie-down counts only where all of them are
 known and its reader says that it is marked and good; the table of 393.108 stands for a grade mark on chain in the United
 States alone. The words stand in worksheets/tie-down.
+
+Which line of the label a number comes from is asked, because the same strap bears several. The law of the United States and
+of Canada counts working load limits (WLL). A lashing capacity (LC, EN 12195-2 and -3) is half of what breaks the assembly, a
+WLL a third of it for webbing (WSTDA-T1, read in a reprint) and a quarter for most chain, so an LC that were counted as a WLL
+would count up to twice too much: by that law it counts for nothing. The other way round a WLL that stands for an LC is
+counted too low, which the forces and Europe may do. A maximum securing load (MSL, at sea up to 80 % of what breaks a wire
+rope, CSS Code, Annex 13), a breaking strength, or a limit for lifting counts for nothing anywhere.
 """
 
 from __future__ import annotations
@@ -30,6 +37,9 @@ KINDS = ("web", "chain", "wire-rope", "other")
 CONDITIONS = (GOOD, "unmarked", "worn", "damaged", *ALTERED)
 FORBIDDEN = ("damaged", *ALTERED)
 """Conditions that take a tie-down out of use: no damaged or weakened part (393.104(b)), no knots, no mending."""
+LABELS = ("wll", "lc", "other")
+"""What the limits on the labels of a tie-down say they are: all WLL; one or more of them LC; anything else."""
+_COUNTED_LABELS = ("wll", "lc")
 _WITH_TENSIONER = ("chain", "wire-rope")
 """Kinds whose tensioner is a part of its own with its own mark."""
 
@@ -65,6 +75,7 @@ def tie_down_inputs() -> tuple[Input, ...]:
         ChoiceInput("role", choices=ROLES),
         ChoiceInput("kind", choices=KINDS),
         ChoiceInput("condition", choices=CONDITIONS, required=False),
+        ChoiceInput("label", choices=LABELS, required=False),
         QuantityInput("limit", dimension="force", bounds=limit, required=False, sense="capacity"),
         TextInput("grade", required=False, shown_when={"kind": ("chain",)}),
         TextInput("size", required=False, shown_when={"kind": ("chain",)}),
@@ -108,6 +119,7 @@ class TieDown:
     """One row: a tie-down, or several alike.
 
     own_n -- the limit of strap, chain or rope by its mark or the table [N]; None where it is not known
+    label -- what its own limit and its tensioner's say they are; anchor_label -- what the anchor's says it is
     limit_n -- of its weakest part [N]; nothing where it does not count
     """
 
@@ -115,6 +127,8 @@ class TieDown:
     role: str
     kind: str
     condition: str
+    label: str
+    country: str
     number: int
     ways: tuple[Way, ...]
     along_m: float
@@ -124,6 +138,7 @@ class TieDown:
     own_n: float | None
     tensioner_n: float | None
     anchor_n: float | None
+    anchor_label: str
     tension_n: float | None
     rating: Rating | None = None
 
@@ -150,7 +165,15 @@ class TieDown:
             and self.own_n is not None
             and self.anchor_n is not None
             and not self.lacks_tensioner
+            and self.label in _COUNTED_LABELS
+            and self.anchor_label in _COUNTED_LABELS
         )
+
+    @property
+    def law_counts(self) -> bool:
+        """Whether the law counts it: known, and outside Europe by working load limits alone."""
+        by_limits = self.country == "europe" or self.label == self.anchor_label == "wll"
+        return self.fully_known and by_limits
 
     @property
     def limit_n(self) -> float:
@@ -161,7 +184,7 @@ class TieDown:
     @property
     def counted_n(self) -> float:
         """What the law counts of all of this row [N]."""
-        return self.number * counted_share(self.role) * self.limit_n
+        return self.number * counted_share(self.role) * self.limit_n if self.law_counts else 0.0
 
     @property
     def counts(self) -> bool:
@@ -201,14 +224,22 @@ class TieDown:
 
 def read_tie_downs(given: Given, country: str, load: Load) -> tuple[TieDown, ...]:
     """The rows as read; refuses those that cannot be so, by their box."""
-    anchor_n = given.maybe("anchor_limit")
     rows = given.rows("tie_downs")
-    items = tuple(_read(row, place, country, load, anchor_n) for place, row in enumerate(rows))
+    anchor = _Anchor(given.maybe("anchor_limit"), given.text("anchor_label"))
+    items = tuple(_read(row, place, country, load, anchor) for place, row in enumerate(rows))
     _refuse_web_beside_chain(rows, items)
     return items
 
 
-def _read(row: Given, place: int, country: str, load: Load, anchor_n: float | None) -> TieDown:
+@dataclass(frozen=True)
+class _Anchor:
+    """The limit of the weakest anchor [N], if it is known, and what it says it is."""
+
+    limit_n: float | None
+    label: str
+
+
+def _read(row: Given, place: int, country: str, load: Load, anchor: _Anchor) -> TieDown:
     role, over = row.text("role"), row.text("role") == "over-top"
     own = _own_limit(row, country)
     _check_geometry(row, role, load)
@@ -221,6 +252,8 @@ def _read(row: Given, place: int, country: str, load: Load, anchor_n: float | No
         role=role,
         kind=row.text("kind"),
         condition=row.text("condition") or NOT_LOOKED_AT,
+        label=row.text("label"),
+        country=country,
         number=row.count("count") if over else len(ways),
         ways=ways,
         along_m=row.si("along") if role == "direct" else 0.0,
@@ -229,7 +262,8 @@ def _read(row: Given, place: int, country: str, load: Load, anchor_n: float | No
         fixed_at_most_m=load.height_m,
         own_n=own.limit_n,
         tensioner_n=row.maybe("tensioner_limit") if row.text("kind") in _WITH_TENSIONER else None,
-        anchor_n=anchor_n,
+        anchor_n=anchor.limit_n,
+        anchor_label=anchor.label,
         tension_n=tension_n,
         rating=own.rating,
     )
@@ -317,6 +351,7 @@ __all__ = [
     "CONDITIONS",
     "FORBIDDEN",
     "KINDS",
+    "LABELS",
     "PULLS",
     "Load",
     "TieDown",

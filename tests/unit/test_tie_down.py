@@ -9,7 +9,7 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from calc.answering import Refused, worksheet
+from calc.answering import Refused, answer, worksheet
 from calc.hauling.lashing_forces import DIRECTIONS, Held, OverTop, sliding, straps_needed, used_of_limits
 from calc.hauling.securing_law import by_length_and_weight, tie_downs_needed
 from calc.hauling.tie_down_items import CONDITIONS, FORBIDDEN, PULLS
@@ -23,18 +23,18 @@ Raw = dict[str, Any]
 SHEET = worksheet("tie-down")
 MACHINE: Raw = dict(SHEET.example)
 STRAP: Raw = {
-    "role": "over-top", "kind": "web", "condition": GOOD, "limit": "2500 daN", "tension": "350 daN", "count": "4",
+    "role": "over-top", "kind": "web", "condition": GOOD, "label": "wll", "limit": "2500 daN", "tension": "350 daN", "count": "4",
     "across": "10 cm", "down": "100 cm",
 }  # fmt: skip
 GEARBOX: Raw = {
     "country": "europe", "commodity": "general", "load": "1.2 t", "length": "1.2 m", "width": "0.8 m", "height": "1 m",
     "centre_height": "0.45 m", "edge_along": "0.6 m", "edge_across": "0.4 m", "deck": "swept-dry",
-    "pair": "sawn-wood-on-plywood", "blocked": "no", "edges": "protected", "anchor_limit": "2000 daN", "tie_downs": [STRAP],
+    "pair": "sawn-wood-on-plywood", "blocked": "no", "edges": "protected", "anchor_limit": "2000 daN", "anchor_label": "wll", "tie_downs": [STRAP],
 }  # fmt: skip
 LOOPS: Raw = GEARBOX | {
     "country": "canada", "edges": "rounded", "blocked": "yes", "blocking_holds": "10 kN",
     "tie_downs": [
-        {"role": "same-side", "kind": "web", "condition": GOOD, "limit": "10 kN", "pulls": "both-sides", "across": "0.4 m",
+        {"role": "same-side", "kind": "web", "condition": GOOD, "label": "wll", "limit": "10 kN", "pulls": "both-sides", "across": "0.4 m",
          "down": "0.8 m"},
         STRAP,
     ],
@@ -84,7 +84,7 @@ def test_a_machine_on_four_chains_by_hand() -> None:
     assert found.results["law_counted"] == pytest.approx(10_800 * LBF)
     assert found.results["law_share"] == pytest.approx(4500 / 10_800)
     assert (found.results["tie_downs_needed"], found.results["tie_downs_there"]) == (3, 4)
-    forward = found.steps[3]
+    forward = found.steps[6]
     direct_n, weighed_n = 2 * 5400 * (40 + 0.225 * 30) / 52.5 * LBF, 2025 * LBF
     assert "42.78 kN" in forward.numbers
     assert direct_n == pytest.approx(42.78e3, rel=1e-4)
@@ -486,3 +486,86 @@ def test_no_share_is_over_the_whole_while_sliding_is_held(pounds: float, frictio
     found = run(MACHINE, load=f"{pounds} lb", pair=friction)
     if "slides" not in codes(found):
         assert max(found.results["shares"]) <= 1.0 + 1e-9
+
+
+# ------------------------------------------------------------------------------------------ which line of the label
+
+
+def test_a_lashing_capacity_is_no_working_load_limit_for_the_law() -> None:
+    """Typed as LC, a strap counts for the forces and for nothing by the law of the United States and Canada."""
+    for country in ("us", "canada"):
+        found = run(PIPE, country=country, tie_downs=rows(PIPE, label="lc"))
+        assert sides(found) == ("cannot be told", "within")
+        assert found.results["law_counted"] == 0.0
+        assert found.results["law_share"] is None
+        assert {"law-needs-wll", "too-few-known", "sum-short-as-known"} <= set(codes(found))
+        assert found.verdict == "unknown"
+    assert sides(run(GEARBOX, tie_downs=rows(GEARBOX, label="lc"))) == ("within", "within")
+
+
+def test_an_anchor_in_another_measure_counts_for_nothing_by_the_law() -> None:
+    found = run(PIPE, anchor_label="lc")
+    assert sides(found) == ("cannot be told", "within")
+    assert "law-needs-wll" in codes(found)
+
+
+@pytest.mark.parametrize(("label", "code"), [(None, "label-not-said"), ("other", "label-of-no-use")])
+def test_a_limit_of_no_known_kind_counts_nowhere(label: str | None, code: str) -> None:
+    for base in (GEARBOX, PIPE, MACHINE):
+        found = run(base, tie_downs=rows(base, label=label))
+        assert code in codes(found)
+        assert found.verdict == "unknown"
+        assert found.results["forces_used"] is None
+        anchored = run(base, anchor_label=label)
+        assert f"anchor-{code}" in codes(anchored)
+        assert anchored.results["tie_downs_there"] == 0
+
+
+def test_europe_says_that_its_labels_give_lc() -> None:
+    assert "europe-marks-lc" in codes(run(GEARBOX))
+    assert "europe-marks-lc" not in codes(run(GEARBOX, tie_downs=rows(GEARBOX, label="lc")))
+
+
+# ------------------------------------------------------------------------------------------ the countries side by side
+
+
+def countries(base: Raw, **more: Any) -> list[str]:
+    """The rows of the countries as they are told."""
+    return [str(row) for row in answer("tie-down", {**base, **more}, "si")["results"]["countries"]["items"]]
+
+
+def test_the_countries_stand_beside_each_other() -> None:
+    """A 4 m pipe under four straps counts everywhere. A chain known by its grade alone counts in the United States, whose
+    table does not hold elsewhere: nothing counts there.
+    """
+    assert [row.split(":")[0] for row in countries(PIPE)] == ["United States", "Canada", "Europe"]
+    assert all("counts 4" in row for row in countries(PIPE))
+    machine = countries(MACHINE)
+    assert "within" in machine[0]
+    assert all("cannot be told" in row and "counts 0" in row for row in machine[1:])
+    assert run(MACHINE).verdict == "ok"
+
+
+def test_what_cannot_be_read_elsewhere_is_told_there_alone() -> None:
+    """A mark that contradicts the table of the United States is refused there, and read in Canada by itself."""
+    marked = rows(MACHINE, limit="9000 lb")
+    assert run(MACHINE, country="canada", tie_downs=marked).verdict == "ok"
+    told = countries(MACHINE, country="canada", tie_downs=marked)
+    assert any(row.startswith("United States") and "cannot be read there" in row for row in told)
+    assert "law's table" in refused(MACHINE, tie_downs=marked)["tie_downs[0].limit"]
+
+
+# ------------------------------------------------------------------------------------------ 393.102: forces that the law asks
+
+
+def test_the_law_s_own_forces_stand_in_the_working_and_decide_nothing() -> None:
+    """49 CFR 393.102(a)(2): 0.435 forward, 0.5 rearward, 0.25 to the sides of the weight within the working load limit;
+    393.102(c)(3) holds that to be met by 393.104 to 393.136. A load that the forces do not hold still passes the count.
+    """
+    own = [line for line in run(MACHINE).steps if "393.102(a)(2)" in line.label]
+    assert [line.numbers.split(" ×")[0] for line in own] == ["0.435", "0.500", "0.250"]
+    assert "3,920 lb" in own[0].numbers
+    assert not [line for line in run(MACHINE, country="canada").steps if "393.102" in line.label]
+    slides = run(GEARBOX, country="us", deck="icy", tie_downs=rows(GEARBOX, count="2"))
+    assert sides(slides)[0] == "within"
+    assert "law-holds-forces-met" in codes(slides)

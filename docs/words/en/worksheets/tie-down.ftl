@@ -47,6 +47,11 @@ option-edges-protected = Edge protectors under each
 option-edges-bare = Bare edges
 input-anchor_limit = Limit of the weakest anchor used
     .help = From the plate or the book of truck or trailer. A ring that somebody welded on has none.
+input-anchor_label = What the anchor’s plate says that limit is
+    .help = Left open, the anchor counts for nothing.
+option-anchor_label-wll = WLL, a working load limit
+option-anchor_label-lc = LC, or a tie-down force in daN or kN
+option-anchor_label-other = A lifting limit, a breaking strength, or it does not say
 input-tie_downs = Tie-downs
     .help = A row for each kind. Chains that run alike to two or four corners stand in one row.
     .row = Tie-down
@@ -70,6 +75,11 @@ option-tie_downs-condition-welded = Welded on
 option-tie_downs-condition-heated = Heated
 option-tie_downs-condition-bent = Bent, twisted or stretched
 option-tie_downs-condition-home-made = Home-made or mended
+input-tie_downs-label = What its limits say they are
+    .help = Look at strap or chain and at its binder. An LC is up to twice the WLL of the same part.
+option-tie_downs-label-wll = WLL on every part
+option-tie_downs-label-lc = LC on one part or more
+option-tie_downs-label-other = MSL, breaking strength, a lifting limit, or it does not say
 input-tie_downs-limit = Limit on its label or mark
     .help = In North America the WLL, in Europe the LC. Write the unit: lb, kg, daN or kN.
 input-tie_downs-grade = Grade on the links
@@ -121,6 +131,20 @@ row-directions = { $motion }: { $asked } asked, { $held } held; { $state ->
         [fail] does not hold
        *[pass] holds
     }
+result-countries = The law in each country
+column-countries-country = Country
+column-countries-needed = Asks for
+column-countries-there = Counts
+column-countries-asked = Limits asked
+column-countries-counted = Limits counted
+column-countries-verdict = By its law
+row-countries = { $country }: { $needed ->
+        [absent] { absent-not-read-there }
+       *[other] by its law { $verdict }; it asks for { $needed } and counts { $there }
+    }
+country-us = United States
+country-canada = Canada
+country-europe = Europe
 result-shares = Part of each limit used
 result-more_straps = More straps over the top against sliding
 result-blocking_needed = Blocking in front would have to hold
@@ -196,6 +220,18 @@ reason-tie-down-without-limit =
 reason-tie-down-without-tensioner =
     .headline = The limit of the binder or tensioner of { $part } is not known. Read it from its mark.
     .caution = A tie-down holds what its weakest part holds. Give the limit on the binder of { $part }.
+reason-label-not-said =
+    .headline = Say which line of the label the limit of { $part } comes from.
+    .caution = One label bears several numbers. WLL, LC, STF and breaking strength of one strap differ up to tenfold. Until you say which it is, { $part } counts for nothing.
+reason-label-of-no-use =
+    .headline = The limit of { $part } is not one for the road: give its WLL or LC.
+    .caution = An MSL is for ships, a breaking strength is no limit, and a lifting limit is not made for tying down. { $part } counts for nothing until its WLL or LC is known.
+reason-anchor-label-not-said =
+    .headline = Say which kind of limit the anchor’s plate gives.
+    .caution = Until you say whether the plate of the anchor gives a WLL or an LC, no tie-down on it counts.
+reason-anchor-label-of-no-use =
+    .headline = The limit of the anchors is not one for tying down, so nothing counts on them.
+    .caution = A lifting mark or a breaking strength on an anchor does not say what it holds as a tie-down anchor. Read the book of truck or trailer.
 reason-anchor-not-known =
     .headline = The limit of the anchors is not known. Read it from the plate or the book of truck or trailer.
     .caution = A tie-down holds what its weakest part holds, its anchor too. A ring that somebody welded on has no limit, and the law bars such a weld on the frame of a commercial truck.
@@ -220,6 +256,9 @@ reason-coil-pattern =
 
 ## What the law counts
 
+reason-law-needs-wll =
+    .headline = The law here counts working load limits, and { $part } or its anchor bears an LC.
+    .caution = An LC is half of what breaks the part, a WLL a quarter to a third. The law’s count leaves { $part } out until you give the WLL of strap or chain, binder and anchor.
 reason-too-few =
     .headline = The law asks for { $needed } tie-downs at least; { $there } count here.
     .caution = There are too few tie-downs for the law: { $there } of { $needed }.
@@ -283,6 +322,10 @@ reason-short-takes-first =
     .caution = Tie-downs of unlike length or angle do not share alike: the one that is short and in line with the movement takes the force first. The shares above count that.
 reason-same-side-once =
     .caution = A tie-down that comes back to the same side counts once here. One country counts it twice, another once; the stricter stands.
+reason-law-holds-forces-met =
+    .caution = US law asks forces too (393.102(a)), and holds them to be met where the load is tied down by its count (393.102(c)(3)). So its count decides the law’s side. The forces here are those of EN 12195-1, which ask more.
+reason-europe-marks-lc =
+    .caution = A European label gives the LC. A WLL is counted as it is written, which is too low rather than too high; at the roadside the label itself may be found wanting.
 reason-limit-as-marked =
     .caution = The forces are asked of the limit that is marked, WLL or LC. LC is about half of what breaks it, WLL a quarter to a third: never compare the bare numbers.
 reason-retighten =
@@ -319,6 +362,14 @@ step-law = What the law asks
     .formula = { $asked_share } × weight, against what is counted
     .numbers = { $asked_share } × { OWN($load) } = { $law_asked }; counted { $law_counted }
     .result = { $law_share }
+step-law-forces = What 49 CFR 393.102(a)(2) asks of working load limits, { $direction ->
+        [forward] forward
+        [rearward] rearward
+       *[left] to the sides
+    }; met by the count, so it decides nothing
+    .formula = share of the weight, against what is held
+    .numbers = { $share } × { OWN($load) } = { $asked }
+    .result = { $held } held
 step-slides = Sliding { $direction ->
         [forward] forward
         [rearward] rearward
@@ -339,6 +390,7 @@ step-tips = Tipping { $direction ->
 
 absent-no-sum-in-europe = no sum in Europe: the law asks the forces
 absent-not-all-known = not all is known
+absent-not-read-there = cannot be read there
 absent-nothing-counts = nothing counts
 absent-nothing-holds = nothing holds it
 absent-no-straps = no strap over the top with a known tension
