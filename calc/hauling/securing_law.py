@@ -26,10 +26,6 @@ ROLES = ("over-top", "direct", "same-side")
 """Over the load to the other side; from the truck to the load; round the load and back to the same side."""
 _COUNTS_AS = {"over-top": "other_side", "direct": "direct", "same-side": "same_side"}
 
-COIL_KG = to_si(5000.0, "lb", "weight")
-"""From this weight the coil rules of 393.120 hold (393.120(a), text) [kg]."""
-VEHICLE_TIE_DOWNS = 2
-"""Tie-downs at least on a car, light truck or van (393.128(b)(1), text)."""
 _SLACK = 1e-9
 
 
@@ -57,6 +53,11 @@ def working_load_share(direction: Direction) -> float:
     """Part of the weight that may push a load in a direction without a working load limit being passed [-] (393.102(a)(2))."""
     kind = direction if direction in ("forward", "rearward") else "sideways"
     return _figure("working_load_limit", f"{kind}_share_of_weight")
+
+
+def coil_kg() -> float:
+    """From this weight a coil of metal is held by the pattern of 393.120 [kg]."""
+    return to_si(_figure("coil", "weight_at_least", "lb"), "lb", "weight")
 
 
 def heavy_kg() -> float:
@@ -93,17 +94,17 @@ def tie_downs_needed(
     if commodity in ("machine", "vehicle") and not exceeds(heavy_kg(), weight_kg):
         return max(needed, round(_figure("heavy_equipment", "tie_downs")))
     if commodity == "vehicle":
-        return max(needed, VEHICLE_TIE_DOWNS)
+        return max(needed, round(_figure("light_vehicle", "tie_downs")))
     return needed
 
 
 __all__ = [
-    "COIL_KG",
     "COMMODITIES",
     "COUNTRIES",
     "ROLES",
     "ROLLING",
     "by_length_and_weight",
+    "coil_kg",
     "counted_share",
     "heavy_kg",
     "hold_down_share",

@@ -46,10 +46,10 @@ from calc.hauling.lashing_forces import (
     used_of_limits,
 )
 from calc.hauling.securing_law import (
-    COIL_KG,
     COMMODITIES,
     COUNTRIES,
     ROLLING,
+    coil_kg,
     hold_down_share,
     share_asked,
     tie_downs_needed,
@@ -485,7 +485,7 @@ def _load_itself(found: Found) -> tuple[Reason, ...]:
             reasons.append(unknown("edges-not-said"))
         elif found.edges == "bare":
             reasons.append(stop("bare-edges"))
-    if found.commodity == "coil" and not exceeds(COIL_KG, found.weight_kg):
+    if found.commodity == "coil" and not exceeds(coil_kg(), found.weight_kg):
         reasons.append(unknown("coil-pattern"))
     return tuple(reasons)
 

@@ -24,6 +24,7 @@ PLACE_OF = {
     "asme-b30-9": "us-standard",
     "bg-bau-ubt3074": "germany",
     "california-t8": "us-california",
+    "cfr-49-396": "us-federal",
     "loler-1998": "uk",
     "michigan-r408": "us-michigan",
     "ontario-851": "canada-ontario",
@@ -31,6 +32,7 @@ PLACE_OF = {
     "osha-1910-184": "us-federal",
     "osha-1926-251": "us-federal",
     "trbs-1201": "germany",
+    "vdi-2700-3-1": "germany",
     "wac-296-155": "us-washington",
     "wac-296-24": "us-washington",
 }
@@ -41,6 +43,7 @@ GEAR_OF = {
     "asme-b30-9": {"web_sling"},
     "bg-bau-ubt3074": {"chain_sling"},
     "california-t8": {"chain_sling"},
+    "cfr-49-396": {"vehicle_anchor"},
     "loler-1998": {"chain_sling", "wire_rope_sling", "web_sling", "rigging_hardware", "crane_hook"},
     "michigan-r408": {"chain_sling"},
     "ontario-851": {"chain_sling", "wire_rope_sling", "web_sling", "rigging_hardware", "crane_hook"},
@@ -48,6 +51,7 @@ GEAR_OF = {
     "osha-1910-184": {"chain_sling"},
     "osha-1926-251": {"chain_sling"},
     "trbs-1201": {"chain_sling", "wire_rope_sling", "web_sling"},
+    "vdi-2700-3-1": {"tie_down_strap", "tie_down_chain"},
     "wac-296-155": {"web_sling", "rigging_hardware"},
     "wac-296-24": {"chain_sling", "wire_rope_sling"},
 }

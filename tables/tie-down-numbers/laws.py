@@ -28,6 +28,9 @@ PARAGRAPHS = {
     "393.110(b)(2)(ii)": ("medium", {"tie_downs", "length_at_most"}),
     "393.110(b)(3)": ("long", {"tie_downs_for_first", "one_more_per"}),
     "393.110(c)": ("blocked", {"one_per"}),
+    "393.120(a)": ("coil", {"weight_at_least"}),
+    "393.128(a)": ("light_vehicle", {"weight_at_most"}),
+    "393.128(b)(1)": ("light_vehicle", {"tie_downs"}),
     "393.130(a)": ("heavy_equipment", {"weight_at_least"}),
     "393.130(c)(1)": ("heavy_equipment", {"tie_downs"}),
 }

@@ -1,6 +1,6 @@
 # Words of the table inspection-intervals. A key that is not here is looked for in common.ftl.
 
-question = How often must lifting gear be inspected?
+question = How often must lifting and tie-down gear be inspected?
 description = Longest time between two full inspections, by kind of gear, place and service.
 
 ## Read before you use it
@@ -14,6 +14,8 @@ note-heavy-use = In heavy use.
 note-where-adopted = A standard: it binds where a law or a contract takes it up.
 note-monthly-to-quarterly = Monthly to quarterly; the longest stands here.
 note-round-slings = For round slings in construction.
+note-law-names-trips-only = The laws that were read ask for a look at each trip, and name no longer interval for this gear.
+note-with-the-vehicle = The yearly inspection of the vehicle, of which the anchor is a part.
 note-daily-look-besides = With a written certification each month; a look each day besides.
 
 ## Cautions; table.toml says of which kind each is
@@ -24,7 +26,7 @@ caution-ask-your-regulator = These are short readings of laws and standards on a
 ## Columns
 
 column-item = Gear
-    .help = Kind of lifting gear.
+    .help = Kind of gear.
 column-place = Place
     .help = Where the rule holds.
 column-service = Service
@@ -53,3 +55,6 @@ word-service-lifts_1_to_5 = 1 to 5 lifts a week
 word-service-lifts_6_to_25 = 6 to 25 lifts a week
 word-service-lifts_26_to_200 = 26 to 200 lifts a week
 word-service-lifts_over_200 = Over 200 lifts a week
+word-item-tie_down_strap = Tie-down strap
+word-item-tie_down_chain = Tie-down chain and binder
+word-item-vehicle_anchor = Anchor on truck or trailer

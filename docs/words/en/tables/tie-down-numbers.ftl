@@ -47,3 +47,5 @@ word-item-medium = Load over 5 ft, up to 10 ft
 word-item-long = Load over 10 ft
 word-item-blocked = Load blocked in front
 word-item-heavy_equipment = Machines
+word-item-coil = Metal coils
+word-item-light_vehicle = Cars, light trucks, vans

@@ -5,7 +5,8 @@ description = The rules of United States federal law for tie-downs, in plain wor
 
 ## Read before you use it
 
-note-state-rules-other-countries = State rules and other countries differ.
+note-state-rules-other-countries = State rules differ. Canada and Europe stand in a table of their own.
+note-plate-and-pipe-general = Plate, bar and small pipe have no section of their own: the general rules hold, and round pieces are chocked. Machines without wheels follow the general rules too.
 
 ## Words of the columns
 
@@ -52,3 +53,27 @@ word-rule-booms = Booms
 word-rule-articulated = Articulated
 word-rule-four = Four
 word-rule-where = Where
+word-item-front_end = Front end structure
+word-item-bundle = Bundles
+word-item-coil = Metal coils
+word-item-light_vehicle = Cars, light trucks, vans
+word-item-driver = The driver
+word-rule-equivalent = What counts as met
+word-rule-dunnage = Dunnage and chocks
+word-rule-no-weld-on-frame = No weld on the frame
+word-rule-commodity-first = Kinds of cargo first
+word-rule-height = Height
+word-rule-wide-enough = Width
+word-rule-strength-low = Strength, lower than 6 ft
+word-rule-strength-high = Strength, 6 ft or higher
+word-rule-one-tier = One tier
+word-rule-eye-up = Eye up
+word-rule-eye-crosswise = Eye crosswise
+word-rule-no-cross = Never crossed
+word-rule-eye-lengthwise = Eye lengthwise
+word-rule-two = Two at least
+word-rule-mounting-points = Mounting points
+word-rule-wheel-straps = Straps on wheels
+word-rule-before = Before driving
+word-rule-first-check = First check
+word-rule-then-every = Then again
