@@ -28,7 +28,7 @@ PENDING = (Path(__file__).resolve().parent / "pending.txt").read_text(encoding="
 
 OF_A_PART = (
     "load-path", "pull-trial", "what-is-it", "hook-check", "chain-check", "shackle-check", "sling-check", "sling-legs", "hitch",
-    "hanging-load", "hot-work-derate", "tie-down",
+    "hanging-load", "hot-work-derate", "tie-down", "strap-check", "binder-check",
 )  # fmt: skip
 """Worksheets that answer for a part whose mark and condition decide."""
 OF_A_CHAIN = (
@@ -43,7 +43,7 @@ ASKED_AS = {
     "home-made": ("homemade_links", "home_made", "altered"),
 }
 """Questions answered with yes or no that ask for an alteration, on worksheets that do not ask the condition; the nearest."""
-MARK_ASKED_AS = ("marks_readable", "tag_readable")
+MARK_ASKED_AS = ("marks_readable", "tag_readable", "label_readable", "binder_marked")
 
 
 def pairs(law: str, sheets: tuple[str, ...], cases: tuple[str, ...]) -> list[tuple[str, str]]:
