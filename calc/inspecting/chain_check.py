@@ -15,7 +15,14 @@ from dataclasses import dataclass
 from calc.declaration import Citation, Figure, Result, Worksheet
 from calc.figures.inspection import LinkShape, link_figure
 from calc.inputs import Bounds, ChoiceInput, CountInput, Given, QuantityInput, TextInput
-from calc.inspecting.chain_marks import THICKEST_OVER_NOMINAL, ChainSize, chain_sizes, may_lift, size_named
+from calc.inspecting.chain_marks import (
+    LONGEST_SHORT_LINK_OVER_WIRE,
+    THICKEST_OVER_NOMINAL,
+    ChainSize,
+    chain_sizes,
+    may_lift,
+    size_named,
+)
 from calc.inspecting.chain_ratings import lifting_ratings, tie_down_ratings
 from calc.inspecting.inspection import (
     CRITERIA_RESULT,
@@ -62,8 +69,8 @@ kind, with the codes of the list `damage` that belong to it."""
 DAMAGE = tuple(code for codes in QUESTIONS.values() for code in codes)
 _NO_DAMAGE = "none"
 SHORTEST_PITCH, LONGEST_PITCH = 2.5, 4.5
-"""Inside length of a link over its wire [-] beyond which a count of links must be wrong (short link is 3, coil chain
-about 3.7; from memory)."""
+"""Inside length of a link over its wire [-] beyond which a count of links must be wrong (coil chain is about 3.7; from
+memory). Chain that is made to lift is held to the length at which what-is-it no longer takes it for such a chain."""
 UNMARKED = "unmarked"
 _EUROPEAN_4 = "M"
 """How European grade 4 is offered: by its letter, for the number 4 is stamped on grade 43 as well."""
@@ -118,6 +125,11 @@ def _size(given: Given) -> ChainSize:
     return size
 
 
+def _grade(given: Given) -> str:
+    """The grade as the tables have it."""
+    return "4" if given.text("grade") == _EUROPEAN_4 else given.text("grade")
+
+
 def _thickness(given: Given) -> float | None:
     """The thinnest reading of the wire [m]."""
     now, size = given.maybe("thickness_now"), _size(given)
@@ -129,7 +141,8 @@ def _thickness(given: Given) -> float | None:
 def _stretch(given: Given) -> float | None:
     """Growth of the reach [-]."""
     pitch = _pitch_m(given)
-    if pitch is not None and not SHORTEST_PITCH <= pitch / nominal_m(_size(given)) <= LONGEST_PITCH:
+    longest = LONGEST_SHORT_LINK_OVER_WIRE if may_lift(_grade(given)) else LONGEST_PITCH
+    if pitch is not None and not SHORTEST_PITCH <= pitch / nominal_m(_size(given)) <= longest:
         raise given.refuse("links", "links-do-not-go-with-length")
     return grown(given, "reach_new", "reach_now")
 
@@ -197,8 +210,7 @@ _NO_USE = ("no-lifting-use", "no-lifting-use-unmarked")
 
 def find(given: Given) -> Found:
     """Look the chain over; see WORKSHEET for inputs and results."""
-    size, use = _size(given), given.text("use")
-    grade = "4" if given.text("grade") == _EUROPEAN_4 else given.text("grade")
+    size, use, grade = _size(given), given.text("use"), _grade(given)
     now, stretch, pitch = _thickness(given), _stretch(given), _pitch_m(given)
     rating = _rating(grade, use, size)
     against = None

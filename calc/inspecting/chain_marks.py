@@ -19,9 +19,10 @@ THICKEST_OVER_NOMINAL = 1.08
 """Wire runs over its nominal size by up to this ratio [-]: 7/16 in transport chain is made of 11.9 mm wire, 7 percent
 over 11.1 mm. From memory of ASTM A413; held by the grade relation of that size (tests/published)."""
 
-THINNEST_OVER_NOMINAL = 0.75
-"""A wire thinner than this ratio [-] of a size is not taken for that size: a quarter worn away is the loosest limit
-that any source prints (NAVEDTRA 14251, chapter 6)."""
+THINNEST_OVER_NOMINAL = 0.69
+"""A wire thinner than this ratio [-] of a size is not taken for that size. It is low enough that wire of any size that is
+itself not worn out may still be the next larger one, worn: 3/8 in at its limit of 9 mm is 0.71 of 1/2 in. (The loosest limit
+that any source prints is a quarter worn away, NAVEDTRA 14251, chapter 6.)"""
 
 SHORTEST_PITCH_OVER_WIRE = 2.7
 """Inside length of a link over its wire [-]: short-link chain is made at 3 wire diameters (EN 818-2, from memory);

@@ -89,10 +89,15 @@ def recorded(given: Given, items: Sequence[str]) -> Recorded:
         due=due,
         overdue=due is not None and due < inputs.today(),
         qualified=given.text("service") == "special",
-        lacking=tuple(name.replace("_", "-") for name in _WRITTEN if not given.has(name)),
+        lacking=tuple(name.replace("_", "-") for name in _WRITTEN if not _written(given, name)),
         assumed=not (given.has("place") and given.has("service")),
         rests_on=rests_on,
     )
+
+
+def _written(given: Given, name: str) -> bool:
+    """Whether something was written that can name a part, a day or a person: a mark of doubt names nothing."""
+    return any(letter.isalnum() for letter in given.text(name))
 
 
 def _day(given: Given) -> datetime.date | None:

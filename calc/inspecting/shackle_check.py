@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from calc.comparing import exceeds
 from calc.declaration import Citation, Figure, Result, Worksheet
 from calc.figures.inspection import ShackleShape, shackle_figure
 from calc.inputs import Bounds, ChoiceInput, Given, QuantityInput
@@ -37,11 +38,15 @@ from calc.inspecting.inspection import (
 )
 from calc.inspecting.measuring import MEASURING_SLACK, growth, lost
 from calc.inspecting.record import HARDWARE
+from calc.quantities import plain_number, to_si
 from calc.reasons import Reason, stop
-from calc.words.facts import Absent, absent, message
+from calc.tables import table, value_si
+from calc.words.facts import Absent, Quantity, absent, message
 from calc.words.writer import Writer
 
 _HARDWARE = ("rigging_hardware", "any-of")
+_THICKER = 1.1
+"""A bow measures up to this ratio [-] of its nominal size (our own mark, no source)."""
 _ROUND_PIN = ("round_pin", "outside-standard", "shackle-rules")
 
 
@@ -113,6 +118,7 @@ class Found:
 
 def find(given: Given) -> Found:
     """Look the shackle over; see WORKSHEET for inputs and results."""
+    _hold_together(given)
     against = message("no-lifting-with-round-pin") if _is_round(given) else None
     inspected = inspect("shackle", HARDWARE, CRITERIA, given, against)
 
@@ -129,6 +135,36 @@ def find(given: Given) -> Found:
         pin_limit_m=read(_least_m(given, "pin")),
         rating_if_sound_kg=rating_if_sound(inspected, given.maybe("rating"), "no-mark-given"),
     )
+
+
+def _hold_together(given: Given) -> None:
+    """Refuse what no shackle is: a pin thinner than the bow, and a mark over the highest printed for such a bow."""
+    body, pin, rating = (given.maybe(name) for name in ("body_new", "pin_new", "rating"))
+    if body is None:
+        return
+    if pin is not None and pin < body * (1 - MEASURING_SLACK):
+        raise given.refuse("pin_new", "pin-new-thinner-than-bow")
+    highest = highest_printed_kg(body)
+    if rating is not None and highest is not None and exceeds(rating, highest):
+        raise given.refuse("rating", "over-every-table", highest=_tons(highest))
+
+
+def _tons(mass_kg: float) -> Quantity:
+    return Quantity(mass_kg, "weight", units=("short_ton", "t"))
+
+
+def highest_printed_kg(body_m: float) -> float | None:
+    """The highest rating [kg] that is printed for a bow this thick, of any grade; None for one thicker than all.
+
+    >>> round(highest_printed_kg(0.0191))
+    6350
+    """
+    rows = table("shackles").where(quantity="working_load_limit")
+    thick = [row for row in rows if to_si(plain_number(row["size_in"]), "in", "length") * _THICKER >= body_m]
+    if not thick:
+        return None
+    least = min(plain_number(row["size_in"]) for row in thick)
+    return max(value_si(row, "weight") for row in thick if plain_number(row["size_in"]) == least)
 
 
 def _least_m(given: Given, part: str) -> float | None:

@@ -10,6 +10,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from dataclasses import dataclass
 
+from calc.comparing import exceeds
 from calc.declaration import Citation, Figure, Result, Worksheet
 from calc.figures.inspection import rope_figure, web_figure
 from calc.inputs import Bounds, ChoiceInput, CountInput, Given, QuantityInput
@@ -41,10 +42,11 @@ from calc.inspecting.inspection import (
     yes_is_bad,
 )
 from calc.inspecting.measuring import lost
-from calc.quantities import from_si, plain_number
+from calc.quantities import from_si, plain_number, to_si
 from calc.reasons import Reason, note
-from calc.tables import table
-from calc.words.facts import Absent, Message, absent, message
+from calc.tables import Row as Claim
+from calc.tables import table, value_si
+from calc.words.facts import Absent, Message, absent, message, weight
 from calc.words.writer import Writer
 
 WIRE, WEB = ("wire-rope",), ("web",)
@@ -52,13 +54,15 @@ _GEAR = {"wire-rope": "wire_rope_sling", "web": "web_sling"}
 _ROPE_SWELLS_BY = 0.08
 """A new rope runs over its nominal size by up to this share [-]."""
 _DIAMETER_ROWS = (
-    ("5/16", "rope_to_5_16_in"),
-    ("1/2", "rope_3_8_to_1_2_in"),
-    ("3/4", "rope_9_16_to_3_4_in"),
-    ("1-1/8", "rope_7_8_to_1_1_8_in"),
-    ("1-1/2", "rope_1_1_4_to_1_1_2_in"),
+    ("rope_to_5_16_in", "3/8"),
+    ("rope_3_8_to_1_2_in", "9/16"),
+    ("rope_9_16_to_3_4_in", "7/8"),
+    ("rope_7_8_to_1_1_8_in", "1-1/4"),
 )
-"""The largest rope [in] of each row of lost diameter."""
+"""Each row of lost diameter, and the rope [in] from which the next one holds: a rope between two rows, as a metric one is,
+takes the stricter."""
+_LARGEST_ROPES = "rope_1_1_4_to_1_1_2_in"
+"""The row of the largest ropes; one that is larger still takes it too, which is stricter than none."""
 _HEAT_ROWS = {
     ("wire-rope", "fibre"): "wire_rope_sling_fibre_core",
     ("wire-rope", "steel"): "wire_rope_sling_steel_core",
@@ -82,6 +86,9 @@ def _counted(name: str) -> Callable[[Given], float | None]:
     return lambda given: given.maybe(name)
 
 
+_IN_A_LAY = ("broken_in_lay", "broken_in_strand")
+
+
 def _in_strand(given: Given) -> float | None:
     """Broken wires in the worst strand, of those in the lay."""
     lay, strand = given.maybe("broken_in_lay"), given.maybe("broken_in_strand")
@@ -91,8 +98,13 @@ def _in_strand(given: Given) -> float | None:
 
 
 def _in_eight_diameters(given: Given) -> float | None:
-    """Broken wires over all the wires of the rope [-]; none broken is none of any number."""
+    """Broken wires over all the wires of the rope [-]; none broken is none of any number. A lay is no longer than eight
+    diameters (about six to seven; from memory), so that the worst eight hold what the worst lay holds.
+    """
     broken, wires = given.maybe("broken_in_eight_diameters"), given.maybe("wires_in_rope")
+    in_lay = max(given.maybe(name) or 0.0 for name in _IN_A_LAY)
+    if broken is not None and broken < in_lay:
+        raise given.refuse("broken_in_eight_diameters", "fewer-than-in-a-lay")
     if not broken:
         return broken
     if wires is None:
@@ -115,17 +127,23 @@ def diameter_limits(new_m: float | None) -> tuple[Limit, ...]:
     if new_m is None:
         return strictest_first(found)
     new_in = from_si(new_m, "in", "length")
-    item = next((item for size, item in _DIAMETER_ROWS if new_in <= plain_number(size) + 1e-6), None)
-    if item is not None:
-        row = limit_of(table("wire-rope-limits").one(item=item, quantity="diameter_loss"), "length")
-        found.append(Limit(row.value_si / new_m, row.printed, row.sense, row.citations))
+    item = next(
+        (item for item, to_in in _DIAMETER_ROWS if new_in < plain_number(to_in) - 1e-6), _LARGEST_ROPES
+    )
+    row = limit_of(table("wire-rope-limits").one(item=item, quantity="diameter_loss"), "length")
+    found.append(Limit(row.value_si / new_m, row.printed, row.sense, row.citations))
     return strictest_first(found)
+
+
+def _claims_of_heat(given: Given) -> tuple[Claim, ...]:
+    """What is printed of heat and cold for a sling of this kind and material."""
+    material = given.text("core") if _is_wire(given) else given.text("material")
+    return table("sling-temperature-limits").where(item=_HEAT_ROWS[(given.text("kind"), material)])
 
 
 def _heat_limits(given: Given) -> tuple[Limit, ...]:
     """How hot a sling of this kind and material may get; over it, it is out."""
-    material = given.text("core") if _is_wire(given) else given.text("material")
-    claims = table("sling-temperature-limits").where(item=_HEAT_ROWS[(given.text("kind"), material)])
+    claims = _claims_of_heat(given)
     found = (limit_of(claim, "temperature") for claim in claims if claim["quantity"] != "use_above")
     return tuple(Limit(one.value_si, one.printed, "out_over", one.citations) for one in found)
 
@@ -134,6 +152,17 @@ def _cut_limits(given: Given) -> tuple[Limit, ...]:
     """Any cut is out by the law here; the looser European limit stands beside it."""
     none = Limit(0.0, message("no-cut-at-all"), "out_at", (rule("web_sling", "any-of"),))
     return (none, *_limits("cut_or_broken_yarn", "web_sling", dimension="fraction")(given))
+
+
+def _hottest(given: Given) -> float | None:
+    """How hot it gets [deg C]; refused where even that is colder than the sling may be used."""
+    hottest = given.maybe("hottest")
+    for claim in _claims_of_heat(given):
+        if claim["quantity"] == "use_above" and hottest is not None:
+            coldest = limit_of(claim, "temperature")
+            if hottest < coldest.value_si - 1e-9:
+                raise given.refuse("hottest", "colder-than-allowed", coldest=coldest.printed)
+    return hottest
 
 
 _SHAPE, _ANY_OF = by_rules(("wire_rope_sling", "shape")), by_rules(("web_sling", "any-of"))
@@ -162,7 +191,7 @@ CRITERIA = (
     Question("chemical", yes_is_bad("chemical"), _ANY_OF, _is_web),
     Question("stitching", yes_is_bad("stitch_damage"), _ANY_OF, _is_web),
     Question("web-fitting", yes_is_bad("fitting_damage"), _ANY_OF, _is_web),
-    Measure("too-hot", _heat_limits, _counted("hottest"), "temperature", missing="not-said", warns_near=False),
+    Measure("too-hot", _heat_limits, _hottest, "temperature", missing="not-said", warns_near=False),
     Question("no-tag", no_is_bad("tag_readable"), cites(_REPAIR)),
     Question("altered", yes_is_bad("altered"), lambda: (_REPAIR, rule("rigging_hardware", "any-of"))),
 )  # fmt: skip
@@ -182,6 +211,7 @@ class Found:
 
 def find(given: Given) -> Found:
     """Look the sling over; see WORKSHEET for inputs and results."""
+    _hold_the_tag(given)
     inspected = inspect("sling", (_GEAR[given.text("kind")],), CRITERIA, given)
     thinner = _diameter_lost(given)
     return Found(
@@ -192,6 +222,29 @@ def find(given: Given) -> Found:
         diameter_loss=absent("not-known") if thinner is None else thinner,
         rating_if_sound_kg=rating_if_sound(inspected, given.maybe("rating"), "no-tag-rating-given"),
     )
+
+
+def _hold_the_tag(given: Given) -> None:
+    """Refuse a tag that rates a sling over what its rope breaks at: four legs of a design factor of 5 come to less."""
+    new, rating = given.maybe("diameter_new"), given.maybe("rating")
+    if not _is_wire(given) or new is None or rating is None:
+        return
+    if exceeds(rating, breaks := breaks_at_kg(new)):
+        raise given.refuse("rating", "over-what-the-rope-breaks-at", breaks=weight(breaks))
+
+
+def breaks_at_kg(diameter_m: float) -> float:
+    """What a rope of the strongest kind of the table breaks at [kg]: that of its size or the next larger one. Beyond the
+    table it grows with the square of the diameter, which is more than ropes do.
+
+    >>> round(breaks_at_kg(0.0127)), round(breaks_at_kg(0.0508))
+    (12066, 187606)
+    """
+    rows = table("wire-rope").where(rope="6x19_eips_iwrc", quantity="nominal_breaking_force")
+    printed = [(to_si(plain_number(row["size_in"]), "in", "length"), value_si(row, "weight")) for row in rows]
+    thick = [breaks for size, breaks in printed if size > diameter_m * (1 - _ROPE_SWELLS_BY)]
+    largest, breaks = max(printed)
+    return min(thick, default=breaks * (diameter_m / largest) ** 2)
 
 
 def _worst_share(inspected: Inspected) -> Message:

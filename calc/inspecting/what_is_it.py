@@ -66,7 +66,8 @@ def _chain(given: Given) -> _Chain:
     if marks.sizes and not named and any(size in marks.sizes for size in of_wire):
         raise given.refuse("pitch", "does-not-go-with-size-mark")
     excluded = tuple(size for size in of_wire if size not in sizes)
-    return _Chain(named or sizes, marks, bool(marks.sizes) and not named, excluded)
+    denied = any(size not in sizes for size in marks.sizes) or len(named) > 1
+    return _Chain(named or sizes, marks, denied, excluded)
 
 
 def _of_pitch(given: Given, marks: Marks, sizes: tuple[ChainSize, ...]) -> tuple[ChainSize, ...]:

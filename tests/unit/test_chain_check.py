@@ -229,3 +229,15 @@ def test_example() -> None:
     record = answer("chain-check", worksheet("chain-check").example)
     assert record["verdict"] == "caution"
     assert "Printed rating if sound: 7,100 lb" in record["headline"]
+
+
+def test_links_longer_than_lifting_chain_is_made_are_refused() -> None:
+    """Four times the wire passed grade 80 unstretched by two equal lengths, where what-is-it would not take it for lifting
+    chain; a quarter longer than when new is past every limit.
+    """
+    long = {"reach_new": "800 mm", "reach_now": "800 mm", "links": "20"}
+    for grade in ("80", "100", "8", "5", "M"):
+        with pytest.raises(Refused, match="links: does not go with that length and size"):
+            ask(grade=grade, size="10 mm", thickness_now="10 mm", **long)
+    tied = ask(grade="70", size="10 mm", thickness_now="10 mm", use="tie_down", **long)
+    assert tied["verdict"] == "ok"  # coil chain runs to such links

@@ -294,3 +294,11 @@ def test_what_was_assumed_is_said() -> None:
     assert not assumed()
     assert assumed(place="")
     assert assumed(service="")
+
+
+@pytest.mark.parametrize("name", ["part_name", "inspected_by"])
+@pytest.mark.parametrize("written", ["?", "-", "...", "/", "—"])
+def test_a_mark_of_doubt_names_nothing(name: str, written: str) -> None:
+    """`?` as the part and `-` as the inspector made a complete record."""
+    found = ask(**{"part_name": "hook 2", "inspected_by": "A. Smith", name: written})
+    assert value(found, "record").startswith("not complete")

@@ -101,7 +101,30 @@ def test_bad_input(message: str, changes: dict[str, str]) -> None:
     assert message in " | ".join(f"{error.input}: {error.message}" for error in caught.value.errors)
 
 
-@given(body=st.floats(10, 40), wear=st.floats(0, 0.9), fault=st.sampled_from(FAULTS[2:]))
+@pytest.mark.parametrize(
+    ("message", "changes"),
+    [
+        ("rating: is more than any table prints for a bow that thick, 6.35 t", {"rating": "35 t"}),
+        ("rating: is more than any table prints", {"rating": "6.5 t"}),
+        ("pin_new: is thinner than the bow", {"pin_new": "7.6 mm", "pin_now": "7.6 mm"}),
+        ("pin_new: is thinner than the bow", {"pin_new": "18.8 mm", "pin_now": "18.8 mm"}),
+    ],
+)
+def test_what_no_shackle_is_is_refused(message: str, changes: dict[str, str]) -> None:
+    """A mark of 35 t on a 3/4 in bow was given back as the rating if sound; a pin of 0.3 in passed in it."""
+    with pytest.raises(Refused) as caught:
+        ask(**changes)
+    assert message in " | ".join(f"{error.input}: {error.message}" for error in caught.value.errors)
+
+
+def test_a_mark_that_some_table_prints_is_taken() -> None:
+    assert ask(rating="7 short tons")["verdict"] == "ok"  # alloy, 3/4 in
+    thick = {name: "100 mm" for name in SOUND if name.endswith(("_new", "_now"))}
+    assert ask(rating="200 t", **thick)["verdict"] == "ok"  # thicker than the tables
+    assert ask(rating="200 t", body_new="")["verdict"] == "unknown"
+
+
+@given(body=st.floats(19, 22), wear=st.floats(0, 0.9), fault=st.sampled_from(FAULTS[2:]))
 def test_an_altered_shackle_never_passes(body: float, wear: float, fault: dict[str, str]) -> None:
     record = ask(body_new=f"{one_reading(body)} mm", body_now=f"{one_reading(body * (1 - wear))} mm", **fault)
     assert record["verdict"] in ("stop", "unknown")

@@ -13,7 +13,7 @@ from calc.inspecting.record import months_later
 ROPE: dict[str, Any] = {
     "kind": "wire-rope", "broken_at_fitting": "0", "broken_in_lay": "2", "broken_in_strand": "1", "outer_wire_wear": "7 %", "core": "steel",
     "shape_damage": "no", "corrosion": "no", "heat": "no", "fitting_damage": "no", "tag_readable": "yes", "altered": "no",
-    "rating": "1990 kg", "broken_in_eight_diameters": "0", "diameter_new": "12.7 mm", "diameter_now": "12.5 mm", "hottest": "40 °C",
+    "rating": "1990 kg", "wires_in_rope": "216", "diameter_new": "12.7 mm", "diameter_now": "12.5 mm", "hottest": "40 °C",
     "inspected_on": "today",
 }  # fmt: skip
 STRAP: dict[str, Any] = {
@@ -24,7 +24,11 @@ STRAP: dict[str, Any] = {
 
 
 def rope(**changes: Any) -> dict[str, Any]:
-    return answer("sling-check", {**ROPE, **changes}, "si")
+    """The rope with some inputs changed; the worst eight diameters hold what the worst lay holds, where nothing else is said."""
+    given_inputs = {**ROPE, **changes}
+    counted = (given_inputs[name] for name in ("broken_in_lay", "broken_in_strand"))
+    in_lay = max(int(count) if count.isdecimal() else 0 for count in counted)
+    return answer("sling-check", {"broken_in_eight_diameters": str(in_lay), **given_inputs}, "si")
 
 
 def strap(**changes: Any) -> dict[str, Any]:
@@ -51,7 +55,7 @@ def test_sound() -> None:
         ({"outer_wire_wear": "33.4 %"}, "stop"), ({"broken_at_fitting": "1"}, "caution"), ({"broken_at_fitting": "2"}, "stop"),
         ({"broken_at_fitting": "0"}, "ok"), ({"broken_at_fitting": ""}, "unknown"),
         ({"broken_in_eight_diameters": "12", "wires_in_rope": "114"}, "stop"),
-        ({"broken_in_eight_diameters": "11", "wires_in_rope": "114"}, "caution"), ({"broken_in_eight_diameters": "40"}, "unknown"),
+        ({"broken_in_eight_diameters": "11", "wires_in_rope": "114"}, "caution"), ({"broken_in_eight_diameters": "40", "wires_in_rope": ""}, "unknown"),
         ({"diameter_new": "12.7 mm", "diameter_now": "11.95 mm"}, "caution"),
         ({"diameter_new": "12.7 mm", "diameter_now": "11.8 mm"}, "stop"),
         ({"diameter_new": "7.9 mm", "diameter_now": "7.45 mm"}, "stop"), ({"diameter_new": "44 mm", "diameter_now": "40.8 mm"}, "stop"),
@@ -176,5 +180,54 @@ def test_a_sling_without_its_diameter_is_not_ten_of_ten() -> None:
 
 
 def test_none_broken_in_eight_diameters_needs_no_count_of_wires() -> None:
-    assert rope(broken_in_eight_diameters="0", wires_in_rope="")["verdict"] == "ok"
-    assert rope(broken_in_eight_diameters="1", wires_in_rope="")["verdict"] == "unknown"
+    none_in_a_lay = {"broken_in_lay": "0", "broken_in_strand": "0", "wires_in_rope": ""}
+    assert rope(broken_in_eight_diameters="0", **none_in_a_lay)["verdict"] == "ok"
+    assert rope(broken_in_eight_diameters="1", **none_in_a_lay)["verdict"] == "unknown"
+
+
+@pytest.mark.parametrize(
+    "changes",
+    [
+        {"broken_in_lay": "9", "broken_in_eight_diameters": "0"},
+        {"broken_in_lay": "9", "broken_in_eight_diameters": "8", "wires_in_rope": ""},
+        {"broken_in_lay": "", "broken_in_strand": "3", "broken_in_eight_diameters": "2"},
+    ],
+)
+def test_eight_diameters_hold_what_the_worst_lay_holds(changes: dict[str, str]) -> None:
+    """Nine in a lay and none in eight diameters passed a rope of 60 wires: a count that was not made read as none."""
+    with pytest.raises(Refused, match="broken_in_eight_diameters: is fewer than in the worst lay"):
+        rope(**changes)
+
+
+@pytest.mark.parametrize(
+    ("new", "now", "verdict"),
+    [
+        ("8 mm", "7.6 mm", "stop"), ("8 mm", "7.61 mm", "caution"), ("11/32 in", "0.3275 in", "stop"), ("13 mm", "12.2 mm", "stop"),
+        ("20 mm", "18.8 mm", "stop"), ("30 mm", "28.4 mm", "stop"), ("1-5/8 in", "1.53 in", "stop"), ("1-5/8 in", "1.532 in", "caution"),
+        ("3/8 in", "0.35 in", "caution"), ("9/16 in", "0.525 in", "caution"),
+    ],
+)  # fmt: skip
+def test_a_rope_between_two_rows_takes_the_stricter(new: str, now: str, verdict: str) -> None:
+    """An 8 mm rope had the limit of 1/2 in, and one over 1-1/2 in none that is printed in inches."""
+    assert rope(diameter_new=new, diameter_now=now, rating="100 kg")["verdict"] == verdict
+
+
+def test_a_tag_over_what_the_rope_breaks_at_is_refused() -> None:
+    with pytest.raises(Refused, match="rating: is more than such a rope breaks at, about 12,100 kg"):
+        rope(rating="19900 kg")
+    assert rope(rating="9 t")["verdict"] == "ok"  # four legs of that rope, straight: 4/5 of what it breaks at
+    assert (
+        rope(rating="100 t", diameter_new="2 in", diameter_now="2 in")["verdict"] == "ok"
+    )  # thicker than the table
+    assert rope(rating="100 t", diameter_new="")["verdict"] == "unknown"
+    assert strap(rating="19900 kg")["verdict"] == "ok"
+
+
+def test_the_greatest_heat_is_not_colder_than_the_sling_may_get() -> None:
+    for hottest, changes in (("-70 °F", {"core": "steel"}), ("-52 °C", {"core": "steel"})):
+        with pytest.raises(Refused, match="hottest: is colder than -60 °F"):
+            rope(hottest=hottest, **changes)
+    with pytest.raises(Refused, match="hottest: is colder than -40 °C"):
+        strap(hottest="-41 °C")
+    assert rope(hottest="-51 °C")["verdict"] == "ok"
+    assert rope(hottest="-100 °F", core="fibre")["verdict"] == "ok"  # no source prints a cold for it

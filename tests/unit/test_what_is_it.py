@@ -14,6 +14,7 @@ from calc.inspecting.chain_marks import (
     read_marks,
     sizes_of_wire,
 )
+from calc.inspecting.chain_ratings import lifting_ratings, tie_down_ratings
 from calc.inspecting.nominal_wire import nominal_m, wire_gone
 from calc.inspecting.thickness import thickness_limits
 from tests.saying import one_reading
@@ -300,3 +301,30 @@ def test_example_runs_and_the_figure_says_it_in_words() -> None:
     assert record["figure"]["svg"].startswith("<svg")
     worn = ask(measured_diameter="10.1 mm", marks="80")
     assert "three wire thicknesses" in worn["figure"]["caption"]
+
+
+@pytest.mark.parametrize("marks", ["3/8 in 8 mm 80", "3/8 1/2 80", "10 mm 13 mm 8", "3/8 5/16 G70"])
+def test_two_size_marks_are_a_contradiction(marks: str) -> None:
+    """The one that went with the wire was taken, and 7,100 lb with it."""
+    record = ask(measured_diameter="0.394 in", marks=marks, use="both")
+    assert record["verdict"] in ("unknown", "stop")
+    assert record["results"]["rating_tie_down"]["value"] is None
+
+
+@pytest.mark.parametrize("grade", ["80", "100", "70", "43", "30", "8", "5"])
+@pytest.mark.parametrize("use", ["lift", "tie_down"])
+def test_a_thinner_wire_is_never_rated_where_a_thicker_one_is_not(grade: str, use: str) -> None:
+    """Grade 80 of 0.394 in could not be told from 1/2 in worn out, and of 0.36 in was rated as 3/8 in. Without a size mark and
+    an inside length only the largest size of a grade is sure.
+    """
+    rated: list[float] = []
+    for thousandths in range(200, 1360, 4):
+        wire = thousandths / 1000
+        try:
+            record = ask(measured_diameter=f"{wire:.4f} in", marks=grade, use=use)
+        except Refused:
+            continue
+        if record["verdict"] == "caution":
+            rated.append(wire)
+    sizes = [size for size in chain_sizes() if lifting_ratings(grade, size) + tie_down_ratings(grade, size)]
+    assert all(wire >= sizes[-1].thinnest_m / 0.0254 * 0.89 for wire in rated), rated[:3]

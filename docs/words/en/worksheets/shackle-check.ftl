@@ -89,6 +89,8 @@ absent-no-mark-given = no mark given
 
 ## Refusals
 
+refused-pin-new-thinner-than-bow = is thinner than the bow. A shackle's pin is thicker than its bow when new: look whether it is the right pin, and measure both again.
+refused-over-every-table = is more than any table prints for a bow that thick, { $highest }. Read the mark again, and measure the bow again.
 refused-body-now-thicker-than-new = is thicker than new. Measure both at the same place.
 refused-pin-now-thicker-than-new = is thicker than new. Measure both at the same place.
 

@@ -134,6 +134,9 @@ reason-protect-from-edges =
 
 refused-diameter-now-thicker-than-new = is thicker than that rope when new. Measure over the crowns; a swollen place is a birdcage.
 refused-more-in-strand-than-in-lay = is more than in the whole lay. Count the worst strand of that lay.
+refused-fewer-than-in-a-lay = is fewer than in the worst lay, which is shorter. Count the worst eight diameters; they hold that lay.
+refused-colder-than-allowed = is colder than { $coldest }, below which only the maker can say whether such a sling may be used. Give the greatest heat it gets.
+refused-over-what-the-rope-breaks-at = is more than such a rope breaks at, about { $breaks }. Read the tag again, and measure the rope again.
 refused-more-than-all-wires = is more than all the wires of the rope.
 
 ## The drawing
