@@ -13,7 +13,7 @@ from dataclasses import dataclass
 from calc.comparing import exceeds
 from calc.declaration import Citation, Figure, Result, Step, Worksheet, step
 from calc.figures.lashings import StrapCurve, strap_figure
-from calc.hauling.friction import PAIRS, WORDS, Grip, deck_input, grip, pair_input
+from calc.hauling.friction import WORDS, Grip, deck_input, grip, mat_friction, pair_input
 from calc.hauling.lashing_forces import (
     ARRIVES_2003,
     ARRIVES_2010,
@@ -38,7 +38,6 @@ memory): what is more was read from the wrong line of the label."""
 MANY_STRAPS = 6
 """More straps than this on one load: block it instead (our own mark, no source)."""
 TONNE_N = 1000.0 * STANDARD_GRAVITY_M_PER_S2
-_MAT = "friction-mat"
 
 
 def tension_input(required: bool) -> QuantityInput:
@@ -116,7 +115,7 @@ def find(given: Given) -> Found:
     worst: Direction = "left" if blocked else "forward"
     counted = sideways if blocked else forward
     by_2010 = straps_needed(weight_n, held.friction, strap, worst, ARRIVES_2010)
-    on_mat = straps_needed(weight_n, max(held.friction, PAIRS[_MAT].dry), strap, worst)
+    on_mat = straps_needed(weight_n, max(held.friction, mat_friction()), strap, worst)
     return Found(
         weight_kg=weight_kg,
         blocked=blocked,

@@ -34,7 +34,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import Literal
 
-from calc.hauling.friction import MOVING_SHARE
+from calc.hauling.friction import moving_share
 from calc.tables import number, table
 
 Direction = Literal["forward", "rearward", "left", "right"]
@@ -219,7 +219,7 @@ def _pulls_n(direct: Sequence[Direct], effects: Sequence[float]) -> tuple[float,
 
 def direct_hold_n(held: Held, direction: Direction) -> float:
     """What the direct lashings hold against sliding [N], the friction that they add included."""
-    moving = MOVING_SHARE * held.friction
+    moving = moving_share() * held.friction
     pulls = pulls_sliding_n(held.direct, direction)
     return sum(
         pull * (lashing.against(direction) + moving * lashing.down_share)
@@ -236,7 +236,7 @@ def friction_hold_n(held: Held, direction: Direction, arrives: float = ARRIVES_2
 def sliding(held: Held, direction: Direction) -> Balance:
     """Sliding in a direction: the better of standing friction without the direct lashings, and moving friction with them."""
     standing = friction_hold_n(held, direction)
-    moving = MOVING_SHARE * standing + direct_hold_n(held, direction)
+    moving = moving_share() * standing + direct_hold_n(held, direction)
     asked = sliding_share(direction) * held.weight_n
     return Balance(direction, asked, max(standing, moving) + held.blocked_n(direction))
 
@@ -270,7 +270,7 @@ def used_of_limits(held: Held, direction: Direction) -> tuple[float, ...]:
     asked = sliding_share(direction) * held.weight_n - blocked
     if total <= 0.0 or asked <= standing:
         return tuple(0.0 for _ in held.direct)
-    left = max(0.0, asked - MOVING_SHARE * standing)
+    left = max(0.0, asked - moving_share() * standing)
     return tuple(
         left / total * pull / lashing.limit_n for lashing, pull in zip(held.direct, pulls, strict=True)
     )

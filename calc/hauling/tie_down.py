@@ -27,7 +27,7 @@ from typing import Literal
 from calc.comparing import exceeds
 from calc.declaration import Citation, Figure, Result, Row, Step, Worksheet, step
 from calc.figures.lashings import DrawnLashing, DrawnLoad, lashing_figure
-from calc.hauling.friction import MOVING_SHARE, WORDS, Grip, deck_input, grip, pair_input
+from calc.hauling.friction import WORDS, Grip, deck_input, grip, moving_share, pair_input
 from calc.hauling.lashing_forces import (
     ARRIVES_2003,
     BELOW_IS_FLAT_DEG,
@@ -338,7 +338,7 @@ def _more_straps(held: Held, direction: Direction, each_n: float) -> int:
     asked = missing.asked - held.blocked_n(direction)
     adds = held.friction * each_n / safety_factor(direction)
     alone = (asked - standing) / adds
-    beside = (asked - direct_hold_n(held, direction) - MOVING_SHARE * standing) / (MOVING_SHARE * adds)
+    beside = (asked - direct_hold_n(held, direction) - moving_share() * standing) / (moving_share() * adds)
     return math.ceil(min(alone, beside) - 1e-9)
 
 
@@ -618,7 +618,7 @@ def work(found: Found) -> tuple[Step, ...]:
                 direction=one,
                 share=Number(sliding_share(one)),
                 standing=force(friction_hold_n(found.held, one), "capacity"),
-                moving=Number(MOVING_SHARE),
+                moving=Number(moving_share()),
                 direct=force(direct_hold_n(found.held, one), "capacity"),
                 blocking=force(found.held.blocked_n(one), "capacity"),
                 asked=force(balance.asked, "demand"),

@@ -10,7 +10,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 from scipy.optimize import brentq, linprog
 
-from calc.hauling.friction import MOVING_SHARE
+from calc.hauling.friction import moving_share
 from calc.hauling.lashing_forces import (
     DIRECTIONS,
     FAR_LEG,
@@ -77,7 +77,7 @@ def test_like_lashings_hold_what_a_linear_program_finds(
 ) -> None:
     held = Held(weight_n, friction, 1.0, 1.0, 1.0, 2.0, direct=corners(sizes))
     for direction in DIRECTIONS:
-        moving = most_push_n(held, direction, MOVING_SHARE * friction)
+        moving = most_push_n(held, direction, moving_share() * friction)
         assert sliding(held, direction).held == pytest.approx(max(moving, friction * weight_n), rel=1e-6)
 
 
@@ -90,7 +90,7 @@ def test_unlike_lashings_never_hold_more_than_the_sum(
     direct = (*corners(one), *corners(other))
     held = Held(1.0, friction, 1.0, 1.0, 1.0, 2.0, direct=direct)
     for direction in DIRECTIONS:
-        most = most_push_n(held, direction, MOVING_SHARE * friction)
+        most = most_push_n(held, direction, moving_share() * friction)
         assert direct_hold_n(held, direction) <= most * (1 + 1e-6) + 1e-3
 
 

@@ -10,7 +10,7 @@ import math
 
 import pytest
 
-from calc.hauling.friction import MOVING_SHARE
+from calc.hauling.friction import moving_share
 from calc.hauling.lashing_forces import (
     ARRIVES_2010,
     DIRECTIONS,
@@ -69,7 +69,7 @@ def test_the_sea_code_balances_to_port() -> None:
     """IMO CSS Code, Annex 13, Appendix 1, example 1: 62 t, friction 0.3, two lashings of CS 60 kN at 40 degrees and two at 10:
     f 0.96 and 1.04, 422 kN in all, over 384 kN. At sea the friction is not cut by a quarter, so ours is given larger.
     """
-    standing = 0.3 / MOVING_SHARE
+    standing = 0.3 / moving_share()
     steep, flat = (
         Direct(0.0, math.cos(math.radians(one)), math.sin(math.radians(one)), 60_000.0) for one in (40, 10)
     )
