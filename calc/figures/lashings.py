@@ -9,6 +9,7 @@ from calc.comparing import exceeds
 from calc.declaration import Figure
 from calc.figures.drawing import Anchor, Drawing, LineKind
 from calc.figures.graph import Axis, Graph
+from calc.words.facts import Quantity
 from calc.words.writer import Writer
 
 _MOST_DRAWN = 30.0
@@ -67,22 +68,24 @@ class DrawnLoad:
 
 @dataclass(frozen=True)
 class DrawnLashing:
-    """A row of tie-downs: its words, the share of its limit [-] or None, which ways its pieces pull (none: over the top), how
-    many, and how far they reach along, across and down [m].
+    """A row of tie-downs: its number in words, which ways its pieces pull (none: over the top), the share of its limit [-]
+    and the same in words for each piece (for one, over the top), how many, and how far they reach along, across and
+    down [m]. A share is None where the piece does not count.
     """
 
-    words: str
-    share: float | None
+    place: str
     ways: Sequence[tuple[int, int]]
+    shares: Sequence[float | None]
+    words: Sequence[str]
     number: int
     reach_m: tuple[float, float, float]
 
-    @property
-    def line(self) -> LineKind:
-        """Slack where it does not count, stop where it is over its limit, careful close to it."""
-        if self.share is None:
+    def line(self, piece: int) -> LineKind:
+        """Slack where a piece does not count, stop where it is over its limit, careful close to it."""
+        share = self.shares[piece if self.ways else 0]
+        if share is None:
             return "leg-slack"
-        return "leg-stop" if exceeds(self.share, 1.0) else "leg-careful" if self.share > _CLOSE else "leg"
+        return "leg-stop" if exceeds(share, 1.0) else "leg-careful" if share > _CLOSE else "leg"
 
 
 @dataclass(frozen=True)
@@ -91,6 +94,9 @@ class _Run:
 
     on_load: tuple[float, float, float]
     on_deck: tuple[float, float, float]
+
+
+_Drawn = Sequence[tuple[DrawnLashing, list[_Run]]]
 
 
 def _runs(load: DrawnLoad, lashing: DrawnLashing) -> list[_Run]:
@@ -111,46 +117,88 @@ def _runs(load: DrawnLoad, lashing: DrawnLashing) -> list[_Run]:
 
 
 def lashing_figure(load: DrawnLoad, lashings: Sequence[DrawnLashing], caption: str, writer: Writer) -> Figure:
-    """Plan above, side below, in one scale; the truck drives to the right. Each row carries its number and share."""
+    """Plan above, side below, in one scale, with their dimensions; the truck drives to the right. Each piece carries the
+    number of its row and its own share. Words: figure-plan, figure-side, figure-front, figure-size.
+    """
     runs = [(lashing, _runs(load, lashing)) for lashing in lashings]
     ends = [run.on_deck for _, of_row in runs for run in of_row]
     wide = max([load.width_m / 2, *(abs(end[1]) for end in ends)])
     long = max([load.length_m / 2, *(abs(end[0]) for end in ends)])
-    lift = load.height_m * 1.35 + wide
-    drawing = Drawing(400, 430, 46)
+    lift = load.height_m * 1.45 + wide
+    drawing = Drawing(400, 470, 62)
     drawing.fit([(-long, min(0.0, *(end[2] for end in ends))), (long, lift + wide)])
     _plan(drawing, load, runs, lift)
     _side(drawing, load, runs, long)
-    drawing.text((-long, lift + wide), writer.text("figure-plan"), "start", (0, -24), "small")
-    drawing.text((-long, load.height_m), writer.text("figure-side"), "start", (0, -8), "small")
-    drawing.text((long, lift - wide), writer.text("figure-front"), "end", (0, 16), "small")
-    drawing.text((0.0, 0.0), load.weight, shift=(0, 20), kind="strong")
+    _dimensions(drawing, load, lashings[0], _Extent(long, lift), writer)
+    drawing.text((-long, lift + wide), writer.text("figure-plan"), "start", (0, -34), "small")
+    drawing.text((-long, load.height_m), writer.text("figure-side"), "start", (0, -10), "small")
+    drawing.text((long, lift - wide), writer.text("figure-front"), "end", (0, 32), "small")
+    drawing.text((0.0, 0.0), load.weight, shift=(0, 52), kind="strong")
     return Figure(drawing.svg(caption), caption)
 
 
-def _plan(
-    drawing: Drawing, load: DrawnLoad, runs: Sequence[tuple[DrawnLashing, list[_Run]]], lift: float
+@dataclass(frozen=True)
+class _Extent:
+    """How far the drawing reaches to the front, and how high the middle of the plan lies on the sheet [m]."""
+
+    long_m: float
+    lift_m: float
+
+
+def _dimensions(
+    drawing: Drawing, load: DrawnLoad, first: DrawnLashing, extent: _Extent, writer: Writer
 ) -> None:
+    """Length, width and height of the load, height of its balance point, and how far the first row reaches."""
+
+    def words(metres: float) -> str:
+        return writer.text("figure-size", size=Quantity(metres, "length"))
+
+    long, lift, x, y = extent.long_m, extent.lift_m, load.length_m / 2, load.width_m / 2
+    along, across, down = first.reach_m
+    up = min(down, load.height_m)
+    drawing.dimension((x, 0.0), (-x, 0.0), words(load.length_m), 16)
+    drawing.dimension((-long, lift - y), (-long, lift + y), words(load.width_m), 10)
+    drawing.dimension((-long, 0.0), (-long, load.height_m), words(load.height_m), 10)
+    drawing.dimension((0.0, 0.0), (0.0, load.centre_m), words(load.centre_m), 12)
+    if along > 0.0:
+        drawing.dimension((x + along, 0.0), (x, 0.0), words(along), 16)
+    if across > 0.0:
+        drawing.dimension((long, lift + y + across), (long, lift + y), words(across), 10)
+    if down > 0.0:
+        drawing.dimension((long, up), (long, up - down), words(down), 10)
+
+
+def _plan(drawing: Drawing, load: DrawnLoad, runs: _Drawn, lift: float) -> None:
     """The load from above."""
     x, y = load.length_m / 2, load.width_m / 2
     drawing.area("load", (-x, lift - y), (x, lift - y), (x, lift + y), (-x, lift + y))
     if load.blocked:
         drawing.line("ground", (x, lift - y), (x, lift + y))
     for lashing, of_row in runs:
-        for run in of_row:
+        for piece, run in enumerate(of_row):
             start, end = run.on_load, run.on_deck
-            drawing.line(lashing.line, (start[0], lift + start[1]), (end[0], lift + end[1]))
-        if not lashing.ways:
-            for run in of_row[::2]:
-                drawing.line(lashing.line, (run.on_load[0], lift - y), (run.on_load[0], lift + y))
-        at = (of_row[0] if lashing.ways else of_row[-2]).on_deck
-        anchor: Anchor = "end" if at[0] > 0 else "start"
-        drawing.text((at[0], lift + at[1]), lashing.words, anchor, (0, -6), "note")
+            drawing.line(lashing.line(piece), (start[0], lift + start[1]), (end[0], lift + end[1]))
+            if not lashing.ways and piece % 2 == 0:
+                drawing.line(lashing.line(piece), (start[0], lift - y), (start[0], lift + y))
+    _name_pieces(drawing, runs, lift)
 
 
-def _side(
-    drawing: Drawing, load: DrawnLoad, runs: Sequence[tuple[DrawnLashing, list[_Run]]], long: float
-) -> None:
+def _name_pieces(drawing: Drawing, runs: _Drawn, lift: float) -> None:
+    """Number and share at the end of each piece; where two rows end in one corner, one above the other."""
+    taken: dict[tuple[bool, bool], int] = {}
+    for lashing, of_row in runs:
+        named = of_row if lashing.ways else of_row[:1]
+        for run, words in zip(named, lashing.words, strict=True):
+            at = run.on_deck
+            corner = (at[0] > 0, at[1] > 0)
+            before = taken.get(corner, 0)
+            taken[corner] = before + 1
+            shift = (0, -6 - 13 * before) if corner[1] else (0, 14 + 13 * before)
+            anchor: Anchor = "end" if corner[0] else "start"
+            drawing.text((at[0], lift + at[1]), f"{lashing.place}: {words}", anchor, shift, "note")
+
+
+def _side(drawing: Drawing, load: DrawnLoad, runs: _Drawn, long: float) -> None:
     """The load from its right-hand side, on the deck."""
     x = load.length_m / 2
     drawing.area("load", (-x, 0.0), (x, 0.0), (x, load.height_m), (-x, load.height_m))
@@ -159,8 +207,9 @@ def _side(
         drawing.line("ground", (x, 0.0), (x, load.height_m))
     drawing.circle("pick", (0.0, load.centre_m), 4.0, on_sheet=True)
     for lashing, of_row in runs:
-        for run in of_row:
-            drawing.line(lashing.line, (run.on_load[0], run.on_load[2]), (run.on_deck[0], run.on_deck[2]))
+        for piece, run in enumerate(of_row):
+            ends = (run.on_load[0], run.on_load[2]), (run.on_deck[0], run.on_deck[2])
+            drawing.line(lashing.line(piece), *ends)
 
 
 __all__ = ["DrawnLashing", "DrawnLoad", "StrapCurve", "lashing_figure", "strap_figure"]

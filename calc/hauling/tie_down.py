@@ -19,7 +19,7 @@ is not eased, because nobody knows by how much. In North America the load must a
 from __future__ import annotations
 
 import math
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
 from functools import cached_property
 from typing import Literal
@@ -241,15 +241,25 @@ class Found:
     @property
     def shares(self) -> tuple[float | Absent, ...]:
         """The largest part of its limit that each row is asked for [-]: by sliding, or by its tension."""
+        return tuple(
+            one[0]
+            if isinstance(one[0], Absent)
+            else max(share for share in one if not isinstance(share, Absent))
+            for one in self.piece_shares
+        )
+
+    @property
+    def piece_shares(self) -> tuple[tuple[float | Absent, ...], ...]:
+        """The same for each piece of each row; for straps over the top, which are alike, once."""
         direct = iter(self._direct_shares)
-        found: list[float | Absent] = []
+        found: list[tuple[float | Absent, ...]] = []
         for item in self.items:
             if not item.counts:
-                found.append(absent("does-not-count"))
+                found.append((absent("does-not-count"),) * max(1, len(item.ways)))
             elif item.tension_n is not None:
-                found.append(item.tension_n / item.limit_n)
+                found.append((item.tension_n / item.limit_n,))
             else:
-                found.append(max(next(direct) for _ in item.ways))
+                found.append(tuple(next(direct) for _ in item.ways))
         return tuple(found)
 
     @cached_property
@@ -664,21 +674,25 @@ def shown(found: Found) -> Mapping[str, Fact]:
     return {"shares": Listing(tuple(shares), "semicolon")}
 
 
+def _drawn(item: TieDown, shares: Sequence[float | Absent], writer: Writer) -> DrawnLashing:
+    """A row as it is drawn."""
+    known = [None if isinstance(one, Absent) else one for one in shares]
+    none = writer.text("figure-does-not-count")
+    return DrawnLashing(
+        place=str(item.place + 1),
+        ways=item.ways,
+        shares=known,
+        words=[none if one is None else writer.plain(share(one)) for one in known],
+        number=item.number,
+        reach_m=(item.along_m, item.across_m, item.down_m),
+    )
+
+
 def draw(found: Found, writer: Writer) -> Figure:
-    """Plan and side, to scale."""
-    lashings: list[DrawnLashing] = []
-    for item, one in zip(found.items, found.shares, strict=True):
-        known = None if isinstance(one, Absent) else one
-        words = writer.plain(share(known)) if known is not None else writer.text("figure-does-not-count")
-        lashings.append(
-            DrawnLashing(
-                f"{item.place + 1}: {words}",
-                known,
-                item.ways,
-                item.number,
-                (item.along_m, item.across_m, item.down_m),
-            )
-        )
+    """Plan and side, to scale, each piece with its own share."""
+    lashings = tuple(
+        _drawn(item, shares, writer) for item, shares in zip(found.items, found.piece_shares, strict=True)
+    )
     said = [
         message("of-tie-down", part=item.name, amount=one if isinstance(one, Absent) else share(one))
         for item, one in zip(found.items, found.shares, strict=True)

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import copy
+import re
 from typing import Any
 
 import pytest
@@ -569,3 +570,25 @@ def test_the_law_s_own_forces_stand_in_the_working_and_decide_nothing() -> None:
     slides = run(GEARBOX, country="us", deck="icy", tie_downs=rows(GEARBOX, count="2"))
     assert sides(slides)[0] == "within"
     assert "law-holds-forces-met" in codes(slides)
+
+
+# ------------------------------------------------------------------------------------------ the drawing
+
+
+def test_each_piece_is_drawn_with_its_own_share_and_the_load_with_its_sizes() -> None:
+    """A lone chain to the rear left takes from the left rear of the four alike, so the four have unlike shares."""
+    four, lone = (MACHINE["tie_downs"][0] | {"pulls": pulls} for pulls in ("four-corners", "rear-left"))
+    found = run(MACHINE, tie_downs=[four, lone | {"along": "10 in"}])
+    told = re.findall(r">1: ([0-9.]+)%", found.figure.svg)
+    assert len(set(told)) > 1
+    assert max(float(one) for one in told) == pytest.approx(100 * found.results["shares"][0], abs=0.05)
+    assert found.figure.svg.count(">1: ") == 4
+    assert found.figure.svg.count(">2: ") == 1
+    sizes = ("3,302 mm", "1,676 mm", "2,134 mm", "863.6 mm", "914.4 mm", "406.4 mm", "762 mm")
+    assert all(f">{size}<" in found.figure.svg for size in sizes)
+
+
+def test_a_row_that_does_not_count_is_drawn_slack() -> None:
+    found = run(MACHINE, tie_downs=rows(MACHINE, condition="unmarked"))
+    assert found.figure.svg.count("not counted") == 4
+    assert "leg-slack" in found.figure.svg

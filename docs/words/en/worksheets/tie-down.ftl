@@ -400,6 +400,7 @@ absent-stands-by-itself = it stands by itself
 ## The drawing
 
 figure = A load of { $load }, { $length } long, { $width } wide and { $height } high, from above and from the side. Part of each limit used: { $tie_downs }. Least in hand against { $worst }.
+figure-size = { OWN($size) }
 figure-plan = From above
 figure-side = From the side
 figure-front = front →
