@@ -39,6 +39,7 @@ COMPANIONS: dict[str, tuple[str, tuple[str, ...]]] = {
     "kg/m3": ("density", ("lb/ft3",)),
     "degF": ("temperature", ("degC",)),
     "degC": ("temperature", ("degF",)),
+    "daN": ("force", ("lbf",)),
     "kN": ("force", ("lbf",)),
     "lbf": ("force", ("kN",)),
     "lb/ft": ("weight_per_length", ("kg/m",)),

@@ -72,6 +72,18 @@ def law_tie_down_grade_relation(tables: Tables) -> list[str]:
     return found
 
 
+def law_grade_70_over_grade_43(tables: Tables) -> list[str]:
+    """On one wire grade 70 with a factor of 4 and grade 43 with a factor of 3 (chain makers' chart, read in a reprint) stand
+    to each other as (70/4) / (43/3) = 1.221, within 1.45 % in both units.
+    """
+    found = []
+    for key, rows in groups(tables["chain-tie-down"], "size_in", "unit").items():
+        by_grade = column(rows, "grade")
+        share = by_grade.get("70", math.nan) / by_grade.get("43", math.nan)
+        found += away("chain-tie-down", (*key, "70 over 43"), share, (70 / 4) / (43 / 3), 0.0145)
+    return found
+
+
 def law_alloy_is_the_same_in_both_books(tables: Tables) -> list[str]:
     """Grade 80 and 100: the tie-down law and the OSHA sling table print the same pounds for the same metric chain."""
     single = {

@@ -56,6 +56,21 @@ def law_tie_down_other(tables: Tables) -> list[str]:
     return found
 
 
+STRAPPING_PSI = 32_830
+"""Limit of steel strapping over its section [psi]: what the neighbouring sizes of 49 CFR 393.108 come to as they were
+recalled (1-1/4 in wide, 0.031 to 0.044 in thick: 1,275 to 1,805 lb); they are not shipped."""
+
+
+def law_strapping_by_its_section(tables: Tables) -> list[str]:
+    """49 CFR 393.108 rates steel strapping of one width by its thickness: one stress in every size, within 1 %."""
+    found = []
+    for row in tables["tie-down-other"]:
+        if row["material"] == "steel_strapping" and row["unit"] == "lb":
+            stress = num(row["value"]) / _area_or_size(row["size_in"])
+            found += away("tie-down-other", row["size_in"], stress, STRAPPING_PSI, 0.01)
+    return found
+
+
 def law_tie_down_sizes(tables: Tables) -> list[str]:
     """One inch size has one metric name in every column: rope and webbing within 1.7 mm of it, strapping to the print."""
     found = []

@@ -10,11 +10,9 @@ from build_scripts import laws, mutate_families, mutate_tables
 from build_scripts.laws.tools import Tables
 
 LESS_THAN_THE_TARGET = {
-    "chain-tie-down": 0.94,
     "shackles": 0.84,
     "turnbuckles": 0.88,
     "wire-rope-clips": 0.71,
-    "tie-down-other": 0.94,
     "master-links": 0.93,
 }
 """Tables whose laws do not notice 95 % yet, with what they notice; raise a figure when a law gets stronger."""
