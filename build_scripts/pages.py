@@ -4,7 +4,8 @@
     python -m build_scripts.pages finish SITE   after the engine ran: search from disk, leftovers removed
 
 A page in docs/ is a Jinja2 template in Markdown. It may begin with front matter (`title`, `description`, `group`; a
-`group` gathers pages on the index of their part). What a page may call:
+`group` gathers pages on the index of their part; `order`, a number, is the page's place there, and its group's; `moved_from`
+names old addresses that lead here, with spaces between them). What a page may call:
 
     {{ sheet("sling-legs") }}                       the worksheet: form, answer, drawing, working
     {{ answer("sling-legs", "leg_tension") }}       a result in words, of the worksheet's example
@@ -18,6 +19,9 @@ A page in docs/ is a Jinja2 template in Markdown. It may begin with front matter
     {% for row in rows("pipe-sizes", schedule="40") %}   rows as the file has them, to put into a worksheet
     {{ cited("hook-limits", item="hook", ...) }}    the source and paragraph of one row, with a word where not read in text
     {{ drawing("force-triangles") }}                a drawing of build_scripts.lessons with its caption; units="si" as well
+    {{ value("grade-break", grade="80") }}          a value that build_scripts.lessons.values computes, in both units
+    {{ printed("charpy-a36-energy") }}              a figure of build_scripts/lessons/printed.csv, in both units
+    {{ printed_in("charpy-a36-energy") }}           the source and place of that figure, with a word where not read in text
     {% if there("work-out/hitch.md") %}             whether the book has that page, for links to pages still to be written
     {{ table_view("chain-tie-down", grade="70") }}  the table, or the rows that hold these texts
     {{ chart("chain-tie-down") }}                   its chart
@@ -54,6 +58,9 @@ import jinja2
 from build_scripts import answer_view, charts, ratings_index, table_words
 from build_scripts.answer_view import to_html
 from build_scripts.lessons import LESSONS, lesson
+from build_scripts.lessons.printed import NoSuchFigure
+from build_scripts.lessons.printed import printed as printed_figure
+from build_scripts.lessons.values import VALUES
 from build_scripts.markup import (
     attribute,
     caution,
@@ -153,6 +160,7 @@ class Book:
         return {
             "sheet": partial(self.sheet, root), "answer": self.answer, "said": self.said, "figure": partial(self.figure, page=page),
             "cell": self.cell, "cited": partial(self.cited, root), "stated": partial(self.stated, root), "ours": ours(), "rows": self.rows, "drawing": partial(self.drawing, page=page), "there": self.there,
+            "value": self.value, "printed": self.printed, "printed_in": partial(self.printed_in, root),
             "table_view": partial(self.table_html, root, page), "chart": charts.chart,
             "source": partial(self.source, root), "caution": caution, "show": show, "fraction": rich, "root": root,
             "root_slash": root or "./",
@@ -213,10 +221,35 @@ class Book:
             row = table(name).one(**conditions)
         except (NoSuchRow, NoSuchTable) as missing:
             raise PageError(str(missing)) from missing
+        return self._cited_row(root, row)
+
+    def _cited_row(self, root: str, row: Mapping[str, str]) -> str:
         seen = "" if row["checked"] == "text" else f" ({said('seen-' + row['checked'])})"
         title = source_row(row["source"])["title"]
         place = rich(short_citation(title, row["locator"]))
         return f'<a href="{root}about/sources.html#{row["source"]}" title="{escape(title)}">{place}</a>{seen}'
+
+    def value(self, name: str, /, **given: str) -> str:
+        """A value computed for an explanation, in both units."""
+        if name not in VALUES:
+            raise PageError(f"there is no value {name}; there are {', '.join(VALUES)}")
+        return set_spans(writer().write(VALUES[name](**given)))
+
+    def printed(self, key: str) -> str:
+        """A printed figure of the explaining pages, in both units."""
+        try:
+            return set_spans(writer().write(printed_figure(key).fact))
+        except NoSuchFigure as missing:
+            raise PageError(str(missing)) from missing
+
+    def printed_in(self, root: str, key: str) -> str:
+        """Where a printed figure stands: a link to the source's card, the place in it, and how it was read."""
+        try:
+            figure = printed_figure(key)
+        except NoSuchFigure as missing:
+            raise PageError(str(missing)) from missing
+        row = {"source": figure.source, "locator": figure.locator, "checked": figure.checked}
+        return self._cited_row(root, row)
 
     def stated(self, root: str, name: str, **conditions: str) -> str:
         """One printed value in bold, its source in brackets after it."""
@@ -553,7 +586,10 @@ class _Writer:
             order = list(
                 dict.fromkeys([*map(group_title, GROUPS), *(say(f"room-{room}") for room in answering.ROOMS)])
             )
-            for group in sorted(grouped, key=lambda g: (g == "", order.index(g) if g in order else 99, g)):
+            for group in sorted(
+                grouped,
+                key=lambda g: (g == "", order.index(g) if g in order else 99, _place(grouped[g][0][1]), g),
+            ):
                 body += _index_group(part, group, grouped[group])
             meta = own or {"title": title, "description": lede}
             self.write(page, "\n".join(body), **{**meta, "kind": "list"})
@@ -561,7 +597,7 @@ class _Writer:
     def _grouped(self, part: str) -> dict[str, list[tuple[str, dict[str, str]]]]:
         """The pages of a part by group; judging has its worksheets too."""
         grouped: dict[str, list[tuple[str, dict[str, str]]]] = defaultdict(list)
-        for name, meta in sorted(self.written.items()):
+        for name, meta in sorted(self.written.items(), key=lambda page: (_place(page[1]), page[0])):
             if name.startswith(f"{part}/"):
                 grouped[meta.get("group", "")].append((name, meta))
             elif (
@@ -571,6 +607,11 @@ class _Writer:
             ):
                 grouped[say("worksheets-that-judge")].append((f"../{name}", meta))
         return grouped
+
+
+def _place(meta: Mapping[str, str]) -> int:
+    """Where a page comes in the index of its part; after the others if it does not say."""
+    return int(meta.get("order") or 999)
 
 
 def _index_group(part: str, group: str, pages: list[tuple[str, dict[str, str]]]) -> list[str]:

@@ -16,6 +16,7 @@ import pytest
 from build_scripts import check_tables, describe_tables, laws, mutate_tables, table_words
 from build_scripts.laws import Law, Tables, recalled, second_copy
 from build_scripts.laws.agreed import agreed
+from build_scripts.lessons.printed import printed_figures
 from build_scripts.table_declaration import TABLES, Declaration, declarations, read_declarations
 
 DECLARED = declarations()
@@ -92,8 +93,11 @@ def test_every_row_names_a_source_and_a_place_in_it(declared: Declaration, table
 
 
 def test_every_source_card_is_used(tables: Tables) -> None:
-    """A card that neither a table nor a worksheet names is a leftover."""
+    """A card that neither a table, a worksheet nor a printed figure of the explaining pages names is a leftover."""
     used = {row["source"] for name, rows in tables.items() if name != "sources" for row in rows}
+    used |= {figure.source for figure in printed_figures().values()}
+    pages = "\n".join(path.read_text(encoding="utf-8") for path in sorted((ROOT / "docs").rglob("*.md")))
+    used |= set(re.findall(r'source\("([\w-]+)"', pages))
     code = "\n".join(path.read_text(encoding="utf-8") for path in sorted((ROOT / "calc").rglob("*.py")))
     unused = [
         c["key"]

@@ -1,4 +1,4 @@
-"""The checked examples in the docstrings of calc hold."""
+"""The checked examples in the docstrings of calc and of the explaining pages' formulas hold."""
 
 from __future__ import annotations
 
@@ -9,10 +9,12 @@ import pkgutil
 import pytest
 
 import calc
+from build_scripts import lessons
 
 MODULES = sorted(
     found.name
-    for found in pkgutil.walk_packages(calc.__path__, "calc.")
+    for package, name in ((calc, "calc."), (lessons, "build_scripts.lessons."))
+    for found in pkgutil.walk_packages(package.__path__, name)
     if not found.name.endswith("__main__")
 )
 
