@@ -269,7 +269,7 @@ def test_a_sheet_far_down_a_longer_page_starts_when_the_reader_comes_near(
     new_context: Callable[..., BrowserContext], site: Path
 ) -> None:
     page = new_context(offline=True, viewport={"width": 360, "height": 500}).new_page()
-    page.goto((site / "understand" / "anatomy-of-one-bead.html").as_uri())
+    page.goto((site / "understand" / "torch-grinder-spatter.html").as_uri())
     sheet = page.locator("calc-sheet")
     far = sheet.evaluate("(sheet) => sheet.getBoundingClientRect().top / innerHeight")
     assert far > 2
