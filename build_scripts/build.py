@@ -151,6 +151,7 @@ SEARCH_WORDS = {
 def frame_words() -> dict[str, Any]:
     """What the theme's template says and puts into each page for its scripts."""
     from build_scripts.markup import attribute, said
+    from build_scripts.places import PLACES
     from build_scripts.wording import language, say, script_words
 
     return {
@@ -159,6 +160,7 @@ def frame_words() -> dict[str, Any]:
         "attr": attribute,
         "search_words": {theirs: say(ours) for theirs, ours in SEARCH_WORDS.items()},
         "script_words": script_words(),
+        "places": PLACES,
     }
 
 

@@ -106,7 +106,7 @@ FACES = (
     ("@fontsource/barlow-condensed", "barlow-condensed-latin-600-normal.woff2", "head.woff2"),
     ("@fontsource/barlow-condensed", "barlow-condensed-latin-700-normal.woff2", "head-bold.woff2"),
 )  # fmt: skip
-PAGE_SCRIPTS = ("early.js", "site.js", "lookup.js")
+PAGE_SCRIPTS = ("early.js", "site.js", "reader.js", "lookup.js")
 
 
 VERDICTS = ("ok", "caution", "stop", "unknown")

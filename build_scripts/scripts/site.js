@@ -35,8 +35,8 @@
   /** Mark the door that the shown page belongs to. */
   function markDoor() {
     const now = document.querySelector("[data-door-now]")?.getAttribute("data-door-now") || "";
-    for (const door of document.querySelectorAll("[data-door]")) {
-      if (door.getAttribute("data-door") === now) door.setAttribute("aria-current", "true");
+    for (const door of document.querySelectorAll("[data-door], [data-part]")) {
+      if ((door.getAttribute("data-door") ?? door.getAttribute("data-part")) === now) door.setAttribute("aria-current", "true");
       else door.removeAttribute("aria-current");
     }
   }
@@ -114,7 +114,7 @@
   function bindTurning() {
     if (!location.protocol.startsWith("http")) return;
     // The header and the icon stay while pages turn: make their addresses whole, so that they hold from any page.
-    for (const one of document.querySelectorAll("header [href], header form, link[rel=icon], link[rel=manifest]")) {
+    for (const one of document.querySelectorAll("header [href], .doors [href], header form, link[rel=icon], link[rel=manifest]")) {
       if (one instanceof HTMLAnchorElement || one instanceof HTMLLinkElement) one.href = String(one.href);
       if (one instanceof HTMLFormElement) one.action = String(one.action);
     }

@@ -1,12 +1,19 @@
 // @ts-check
-/** US or SI, for every page: one choice, remembered, that the switches of all worksheets show. */
+/** US or SI, for every page: one choice, remembered, that the switches of the head and of all worksheets show. Until a reader
+ * chooses, the language of the browser says which: American English reads pounds and inches. */
 
 const UNITS_KEY = "linkwright-units";
 
 /** @typedef {"us" | "si"} Units */
 
 /** @type {Units} */
-let units = kept.get(UNITS_KEY) === "si" ? "si" : "us";
+let units = firstUnits(kept.get(UNITS_KEY));
+
+/** @param {string | null} chosen @returns {Units} */
+function firstUnits(chosen) {
+  if (isUnits(chosen)) return chosen;
+  return /^en(-US)?$/i.test(navigator.language || "en") ? "us" : "si";
+}
 
 /** @returns {Units} */
 function chosenUnits() {
@@ -36,6 +43,9 @@ function chooseUnits(chosen, byReader = true) {
 
 function showUnits() {
   document.documentElement.dataset["units"] = units;
+  for (const one of document.querySelectorAll("[data-choose-units]")) {
+    one.setAttribute("aria-pressed", String(one.getAttribute("data-choose-units") === units));
+  }
   for (const box of document.querySelectorAll('input[name="units"]')) {
     if (box instanceof HTMLInputElement && box.type === "radio") box.checked = box.value === units;
   }
@@ -59,6 +69,12 @@ function writeUnitsBeside(boxes, was) {
 document.addEventListener("change", (event) => {
   const box = event.target;
   if (box instanceof HTMLInputElement && box.name === "units" && isUnits(box.value)) chooseUnits(box.value);
+});
+
+document.addEventListener("click", (event) => {
+  const button = event.target instanceof Element ? event.target.closest("[data-choose-units]") : null;
+  const chosen = button?.getAttribute("data-choose-units");
+  if (isUnits(chosen)) chooseUnits(chosen);
 });
 
 showUnits();

@@ -5,7 +5,10 @@ book-long = Linkwright: rated lifting and tie-down hardware
 book-description = Ratings of lifting and tie-down hardware, and worksheets that work them out.
 site-description = A handbook of rated lifting and tie-down hardware for the small shop, with worksheets that show their working.
 page-title = { $title } | Linkwright
-page-not-found = Page not found
+page-not-found = This page is not in the book
+not-found =
+    .lede = The address is mistyped, or the page has a new name. Search for it in the box above, or choose a part of the book.
+    .home = The first page
 skip = Skip to the page
 link-to-part = Link to this part
 
@@ -43,8 +46,22 @@ ask-list = every rating in one list
 
 ## Head and foot
 
-light-or-dark = Switch between light and dark page
-doors = The four doors
+to-home = Linkwright, first page
+to-part = To the list: { $part }
+menu = Menu
+menu-parts = Parts of the book
+menu-how-to-use = How to use this book
+place = Where you are
+place-what = Where sources differ, the rule of your place stands first. The worksheets always judge by the strictest.
+place-none = Not said: the strictest first
+place-us-federal = United States, federal rules
+place-us-state = United States, a state with its own rules
+place-ca = Canada
+place-gb = United Kingdom
+place-eu = Germany and the European Union
+place-au = Australia
+light-or-dark = Light or dark page
+doors = The four parts
 on-this-page = On this page
 more = More in this part
 more-in = More in “{ $part }”

@@ -6,7 +6,9 @@ no-script = Scripts are off, so nothing here works out your own numbers. The ans
 
 units = Units
 units-us = US: in, lb
+    .short = lb, in
 units-si = SI: mm, kg
+    .short = kg, mm
 # The samples that follow are written as a shop types them.
 typing = Type it as you read it:
 typing-bare-number = A bare number takes the unit beside the box.
@@ -14,7 +16,8 @@ optional = optional
 # The hint in an empty box.
 such-as = such as { $sample }
 show-example = Show the example
-the-example = The example.
+the-example = The example in words
+what-it-does = What this works out
 clear = Clear all boxes
 not-given = not given
 flag-yes = Yes
