@@ -568,6 +568,20 @@ class _Writer:
                 shutil.copyfile(path, self.out / page)
                 continue
             self.write(page, self.render(read_page(page, self.root), page))
+        self._moved()
+
+    def _moved(self) -> None:
+        """A page at each old address, which leads on: `moved_from` in the front matter of the page that took its place."""
+        for page, meta in list(self.written.items()):
+            for old in meta.get("moved_from", "").split():
+                link = "../" * old.count("/") + page
+                lede = said("page-moved", page=f'<a href="{link.removesuffix(".md")}.html">{rich(meta["title"])}</a>')
+                self.write(
+                    old,
+                    f'# {said("page-moved.title")}\n\n<p class="lede">{lede}</p>\n',
+                    title=say("page-moved.title"), kind="moved", unlisted="yes",
+                    leads_to=f"{link.removesuffix('.md')}.html", description=meta["description"],
+                )  # fmt: skip
 
     def indexes(self) -> None:
         """The index of each part: what docs/ says of it, else title and one sentence, then its pages by group."""
@@ -598,6 +612,8 @@ class _Writer:
         """The pages of a part by group; judging has its worksheets too."""
         grouped: dict[str, list[tuple[str, dict[str, str]]]] = defaultdict(list)
         for name, meta in sorted(self.written.items(), key=lambda page: (_place(page[1]), page[0])):
+            if meta.get("unlisted"):
+                continue
             if name.startswith(f"{part}/"):
                 grouped[meta.get("group", "")].append((name, meta))
             elif (

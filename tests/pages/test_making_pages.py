@@ -11,7 +11,15 @@ import pytest
 
 from build_scripts import ratings_index
 from build_scripts.markup import caution, rich
-from build_scripts.pages import Book, PageError, recalled_line, split_front_matter, tight_blocks
+from build_scripts.pages import (
+    ROOT,
+    Book,
+    PageError,
+    _Writer,
+    recalled_line,
+    split_front_matter,
+    tight_blocks,
+)
 from build_scripts.sheet_form import form_inputs
 from build_scripts.table_declaration import declarations, declared
 from build_scripts.table_view import companions, key_text, view
@@ -328,3 +336,45 @@ def test_what_nobody_read_is_said_in_the_first_line_of_a_page() -> None:
         assert bool(line) == (count > 0), name
         assert not count or line.startswith("Recalled, not read:"), name
         assert not 0 < count < len(seen) or f"{count} of {len(seen)} figures" in line, name
+
+
+def test_a_value_and_a_printed_figure_are_written_in_both_units(book: Book) -> None:
+    """Grade 80 on 10 mm: 125,664 N. NIST-IR 6118, page 5: 27 J at -15 C."""
+    calls = book.functions("understand/cold.md")
+    assert "126 kN" in calls["value"]("grade-break", grade="80")
+    assert "27 J" in calls["printed"]("charpy-a36-energy")
+    said = calls["printed_in"]("charpy-a36-energy")
+    assert 'href="../about/sources.html#nist-ir-6118"' in said
+    assert "page 5" in said
+    assert "read in a reprint" in said
+    for name in ("value", "printed", "printed_in"):
+        with pytest.raises(PageError, match="elephant"):
+            calls[name]("elephant")
+
+
+def test_an_old_address_leads_to_the_page_that_took_its_place(tmp_path: Path) -> None:
+    writer = _Writer(tmp_path, ROOT)
+    new = {
+        "title": "New",
+        "description": "What it says.",
+        "moved_from": "understand/old.md work-out/older.md",
+    }
+    writer.written["understand/new.md"] = new
+    writer._moved()
+    for old, link in (
+        ("understand/old.md", "../understand/new.html"),
+        ("work-out/older.md", "../understand/new.html"),
+    ):
+        meta, text = split_front_matter((tmp_path / old).read_text(encoding="utf-8"))
+        assert meta["leads_to"] == link
+        assert f'<a href="{link}">New</a>' in text
+        assert writer.written[old]["unlisted"]
+    assert writer._grouped("work-out") == {}
+
+
+def test_no_old_address_is_a_page_again() -> None:
+    docs = ROOT / "docs"
+    for path in docs.rglob("*.md"):
+        meta, _ = split_front_matter(path.read_text(encoding="utf-8"))
+        for old in meta.get("moved_from", "").split():
+            assert not (docs / old).exists(), f"{path.name} says that it took the place of {old}"

@@ -33,6 +33,6 @@ def test_hot_steel_keeps_what_the_eurocode_says() -> None:
 def test_the_bead_is_that_of_the_worksheet() -> None:
     caption = lesson("bead-anatomy", Writer("us")).caption
     results = answer("weld-heat", WORKSHEET.example, "us")["results"]
-    drawn = re.search(r"a hard rim to ([^,]+?) \(", caption)
+    drawn = re.search(r"The hard zone reaches to ([^,]+?) \(", caption)
     assert drawn is not None
     assert results["hard_edge"]["text"].startswith(drawn.group(1))

@@ -1,14 +1,14 @@
 # Drawings of the pages on heat. A message is the caption of its drawing; its parts are the labels.
 
-bead-anatomy = One bead, to scale: melted to { $melted } from its middle, a hard rim to { $hard }, a soft band to { $soft } at most. A crack starts at the notch of the toe, in the hard rim, where shrinkage pulls.
+bead-anatomy = One bead cut through, to scale. The steel was melted to { $melted } from the middle of the bead. The hard zone reaches to { $hard }, and the softened zone to { $soft } at most. A crack starts at the edge of the bead, where a notch, the hard zone and the pull of shrinkage meet.
     .notch = notch: a crack
     .starts = starts here
     .shrinkage = shrinkage
     .pulls = pulls
     .melted = melted
-    .hard = hard rim, hydrogen in it
-    .softened = soft band
+    .hard = hard zone
+    .softened = softened zone
 
-steel-while-hot = Structural steel while it is hot, as a share of cold: at { $at } it yields at { $yields } and is { $stiff } as stiff. The share is for design against fire; hardened steel loses faster.
+steel-while-hot = Structural steel while it is hot, as a share of what it has when cold. At { $at } it yields at { $yields } of its cold strength and has { $stiff } of its stiffness. These shares are for design against fire. Hardened steel loses strength faster.
     .yield = yield
     .stiffness = stiffness

@@ -4,18 +4,18 @@ times = { $factor } ×
 left-end = left
 right-end = right
 
-force-triangles = One leg of two under { $load }, drawn to one scale. Every arrow up is the same half of the load. The flatter the leg, the longer its own arrow. { $angles }.
-    .first = At { $angle }: { $pull } along the leg, { $side } sideways
-    .next = at { $angle }: { $pull } along the leg, { $side } sideways
+force-triangles = One leg of two under { $load }, drawn to one scale. Each vertical arrow is half of the load. The flatter the leg, the longer the arrow along it. { $angles }.
+    .first = At { $angle } the leg pulls { $pull } along itself and { $side } sideways
+    .next = at { $angle } it pulls { $pull } along itself and { $side } sideways
     .upright = each leg holds up { OWN($upright) }
 
-angle-curve = The factor by which a leg's share of the load grows into its pull: { $factors }. The dotted part is under { $lowest }, where no sling is used.
+angle-curve = The load angle factor, by which a leg's share of the load is multiplied: { $factors }. The dotted part is below { $lowest }, where no sling is used.
     .point = { $factor } at { $angle }
     .stop = stop
     .axis = angle from the horizontal, and what it multiplies
 
 tape-test = Three pairs of legs over one spread. { $shares }.
-    .shares = { $angle }: leg { $leg } of the spread, hook { $high } of the spread high
+    .shares = At { $angle } the leg is { $leg } times the spread, and the hook is { $high } times the spread above the pick points
     .steep = { $angle }: leg = spread
     .middle = { $angle }: half spread high
     .flat = { $angle }: no flatter
@@ -26,23 +26,23 @@ angle-names = One pair of legs and three names for its angle: { $flat } from the
     .upright = { $angle } from vertical
     .between = { $angle } between the legs
 
-two-of-four = A stiff plate of { $load } on four legs at { $angle }. Two opposite legs are a hair shorter: they pull { $two } each, and the two dashed legs hang slack. If all four shared alike it would be { $four } each.
+two-of-four = A rigid plate of { $load } on four legs at { $angle }. Two opposite legs are a little shorter. They pull { $two } each, and the two dashed legs hang slack. If all four shared alike, each would pull { $four }.
     .slack = slack
 
-hook-over-balance = Left: the hook stands { $off } beside the balance point of a load with { $spread } between its picks. Right: as soon as it leaves the floor, it swings until the balance point is under the hook and hangs { $tilt } out of level, the heavy end down. The leg at the heavy end pulls { $heavy }, the other { $light }.
-    .point = balance point
+hook-over-balance = Left: the hook is { $off } to one side of the center of gravity of a load with { $spread } between its pick points. Right: when it leaves the floor, the load swings until its center of gravity is under the hook. It hangs { $tilt } out of level, with the heavy end down. The leg at the heavy end pulls { $heavy }, the other { $light }.
+    .point = center of gravity
     .floor = on the floor
     .air = in the air: { $tilt } down
 
-one-leg-longer = A load of { $load }, balance point midway. The left leg is { $left } long, the right one { $longer } longer. It hangs { $tilt } out of level, the { $end } end down; the legs pull { $left_pull } and { $right_pull }.
+one-leg-longer = A load of { $load } with its center of gravity midway. The left leg is { $left } long, and the right one is { $longer } longer. The load hangs { $tilt } out of level, with the { $end } end down. The legs pull { $left_pull } and { $right_pull }.
     .tilt = { $tilt } out of level
 
-not-doubled = Two strings seen from the side. Left, four parts in line: three rated { $strong }, one rated { $weak }. Right, two chains of { $strong } each under one ring rated { $weak }. Neither string may carry more than { $weak }: what all of the load goes through decides.
+not-doubled = Two riggings seen from the side. Left, four parts in line: three are rated { $strong }, and one is rated { $weak }. Right, two chains of { $strong } each hang on one ring rated { $weak }. Neither may carry more than { $weak }, because the whole load goes through the part with that rating.
     .in-line = in line
     .side-by-side = side by side, one ring
     .ring = ring { OWN($rating) }
-    .whole = both strings carry no more than this
+    .whole = neither may carry more than this
 
-drop-curve = The peak pull over the quiet load, against the height of the fall counted in stretches that the quiet load gives: { $points }. Even without a fall, a load that is let go at once pulls double.
+drop-curve = How many times the load at rest the peak pull is. The height of the fall is counted in stretches of the sling under the load at rest: { $points }. Even without a fall, a load that is let go all at once pulls double.
     .point = { $factor } at { $fall }
-    .axis = height of fall, in stretches under the quiet load
+    .axis = height of fall, in stretches under the load at rest

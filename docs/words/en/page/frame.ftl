@@ -10,6 +10,8 @@ not-found =
     .lede = The address is mistyped, or the page has a new name. Search for it in the box above, or choose a part of the book.
     .home = The first page
 skip = Skip to the page
+page-moved = This page is now part of { $page }.
+    .title = This page has moved
 link-to-part = Link to this part
 
 ## Search
