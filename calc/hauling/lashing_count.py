@@ -28,13 +28,16 @@ from calc.hauling.lashing_forces import (
 )
 from calc.inputs import Bounds, ChoiceInput, Given, QuantityInput
 from calc.quantities import STANDARD_GRAVITY_M_PER_S2
-from calc.reasons import Reason, caution, note
+from calc.reasons import Reason, caution, note, unknown
 from calc.words.facts import Number, force, message, share
 from calc.words.writer import Writer
 
 TENSION_SHARE_AT_MOST = 0.5
 """A tension left by a hand ratchet is at most so much of the strap's limit [-] (EN 12195-2 bounds STF by half of LC, from
 memory): what is more was read from the wrong line of the label."""
+MOST_BY_HAND_N = 10_000.0
+"""Labels of hand ratchets print tensions of 2.5 to 7.5 kN (common practice, no source). More than this, with no limit beside it
+to compare, is more likely the limit itself."""
 MANY_STRAPS = 6
 """More straps than this on one load: block it instead (our own mark, no source)."""
 TONNE_N = 1000.0 * STANDARD_GRAVITY_M_PER_S2
@@ -70,6 +73,7 @@ class Found:
     blocked: bool
     grip: Grip
     strap: OverTop
+    limit_known: bool
     worst: Direction
     counted: StrapCount
     sideways: StrapCount
@@ -121,6 +125,7 @@ def find(given: Given) -> Found:
         blocked=blocked,
         grip=held,
         strap=strap,
+        limit_known=given.has("limit"),
         worst=worst,
         counted=counted,
         sideways=sideways,
@@ -140,6 +145,9 @@ def judge(found: Found) -> tuple[Reason, ...]:
         reasons.append(note("friction-holds", "mandatory"))
     else:
         reasons.append(note("counted", "mandatory"))
+    if not found.limit_known:
+        by_hand = not exceeds(found.strap.tension_n, MOST_BY_HAND_N)
+        reasons.append(caution("limit-not-given") if by_hand else unknown("tension-may-be-a-limit"))
     if found.blocked and found.blocking_force_n > 0.0:
         reasons.append(caution("blocking-must-hold"))
     if found.straps_needed > MANY_STRAPS:

@@ -16,6 +16,7 @@ from calc.declaration import Citation, Figure, Result, Step, Worksheet, step
 from calc.figures.drawing import LineKind
 from calc.figures.hanging import DrawnLeg, HangingPose, HangingWords, hanging_figure
 from calc.inputs import BadInput, Bounds, Given, PointInput, QuantityInput, RowsInput, TextInput
+from calc.lifting.chain_spring import most_of_chain_kg
 from calc.lifting.condition import ALTERED, GOOD, WORDS, condition_input, condition_of, judge_condition
 from calc.lifting.hanging import Vector, minus
 from calc.lifting.hung_load import (
@@ -32,6 +33,14 @@ from calc.lifting.hung_load import (
     worst_case,
 )
 from calc.lifting.leg_geometry import Flatness, flatness
+from calc.lifting.leg_grade import (
+    WITHOUT_GRADE,
+    judge_leg_grade,
+    leg_grade_input,
+    leg_kind_input,
+    why_not_by_tag,
+)
+from calc.lifting.leg_grade import WORDS as GRADE_WORDS
 from calc.quantities import STANDARD_GRAVITY_M_PER_S2
 from calc.reasons import Reason, caution, note, over, stop, unknown, within
 from calc.words.facts import (
@@ -46,6 +55,7 @@ from calc.words.facts import (
     length,
     message,
     share,
+    weight,
 )
 from calc.words.writer import Writer
 
@@ -76,6 +86,7 @@ class Found:
     at -- the place of rest; of a load that rolls over, where it would come to rest
     places_upright -- how many places of rest have the hook over the picks; can_roll -- turned over it would hang lower
     link -- the worst of one leg a link shorter
+    not_by_tag -- why the figures on the tags do not count, by kind and grade of the legs
     """
 
     load: HungLoad
@@ -100,6 +111,7 @@ class Found:
     worst_tensions_n: tuple[float, ...] | Absent
     worst_tilt_deg: float | Absent
     condition: str
+    not_by_tag: Absent | None
     level_lengths_m: tuple[float, ...] | Absent
     springy_tensions_n: tuple[float, ...] | Absent
     short_link_tension_n: float | Absent
@@ -163,6 +175,8 @@ def find(given: Given) -> Found:
     upright = [rest for rest in places if load.is_upright(rest)]
     if not upright:
         return _rolled_over(load, at_rest(load, places[0]), condition_of(given))
+    not_by_tag = why_not_by_tag(given)
+    _refuse_thin_chain(given, load)
     at = at_rest(load, upright[0])
     springy = share_by_stretch(load, at.rest.hook, given.si("chain_size"))
     worst = worst_case(load, given.si("balance_tolerance"), given.si("chain_size"))
@@ -188,12 +202,24 @@ def find(given: Given) -> Found:
         worst=worst,
         worst_tension_n=pulls if isinstance(pulls, Absent) else max(pulls),
         worst_tensions_n=pulls,
-        worst_tilt_deg=worst.tilt_deg,
+        worst_tilt_deg=absent("rolls-over-first") if worst.rolls_over else worst.tilt_deg,
         condition=condition_of(given),
+        not_by_tag=not_by_tag,
         level_lengths_m=lengths_to_level(load, at),
         springy_tensions_n=absent("not-found") if springy.tensions_n is None else springy.tensions_n,
         short_link_tension_n=absent("not-found") if springy.worst is None else springy.worst.pull_n,
     )
+
+
+def _refuse_thin_chain(given: Given, load: HungLoad) -> None:
+    """Refuse a size of chain that no lifting chain of such a rating has: a link of it would be too short to matter. Legs of
+    rope or web have no links; the size given for them only stands in for their stretch.
+    """
+    if given.text("leg_kind") in WITHOUT_GRADE:
+        return
+    rated = [kg for kg in load.ratings_kg if kg is not None]
+    if rated and exceeds(max(rated), most_of_chain_kg(given.si("chain_size"))):
+        raise given.refuse("chain_size", "too-thin-for-its-rating", rating=weight(max(rated)))
 
 
 def _taut(at: AtRest, leg: int) -> bool | Absent:
@@ -229,6 +255,7 @@ def _rolled_over(load: HungLoad, at: AtRest, condition: str) -> Found:
         worst_tensions_n=none,
         worst_tilt_deg=none,
         condition=condition,
+        not_by_tag=None,
         level_lengths_m=none,
         springy_tensions_n=none,
         short_link_tension_n=none,
@@ -275,6 +302,7 @@ def judge(found: Found) -> tuple[Reason, ...]:
     return (
         *_stops_of_tip(found, found.worst),
         *(condition if altered else ()),
+        *judge_leg_grade(found.not_by_tag),
         *_legs(found, found.worst),
         *(() if altered else condition),
         *_standing(found),
@@ -542,6 +570,8 @@ WORKSHEET = Worksheet(
                 QuantityInput("rating", dimension="weight", bounds=_WEIGHT, required=False, sense="capacity"),
             ),
         ),
+        leg_kind_input(),
+        leg_grade_input(),
         QuantityInput("chain_size", dimension="length", bounds=Bounds(above=0, at_most=4)),
         condition_input(),
     ),
@@ -571,7 +601,7 @@ WORKSHEET = Worksheet(
     draw=draw,
     shown=shown,
     large=lambda found: "highest_tension" if isinstance(found.worst_tension_n, Absent) else "worst_tension",
-    shares=(WORDS,),
+    shares=(WORDS, GRADE_WORDS),
     example={
         "load": "1,450 lb",
         "centre": ["16 in", "9 in", "10 in"],
@@ -591,6 +621,8 @@ WORKSHEET = Worksheet(
             },
             {"label": "front eye", "at": ["38 in", "9 in", "27 in"], "length": "45 in", "rating": "2,100 lb"},
         ],
+        "leg_kind": "chain",
+        "grade": "80",
         "chain_size": "7/32 in",
         "condition": GOOD,
     },

@@ -3,7 +3,7 @@
 The vertical rating on the tag, times what the hitch, the angle and the bend leave of it (calc.lifting.hitch_factors).
 A basket has two legs: twice the vertical rating times the sine of their angle from the horizontal (statics; a navy
 text that prints four is wrong for an inclined basket). What the sling bends round and bears on is never taken kindly: wire
-rope round something not measured, and other slings on corners of which nothing was said, cannot be rated; on a bare edge
+rope round something not measured, and a sling on corners of which nothing was said, cannot be rated; on a bare edge
 none may be used (29 CFR 1910.184(c)(8): slings are padded or protected from sharp edges; from memory).
 """
 
@@ -19,6 +19,8 @@ from calc.inputs import Bounds, ChoiceInput, Given, QuantityInput
 from calc.lifting.condition import ALTERED, GOOD, WORDS, condition_input, condition_of, judge_condition
 from calc.lifting.hitch_factors import Share, bend_share, bent_too_hard, choke_angle_share, choker_share
 from calc.lifting.leg_geometry import Flatness, flatness
+from calc.lifting.leg_grade import WORDS as GRADE_WORDS
+from calc.lifting.leg_grade import judge_leg_grade, leg_grade_input, why_not_by_tag
 from calc.reasons import Reason, caution, note, over, shows_capacity, stop, unknown, within
 from calc.words.facts import Absent, Quantity, absent, message, weight
 from calc.words.writer import Writer
@@ -32,6 +34,7 @@ BARE_EDGE = "bare"
 class Found:
     """What the sling holds: the shares that hitch, angle and bend leave, and the load's part of it.
 
+    not_by_tag -- why the figure on its tag does not count, by the grade of its chain
     flatness -- of a basket's legs; a straight or choked sling stands steep
     edge -- how the sling bears on the load: padded, bare, not said, or "" where it does not matter
     holds_kg -- what it holds as it is put on, whether or not it may be used so; none where a share is not known
@@ -41,6 +44,7 @@ class Found:
     shape: HitchShape
     choke_measured: bool
     condition: str
+    not_by_tag: Absent | None
     edge: str
     flatness: Flatness
     hitch: Share
@@ -78,6 +82,7 @@ def find(given: Given) -> Found:
         shape=shape,
         choke_measured=given.has("choke_angle"),
         condition=condition_of(given),
+        not_by_tag=why_not_by_tag(given, "sling_kind"),
         edge=_edge(given),
         flatness=flatness(shape.basket_angle_deg) if shape.hitch == "basket" else "steep",
         hitch=hitch,
@@ -101,7 +106,7 @@ def _shape(given: Given) -> HitchShape:
 
 
 def _edge(given: Given) -> str:
-    if given.text("hitch") == "vertical" or given.text("sling_kind") == "wire-rope":
+    if given.text("hitch") == "vertical":
         return ""
     return given.text("edge") or "not-said"
 
@@ -164,6 +169,7 @@ def judge(found: Found) -> tuple[Reason, ...]:
     return (
         *_put_on(found),
         *(condition if altered else ()),
+        *judge_leg_grade(found.not_by_tag),
         *_load(found),
         *(() if altered else condition),
         *_ways_to_go_wrong(found),
@@ -243,12 +249,13 @@ def cite(found: Found) -> tuple[Citation, ...]:
 
 _WEIGHT = Bounds(above=0, at_most=2_000_000)
 _BENDS = {"sling_kind": ("wire-rope",), "hitch": ("choker", "basket")}
-_BEARS = {"sling_kind": ("chain", "web-sling", "fibre-rope"), "hitch": ("choker", "basket")}
+_BEARS = {"hitch": ("choker", "basket")}
 
 WORKSHEET = Worksheet(
     name="hitch",
     inputs=(
         ChoiceInput("sling_kind", choices=("wire-rope", "chain", "web-sling", "fibre-rope")),
+        leg_grade_input("sling_kind"),
         QuantityInput("rating", dimension="weight", bounds=_WEIGHT, sense="capacity"),
         ChoiceInput("hitch", choices=("vertical", "choker", "basket")),
         QuantityInput(
@@ -300,7 +307,7 @@ WORKSHEET = Worksheet(
     draw=draw,
     cite=cite,
     large="capacity",
-    shares=("shared/hitch-shares", WORDS),
+    shares=("shared/hitch-shares", WORDS, GRADE_WORDS),
     example={
         "sling_kind": "wire-rope",
         "rating": "5.6 short tons",
@@ -308,6 +315,7 @@ WORKSHEET = Worksheet(
         "basket_angle": "60°",
         "object_diameter": "4-1/2 in",
         "sling_diameter": "3/4 in",
+        "edge": "padded",
         "load": "6,800 lb",
         "condition": GOOD,
     },

@@ -47,6 +47,9 @@ from calc.words.facts import (
 )
 from calc.words.writer import Writer
 
+FEWEST_COUNTED = 2
+"""Legs of several that are counted without asking whether they share evenly."""
+
 
 @dataclass(frozen=True)
 class PathPart:
@@ -103,7 +106,6 @@ class Found:
     """
 
     use: str
-
     load_kg: float
     parts: tuple[PathPart, ...]
     first: PathPart
@@ -204,13 +206,23 @@ def _lessons(found: Found) -> tuple[Reason, ...]:
         reasons.append(note("alike-in-line"))
     if any(part.item.legs > 1 for part in found.parts):
         reasons.append(note("legs-share-by-angle"))
-    if any(part.item.legs > part.item.counted_legs for part in found.parts):
-        reasons.append(note("stiff-load-hangs-on-two"))
+    reasons += _counting(found)
+    by_tag = [part.rating.by_tag for part in found.parts if part.rating.by_tag is not None]
+    if by_tag:
+        reasons.append(note("tag-alone", factor=Number(min(by_tag), places=1)))
     if any(part.item.kind in EYEBOLTS for part in found.parts):
         reasons.append(note("stands-upright", "mandatory"))
     if any(part.rating.from_memory for part in found.parts):
         reasons.append(caution("rating-from-memory"))
     return tuple(reasons)
+
+
+def _counting(found: Found) -> tuple[Reason, ...]:
+    """How many legs count of three and more."""
+    if any(part.item.counted_legs > FEWEST_COUNTED for part in found.parts):
+        return (caution("three-counted"),)
+    several = any(part.item.legs > part.item.counted_legs for part in found.parts)
+    return (note("stiff-load-hangs-on-two"),) if several else ()
 
 
 def work(found: Found) -> tuple[Step, ...]:

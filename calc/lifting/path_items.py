@@ -11,6 +11,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Callable, Iterator
+from contextlib import suppress
 from dataclasses import dataclass, replace
 from functools import partial
 from typing import Literal, TypeVar
@@ -32,6 +33,7 @@ from calc.inputs import (
 from calc.lifting.condition import ALTERED, CONDITIONS, GOOD, NOT_LOOKED_AT, condition_of
 from calc.lifting.hitch_factors import Share, bend_share, bent_too_hard, choke_angle_share, choker_share
 from calc.lifting.leg_geometry import legs_that_carry
+from calc.lifting.whole_sling import factor_by_tag, least_printed
 from calc.marks import GradeMark, may_lift, read_grade
 from calc.quantities import NotReadable, fraction_text, from_si, read_quantity, to_si
 from calc.ratings import (
@@ -40,11 +42,9 @@ from calc.ratings import (
     NotRated,
     Rating,
     chain_lifting_leg,
-    chain_lifting_printed,
     chain_tie_down,
     inch_size,
     metric_chain_leg,
-    metric_chain_printed,
     rating_of,
     shackle,
 )
@@ -203,7 +203,8 @@ class ItemRating:
 
     straight_kg -- its rating in a straight pull, as marked or printed; rating_kg -- after every share below, the
     figure to use; both None if it may not be used, with the standing (stop or unknown) and why
-    whole_kg -- printed for a whole sling of its legs, after the same shares; None where nothing is printed
+    whole_kg -- for a whole sling of its legs, after the same shares; None where no law prints it
+    by_tag -- the factor on one leg that gives whole_kg where only the tag is known [-], else None
     at_most_kg -- what it could carry at most, whatever else stands in its way; None if nothing says it
     printed -- the mark or cell as a message; from_memory -- the table row was not seen in its source's text
     """
@@ -211,6 +212,7 @@ class ItemRating:
     item: PathItem
     rating_kg: float | None = None
     whole_kg: float | None = None
+    by_tag: float | None = None
     at_most_kg: float | None = None
     straight_kg: float | None = None
     printed: Message | None = None
@@ -477,19 +479,30 @@ def _chain(item: PathItem) -> Rating:
     return min(found, key=lambda rating: rating.working_load_limit_kg)
 
 
-def _whole_sling_kg(item: PathItem) -> float | None:
-    """What the tables print for a whole chain sling of its legs at exactly its angle [kg]; None where they print nothing."""
-    if item.kind != "chain" or item.legs == 1 or not item.size:
+@dataclass(frozen=True)
+class _Whole:
+    """What a whole sling may carry [kg], and the factor on one leg that says so where only its tag is known [-]."""
+
+    rating_kg: float
+    factor: float | None = None
+
+
+def _whole_sling(item: PathItem, straight: _Straight) -> _Whole | None:
+    """What the printed laws give a whole sling of its legs (calc.lifting.whole_sling); None where it is no sling of several
+    legs, or a table rates one leg alone.
+    """
+    if item.kind not in _ROPE_KINDS or item.counted_legs == 1:
         return None
-    printed: list[float] = []
-    for grade in item.mark.grades:
-        whole = metric_chain_printed if grade in METRIC_LIFTING_GRADES else chain_lifting_printed
-        try:
-            cell = whole(grade, item.size, item.legs, item.angle_deg)
-        except NotRated:
-            continue
-        printed += [cell.working_load_limit_kg] if cell else []
-    return min(printed, default=None)
+    if item.kind == "chain" and item.size:
+        printed: list[float] = []
+        for grade in item.mark.grades:
+            with suppress(NotRated):
+                cell = least_printed(grade, item.size, item.counted_legs, item.angle_deg)
+                printed += [cell.working_load_limit_kg] if cell else []
+        if printed:
+            return _Whole(min(printed))
+    factor = None if straight.tabled else factor_by_tag(item.counted_legs, item.angle_deg)
+    return None if factor is None else _Whole(factor * straight.rating_kg, factor)
 
 
 def _shackle(item: PathItem) -> Rating:
@@ -546,15 +559,16 @@ def rate_item(item: PathItem, use: Use = "lift") -> ItemRating:
     if straight is None or at_most_kg is None or against:
         worst = min(against, key=lambda barred: barred.standing != "stop")
         return ItemRating(item, at_most_kg=at_most_kg, why=worst.why(item.label), standing=worst.standing)
-    whole_kg = _whole_sling_kg(item) if use == "lift" else None
+    whole = _whole_sling(item, straight) if use == "lift" else None
     return ItemRating(
         item,
-        at_most_kg,
-        None if whole_kg is None else whole_kg * left,
-        at_most_kg,
-        straight.rating_kg,
-        straight.printed,
-        tuple(shares),
+        rating_kg=at_most_kg,
+        whole_kg=None if whole is None else whole.rating_kg * left,
+        by_tag=None if whole is None else whole.factor,
+        at_most_kg=at_most_kg,
+        straight_kg=straight.rating_kg,
+        printed=straight.printed,
+        shares=tuple(shares),
         from_memory=straight.from_memory or _off_line_deg(item) > IN_LINE_DEG,
         citations=(*straight.citations, *(cited for share in shares for cited in share.citations)),
     )
@@ -599,17 +613,20 @@ def _heard(rule: Callable[[], _T], against: list[Blocked]) -> _T | None:
 
 @dataclass(frozen=True)
 class _Straight:
-    """A straight rating [kg], as marked or printed, whether its row was not seen in its source, and where it stands."""
+    """A straight rating [kg], as marked or printed, whether a table rates the part too, whether its row was not seen in its
+    source, and where it stands.
+    """
 
     rating_kg: float
     printed: Message
+    tabled: bool = True
     from_memory: bool = False
     citations: tuple[Citation, ...] = ()
 
 
 def _straight(item: PathItem, use: Use) -> _Straight:
     """The rating on the mark, or that of the tables; the lower where both are known."""
-    marked = None if item.rating_kg is None else _Straight(item.rating_kg, message("as-marked"))
+    marked = None if item.rating_kg is None else _Straight(item.rating_kg, message("as-marked"), tabled=False)
     try:
         found = table_rating(item, use)
     except (Blocked, NotRated):
@@ -617,12 +634,12 @@ def _straight(item: PathItem, use: Use) -> _Straight:
             raise
         return marked
     if marked is not None and not exceeds(marked.rating_kg, found.working_load_limit_kg):
-        return marked
+        return replace(marked, tabled=True)
     return _Straight(
         found.working_load_limit_kg,
         message("as-printed" if marked is None else "as-printed-under-its-mark", cell=found.cell),
-        found.checked == "memory" or item.kind == "hook",
-        (Citation(found.source, found.locator),),
+        from_memory=found.checked == "memory" or item.kind == "hook",
+        citations=(Citation(found.source, found.locator),),
     )
 
 

@@ -24,7 +24,6 @@ from calc.figures.drawing import LineKind
 from calc.figures.slings import SlingShape, sling_figure
 from calc.inputs import Bounds, ChoiceInput, CountInput, Given, QuantityInput, TextInput
 from calc.lifting.condition import ALTERED, GOOD, WORDS, condition_input, condition_of, judge_condition
-from calc.lifting.grade_input import GradeInput
 from calc.lifting.leg_geometry import (
     Flatness,
     angle_factor,
@@ -35,24 +34,28 @@ from calc.lifting.leg_geometry import (
     legs_that_count,
     side_force_n,
 )
-from calc.marks import read_grade
+from calc.lifting.leg_grade import WORDS as GRADE_WORDS
+from calc.lifting.leg_grade import (
+    judge_leg_grade,
+    leg_grade_input,
+    leg_kind_input,
+    lifting_grade,
+    why_not_by_tag,
+)
+from calc.lifting.whole_sling import factor_by_tag, least_printed, printed_sling
 from calc.quantities import STANDARD_GRAVITY_M_PER_S2
 from calc.ratings import (
     METRIC_LIFTING_GRADES,
-    TIE_DOWN_ONLY_GRADES,
     NotRated,
     Rating,
     chain_lifting_leg,
-    chain_lifting_printed,
     inch_size,
     legs_counted_by_osha,
     metric_chain_leg,
-    metric_chain_printed,
     metric_size,
     mode_factor,
 )
 from calc.reasons import Reason, caution, note, over, shows_capacity, stop, unknown, within
-from calc.tables import table
 from calc.words.facts import (
     Absent,
     Cell,
@@ -68,8 +71,6 @@ from calc.words.facts import (
 )
 from calc.words.writer import Writer
 
-WITHOUT_GRADE = ("wire-rope", "web")
-"""Kinds of leg that bear no grade of chain, so that their tag alone rates them."""
 FLEXIBLE = "flexible"
 """A load that gives until all its legs pull, as the reader says."""
 KnownBy = Literal["angle", "height_and_spread", "leg_length_and_spread"]
@@ -210,11 +211,10 @@ class _LegRating:
 
 
 def _leg_rating(given: Given, legs: int, counted: int, angle_deg: float) -> _LegRating:
-    if given.has("grade") and given.text("leg_kind") in WITHOUT_GRADE:
-        raise given.refuse("grade", "no-chain-no-grade")
+    why = why_not_by_tag(given)
     if not given.has("grade"):
-        return _LegRating(_by_tag(given), message("a-leg"))
-    grade, size = _lifting_grade(given.text("grade")), given.text("size")
+        return _LegRating(_by_tag(given, why), message("a-leg"))
+    grade, size = lifting_grade(given.text("grade")), given.text("size")
     if isinstance(grade, Absent):
         return _LegRating(grade, message("a-leg"))
     if not size:
@@ -229,28 +229,15 @@ def _leg_rating(given: Given, legs: int, counted: int, angle_deg: float) -> _Leg
     rating_kg = _tag_against_table(given, one)
     if legs == 1:
         return _LegRating(rating_kg, what, source=source)
-    printed = _printed_sling(grade, size, legs, angle_deg)
-    return _LegRating(rating_kg, what, printed, _least_printed(grade, size, counted, angle_deg), source)
+    printed = printed_sling(grade, size, legs, angle_deg)
+    return _LegRating(rating_kg, what, printed, least_printed(grade, size, counted, angle_deg), source)
 
 
-def _by_tag(given: Given) -> float | Absent:
+def _by_tag(given: Given, why_not: Absent | None) -> float | Absent:
     """The rating of a leg [kg] by its tag alone: not where the legs may be chain that ties down."""
     if not given.has("leg_rating"):
         return absent("none-given")
-    if given.text("leg_kind") in WITHOUT_GRADE:
-        return given.si("leg_rating")
-    return absent("grade-not-said" if given.has("leg_kind") else "kind-not-said")
-
-
-def _lifting_grade(mark: str) -> str | Absent:
-    """The grade that a mark names; none where it names, or may name, chain that ties down. A mark 8 is read as metric grade 8,
-    which is rated the lower of the two that it can be.
-    """
-    grades = read_grade(mark).grades
-    ties = [grade for grade in grades if grade in TIE_DOWN_ONLY_GRADES]
-    if ties:
-        return absent("no-lifting-rating" if len(ties) == len(grades) else "may-tie-down", mark=mark)
-    return next((grade for grade in grades if grade in METRIC_LIFTING_GRADES), grades[0])
+    return given.si("leg_rating") if why_not is None else why_not
 
 
 def _one_leg(grade: str, size: str) -> tuple[Rating, Message]:
@@ -272,19 +259,6 @@ def _tag_against_table(given: Given, one: Rating) -> float:
     return table_kg
 
 
-def _printed_sling(grade: str, size: str, legs: int, angle_deg: float) -> Rating | None:
-    whole_sling = metric_chain_printed if grade in METRIC_LIFTING_GRADES else chain_lifting_printed
-    return whole_sling(grade, size, legs, angle_deg)
-
-
-def _least_printed(grade: str, size: str, counted: int, angle_deg: float) -> Rating | None:
-    """The least printed rating of a sling of the counted legs at its angle or a steeper one: a flatter sling holds no more."""
-    printed_deg = (float(angle) for angle in table("chain-lifting").values("angle_from_horizontal"))
-    steeper = [angle_deg, *(angle for angle in printed_deg if angle > angle_deg)]
-    cells = [_printed_sling(grade, size, counted, angle) for angle in steeper]
-    return min((cell for cell in cells if cell), key=lambda cell: cell.working_load_limit_kg, default=None)
-
-
 @dataclass(frozen=True)
 class _Capacities:
     """What the sling may lift [kg] by our count of its legs, by that of the OSHA tables, and by the EN mode factor.
@@ -301,7 +275,7 @@ class _Capacities:
 
 def _capacities(legs: int, counted: int, angle_deg: float, leg: _LegRating) -> _Capacities:
     factor = mode_factor(legs, angle_deg) if legs > 1 else None
-    counted_factor = mode_factor(counted, angle_deg) if legs > 1 else None
+    counted_factor = factor_by_tag(counted, angle_deg) if legs > 1 else None
     if isinstance(leg.rating_kg, Absent) or factor is None or counted_factor is None:
         why = _no_capacity(legs, factor is None, leg.rating_kg)
         return _Capacities(why, why, why)
@@ -311,12 +285,12 @@ def _capacities(legs: int, counted: int, angle_deg: float, leg: _LegRating) -> _
     if leg.bound:
         ours = min(ours, leg.bound.working_load_limit_kg)
     if leg.by_tag_alone:
-        ours = min(ours, counted_factor.value * leg.rating_kg)
+        ours = min(ours, counted_factor * leg.rating_kg)
     return _Capacities(
         ours,
         osha.value * upright_kg,
         factor.value * leg.rating_kg,
-        counted_factor.value if leg.by_tag_alone else None,
+        counted_factor if leg.by_tag_alone else None,
         (Citation(osha.source, osha.locator), Citation(factor.source, factor.locator)),
     )
 
@@ -485,11 +459,7 @@ def _ratings(found: Found) -> tuple[Reason, ...]:
 
 def _no_rating(why: Absent) -> Reason:
     """Chain that ties down, chain that may, or no rating at all."""
-    if why.code == "no-lifting-rating":
-        return stop("ties-down-only", **why.facts)
-    if why.code in ("may-tie-down", "grade-not-said", "kind-not-said"):
-        return unknown(why.code, **why.facts)
-    return unknown("no-leg-rating")
+    return unknown("no-leg-rating") if why.code == "no-leg-rating" else judge_leg_grade(why)[0]
 
 
 def work(found: Found) -> tuple[Step, ...]:
@@ -605,13 +575,8 @@ WORKSHEET = Worksheet(
             required=False,
             shown_when={"load_kind": (FLEXIBLE,)},
         ),
-        ChoiceInput("leg_kind", choices=("chain", *WITHOUT_GRADE), required=False),
-        GradeInput(
-            "grade",
-            choices=("80", "100", "8", "5", "M", "4", "70", "43", "30"),
-            required=False,
-            shown_when={"leg_kind": ("chain",)},
-        ),
+        leg_kind_input(),
+        leg_grade_input(),
         TextInput("size", required=False, shown_when={"leg_kind": ("chain",)}),
         QuantityInput("leg_rating", dimension="weight", bounds=_WEIGHT, required=False, sense="capacity"),
         condition_input(),
@@ -642,7 +607,7 @@ WORKSHEET = Worksheet(
     cite=lambda found: found.sources,
     shown=shown,
     large="leg_tension",
-    shares=(WORDS,),
+    shares=(WORDS, GRADE_WORDS),
     example={
         "load": "4,860 lb",
         "legs": "2",

@@ -51,6 +51,10 @@ class Chain:
 
 AGREES = 0.01
 """A tag and a table agree within this share [-]: what rounding to another unit leaves (our own mark, no source)."""
+SOFTEST = 2.0
+"""A chain may stretch so many times what the modulus of large mooring chain gives (our own mark, no source): what is more was
+measured on something else, and would tell a softer jerk.
+"""
 NOT_CHAIN = "not-chain"
 
 
@@ -97,7 +101,7 @@ def _size_words(size: ChainSize) -> Fact:
 def _chain(given: Given, size: ChainSize | None) -> Chain | Absent:
     """The chain, where no stretch was given; refuses if too little is known of it."""
     if given.has("stretch"):
-        _longer_than_steel(given, size)
+        _like_chain(given, size)
         return absent("stretch-given")
     if size is None:
         raise given.refuse("stretch", "stretch-missing")
@@ -106,14 +110,17 @@ def _chain(given: Given, size: ChainSize | None) -> Chain | Absent:
     return Chain(nominal_m(size), given.si("length"))
 
 
-def _longer_than_steel(given: Given, size: ChainSize | None) -> None:
-    """Refuse a stretch that is less than the chain would stretch if it were of solid bars."""
+def _like_chain(given: Given, size: ChainSize | None) -> None:
+    """Refuse a stretch that no chain of that size and length has: less than solid bars, or far more than large chain."""
     if size is None or not given.has("length"):
         return
     weight_n = given.si("weight") * STANDARD_GRAVITY_M_PER_S2
-    least_m = Chain(nominal_m(size), given.si("length")).least_stretch_m(weight_n)
+    chain = Chain(nominal_m(size), given.si("length"))
+    least_m, most_m = chain.least_stretch_m(weight_n), SOFTEST * chain.soft_stretch_m(weight_n)
     if given.si("stretch") < least_m:
         raise given.refuse("stretch", "less-than-steel", least=length(least_m))
+    if exceeds(given.si("stretch"), most_m):
+        raise given.refuse("stretch", "more-than-chain", most=length(most_m))
 
 
 def _grade(given: Given) -> str:

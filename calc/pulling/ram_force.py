@@ -88,6 +88,7 @@ class Found:
     pressure_pa: float
     plates_known: bool
     may_be_over: bool
+    gauge_known: bool
     area_m2: float
     hand_force_n: float | Absent
     lever_ratio: float | Absent
@@ -174,7 +175,8 @@ def find(given: Given) -> Found:
         force_at_most_n=_force_n(high_pa, rams),
         force_at_least_n=_force_n(low_pa, rams),
         pressure_pa=pressure_pa,
-        may_be_over=_may_be_over(given, high_pa),
+        may_be_over=_may_be_over(given, high_pa, rams),
+        gauge_known=by == "hand_force" or given.has("gauge_error"),
         plates_known=given.has("max_pressure") and given.has("ram_capacity"),
         area_m2=rams.area_m2,
         hand_force_n=absent("give-the-pump")
@@ -197,11 +199,12 @@ def _gauge_pa(given: Given, by: KnownBy, pressure_pa: float) -> tuple[float | Ab
     return max(0.0, pressure_pa - error_pa), pressure_pa + error_pa
 
 
-def _may_be_over(given: Given, high_pa: float | Absent) -> bool:
-    """Whether the true pressure may be over the plate, the gauge being off as far as it may."""
-    if isinstance(high_pa, Absent) or not given.has("max_pressure"):
+def _may_be_over(given: Given, high_pa: float | Absent, rams: Rams) -> bool:
+    """Whether the true pressure may be over a plate, the gauge being off as far as it may."""
+    if isinstance(high_pa, Absent):
         return False
-    return exceeds(high_pa, given.si("max_pressure"))
+    plate = _plate(given, high_pa, ram_force_n(high_pa, rams.area_m2))
+    return not isinstance(plate, Absent) and exceeds(plate.share, 1.0)
 
 
 def _force_n(pressure_pa: float | Absent, rams: Rams) -> float | Absent:
@@ -219,13 +222,13 @@ def judge(found: Found) -> tuple[Reason, ...]:
     reasons = [_against_plate(found)]
     if not found.plates_known:
         reasons.append(unknown("no-plate-limit"))
+    if not found.gauge_known:
+        reasons.append(unknown("gauge-not-known"))
     reasons.append(note("pinhole", "prohibition"))
     if found.rams.count > 1:
         reasons.append(note("travel-not-shared", "warning"))
     if found.rams.pulls:
         reasons.append(note("rod-takes-area"))
-    if found.may_be_over:
-        reasons.append(note("may-be-over-plate", "warning"))
     reasons.append(note("seals-rub"))
     return tuple(reasons)
 
@@ -238,6 +241,8 @@ def _against_plate(found: Found) -> Reason:
     facts: dict[str, Fact] = {"share": share(plate.share), "limit": plate.limit}
     if exceeds(plate.share, 1.0):
         return stop("over-plate", **facts)
+    if found.may_be_over:
+        return stop("may-be-over-plate", **facts)
     if exceeds(plate.share, NEAR_SHARE):
         return caution("near-plate", **facts)
     return note("inside-plate", "note", **facts)

@@ -6,7 +6,8 @@ the case put in. What does not hold yet stands in pending.txt beside this, by th
 1. A part that was altered (welded on, heated, bent, home-made) is forbidden everywhere.
 2. A part with no readable mark, or one that nobody looked at, is never within a rating.
 3. A chain made for tie-down does not lift, however its grade is written.
-4. A chain sling of a printed size carries its printed rating, whichever worksheet is asked.
+4. A chain sling of a printed size carries its printed rating, whichever worksheet is asked; of a sling whose tag alone is
+   known the stricter of the printed laws holds everywhere; so many legs count everywhere.
 5. A chain is as thick when new, and worn out at the same thickness, whichever worksheet is asked.
 """
 
@@ -32,7 +33,8 @@ OF_A_PART = (
 )  # fmt: skip
 """Worksheets that answer for a part whose mark and condition decide."""
 OF_A_CHAIN = (
-    "sling-legs", "load-path", "pull-trial", "what-is-it", "chain-check", "drop-load", "hot-work-derate",
+    "sling-legs", "load-path", "pull-trial", "what-is-it", "chain-check", "drop-load", "hot-work-derate", "hitch",
+    "hanging-load",
 )  # fmt: skip
 """Worksheets that take the grade of a chain that lifts."""
 GRADE_70 = ("70", "G70", "Gr 70", "7", "700")
@@ -113,7 +115,8 @@ def of_grade(name: str, mark: str) -> Raw:
         return {**base(name), "marks": f"{mark} 3/8"}
     raw = {**base(name), "grade": mark}
     known = worksheet(name).inputs
-    return raw | {key: value for key, value in (("size", "3/8"), ("use", "lift")) if asks(known, key)}
+    of_chain = (("size", "3/8"), ("use", "lift"), ("sling_kind", "chain"), ("leg_kind", "chain"))
+    return raw | {key: value for key, value in of_chain if asks(known, key)}
 
 
 @pytest.mark.parametrize(("name", "how"), pairs("altered_stops_everywhere", OF_A_PART, ALTERED))
@@ -141,6 +144,23 @@ def test_grade_70_never_lifts(name: str, mark: str) -> None:
 def test_grade_80_may_lift(name: str) -> None:
     """The cases above say stop for their grade, not for something else in them."""
     assert _verdict(name, of_grade(name, "80")) != "stop"
+
+
+@pytest.mark.parametrize(
+    "name", [name for name in OF_A_CHAIN if name not in ("what-is-it", "hot-work-derate")]
+)
+def test_chain_of_which_nobody_said_the_grade_never_lifts(name: str) -> None:
+    raw = of_grade(name, "")
+    if "items" in raw:
+        raw["items"] = [{**raw["items"][0], "rating": "7,100 lb", "size": ""}]
+    if name in ("sling-legs", "drop-load"):
+        raw |= {
+            "leg_rating" if name == "sling-legs" else "rating": "7,100 lb",
+            "size": "",
+            "stretch": "1/4 in",
+        }
+    raw = {key: value for key, value in raw.items() if asks(worksheet(name).inputs, key)}
+    assert _verdict(name, raw) in ("unknown", "stop", "refused")
 
 
 def _verdict(name: str, raw: Raw) -> str:
@@ -188,6 +208,59 @@ def test_two_legs_carry_what_is_printed(name: str, load_kg: float, stops: bool) 
     shown = next(one for one in settled.sheet.results if one.name == "capacity")
     capacity = settled.number(shown)
     assert capacity is None or capacity <= PRINTED_KG * (1 + 1e-9)
+
+
+def legs_by_tag(name: str, kind: str, load_kg: float, angle: str, legs: str) -> Settled | None:
+    """A load on so many legs of 1,000 kg each, of which the tag alone is known."""
+    if name == "sling-legs":
+        asked = {
+            "load": f"{load_kg} kg",
+            "legs": legs,
+            "known_by": "angle",
+            "angle": angle,
+            "leg_kind": "web" if kind == "web-sling" else kind,
+            "grade": "80" if kind == "chain" else "",
+            "leg_rating": "1000 kg",
+            "condition": "marked-good",
+        }
+        return settle(name, asked)
+    sling = {"kind": kind, "condition": "marked-good", "rating": "1000 kg", "legs": legs, "angle": angle}
+    if kind == "chain":
+        sling["grade"] = "80"
+    return settle(name, {"load": f"{load_kg} kg", "use": "plain", "items": [sling]})
+
+
+@pytest.mark.parametrize("legs", ["2", "3", "4"])
+@pytest.mark.parametrize("angle", ["30°", "40°", "46°", "60°", "80°", "90°"])
+@pytest.mark.parametrize("kind", ["chain", "wire-rope", "web-sling"])
+def test_legs_by_their_tag_carry_the_same_everywhere(kind: str, angle: str, legs: str) -> None:
+    """12,000 lb on two legs of 7,100 lb each at 60 degrees was within on load-path, and stopped on sling-legs."""
+    capacities = []
+    for name in ("sling-legs", "load-path"):
+        settled = legs_by_tag(name, kind, 100.0, angle, legs)
+        assert settled is not None
+        capacities.append(
+            settled.number(next(one for one in settled.sheet.results if one.name == "capacity"))
+        )
+    assert capacities[0] == pytest.approx(capacities[1], rel=1e-9)
+
+
+@pytest.mark.parametrize("angle", [31.0, 45.0, 50.0, 59.0, 60.0, 61.0, 80.0, 90.0])
+@pytest.mark.parametrize("legs", ["2", "3", "4"])
+@pytest.mark.parametrize(("grade", "size"), [("8", "10 mm"), ("80", "3/8"), ("100", "1/2"), ("5", "13 mm")])
+def test_a_printed_sling_carries_the_same_everywhere(grade: str, size: str, legs: str, angle: float) -> None:
+    """Three legs of 10 mm grade 8 at 80 degrees held 6,200 kg on load-path and 4,250 kg on sling-legs."""
+    chain = {"grade": grade, "size": size, "legs": legs, "angle": f"{angle} deg", "condition": "marked-good"}
+    by_legs = settle("sling-legs", {"load": "100 kg", "known_by": "angle", "leg_kind": "chain", **chain})
+    by_parts = settle("load-path", {"load": "100 kg", "use": "plain", "items": [{"kind": "chain", **chain}]})
+    pulled = {key: value for key, value in base("pull-trial").items() if key != "items"}
+    wide = {"ram_capacity": "100 t", "gauge_capacity": "100 t", "anchor_limit": "100 t", "ram_bore": "6 in"}
+    by_pull = settle("pull-trial", {**pulled, **wide, "items": [{"kind": "chain", **chain}]})
+    assert by_legs is not None
+    assert by_parts is not None
+    assert by_pull is not None
+    assert by_parts.found.capacity_kg == pytest.approx(by_legs.found.capacity_kg, rel=1e-9)
+    assert by_pull.found.ceiling_n == pytest.approx(by_legs.found.capacity_kg * 9.80665, rel=1e-9)
 
 
 THICKNESSES = tuple(f"{0.300 + 0.004 * place:.3f} in" for place in range(25))

@@ -43,6 +43,7 @@ def test_chain_choke_of_the_european_table_is_not_below_ours() -> None:
         "hitch",
         {
             "sling_kind": "chain",
+            "grade": "M",
             "rating": "1600 kg",
             "hitch": "choker",
             "choke_angle": "130",

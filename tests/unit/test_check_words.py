@@ -48,7 +48,7 @@ def test_a_missing_message_of_a_declaration(words: Path) -> None:
     )
 
 
-@pytest.mark.parametrize("key", ["option-grade-80", "result-side_force", "title"])
+@pytest.mark.parametrize("key", ["option-load_kind-stiff", "result-side_force", "title"])
 def test_a_misspelt_message_is_missing_and_used_by_nothing(words: Path, key: str) -> None:
     line = changed(words, SHEET, f"\n{key} =", f"\n{key}x =") + 1
     found = problems(folder=words)

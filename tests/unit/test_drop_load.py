@@ -121,6 +121,14 @@ def test_no_chain_is_stiffer_than_solid_steel() -> None:
     assert value(measured, "peak_force") < value(ask(**chain), "peak_force")
 
 
+def test_a_stretch_that_no_chain_has_is_refused_beside_its_size_and_length() -> None:
+    """6.5 ft of 5/16 chain "stretched" by 10 in under 870 lb told a jerk of 2.3 times: careful instead of stop."""
+    chain = {"weight": "870 lb", "drop_height": "3 in", "grade": "80", "size": "5/16", "length": "6.5 ft"}
+    assert ask(**chain)["verdict"] == "stop"
+    with pytest.raises(Refused, match="more than a chain of that size and length stretches"):
+        ask(**chain, stretch="10 in")
+
+
 @pytest.mark.parametrize(
     ("message", "raw"),
     [

@@ -16,6 +16,7 @@ from calc.lifting.hanging import level_lengths, resting_places, springy_rest
 from calc.lifting.hanging_load import WORKSHEET
 
 Point = tuple[float, float, float]
+CHAIN = {"leg_kind": "chain", "grade": "80"}
 SQUARE: list[Point] = [(1.1, 0.9, 0.0), (-1.1, 0.9, 0.0), (-1.1, -0.9, 0.0), (1.1, -0.9, 0.0)]
 G = 9.80665
 
@@ -29,7 +30,7 @@ def run(
     ]
     for row, rating in zip(rows, more.pop("ratings", []), strict=False):
         row["rating"] = rating
-    usual = {"balance_tolerance": "0.001 mm", "chain_size": "10 mm", "condition": "marked-good"}
+    usual = {"balance_tolerance": "0.001 mm", "chain_size": "10 mm", "condition": "marked-good"} | CHAIN
     inputs = {**usual, "load": load, "picks": rows, "centre": [f"{c} m" for c in centre], **more}
     return answer("hanging-load", inputs, "si")
 
@@ -478,7 +479,6 @@ def test_ten_degrees_of_tip_are_the_bound(off: float, verdict: str) -> None:
         [2.0, 2.0],
         (off, 0.0, -0.344),
         ratings=["5 t", "5 t"],
-        chain_size="1 mm",
     )
     assert found["verdict"] == verdict
 
@@ -557,3 +557,31 @@ def test_the_worst_is_never_under_what_was_typed(
         return
     assert all(one >= other * (1 - 1e-9) for one, other in zip(worst, typed, strict=True))
     assert value(found, "worst_tilt") >= value(found, "tilt") * (1 - 1e-9)
+
+
+@pytest.mark.parametrize(
+    ("legs", "verdict"),
+    [
+        ({"leg_kind": "", "grade": ""}, "unknown"),
+        ({"leg_kind": "chain", "grade": ""}, "unknown"),
+        ({"leg_kind": "chain", "grade": "70"}, "stop"),
+        ({"leg_kind": "chain", "grade": "4"}, "unknown"),
+        ({"leg_kind": "wire-rope", "grade": ""}, "ok"),
+        ({"leg_kind": "chain", "grade": "80"}, "ok"),
+    ],
+)
+def test_legs_count_by_their_tags_only_where_they_may_lift(legs: dict[str, str], verdict: str) -> None:
+    """Legs with a limit on their tags were within it, whatever they were: nobody asked kind or grade."""
+    found = run(
+        [(1.0, 0.0, 0.0), (-1.0, 0.0, 0.0)], [2.0, 2.0], (0.0, 0.0, -0.3), ratings=["3 t", "3 t"], **legs
+    )
+    assert found["verdict"] == verdict
+
+
+def test_a_chain_too_thin_for_its_rating_is_refused() -> None:
+    """A size of a thousandth of an inch made a link short to nothing, and the legs were judged by it."""
+    legs: dict[str, Any] = {"ratings": ["3 t", "3 t"]}
+    upright = [(1.0, 0.0, 0.0), (-1.0, 0.0, 0.0)]
+    run(upright, [2.0, 2.0], (0.0, 0.0, -0.3), chain_size="8 mm", **legs)
+    with pytest.raises(Refused, match="thinner than any lifting chain rated 3,000 kg"):
+        run(upright, [2.0, 2.0], (0.0, 0.0, -0.3), chain_size="7 mm", **legs)

@@ -16,6 +16,8 @@ from calc.lifting.hitch_factors import bend_share, choke_angle_share, choker_sha
 
 def run(**more: str) -> dict[str, Any]:
     usual = {"sling_kind": "wire-rope", "hitch": "vertical", "rating": "1000 kg", "condition": "marked-good"}
+    if more.get("sling_kind") == "chain":
+        usual["grade"] = "80"
     return answer(
         "hitch", {**usual, "basket_angle": "90", "choke_angle": "120", "edge": "padded", **more}, "si"
     )
@@ -161,6 +163,31 @@ def test_a_basket_of_rope_round_nobody_knows_what_was_called_within() -> None:
     tight = run(**asked, object_diameter="1 in", sling_diameter="1 in")
     assert tight["verdict"] == "stop"
     assert value(tight, "capacity") * 2.2046226 == pytest.approx(10000, rel=1e-6)
+
+
+@pytest.mark.parametrize(
+    ("grade", "verdict"),
+    [("", "unknown"), ("70", "stop"), ("HT", "stop"), ("4", "unknown"), ("80", "caution")],
+)
+def test_chain_holds_by_its_tag_only_where_its_grade_may_lift(grade: str, verdict: str) -> None:
+    """Chain of grade 70 with a limit on its tag held 4,950 lb choked, as if it might lift: nobody asked its grade."""
+    asked = {"sling_kind": "chain", "hitch": "choker", "choke_angle": "130", "rating": "6,600 lb"}
+    found = run(**asked, load="3,000 lb", grade=grade)
+    assert found["verdict"] == verdict
+    assert (value(found, "capacity") is None) == (verdict != "caution")
+
+
+def test_only_chain_has_a_grade() -> None:
+    with pytest.raises(Refused, match="only chain has a grade"):
+        run(grade="80")
+
+
+def test_rope_on_a_bare_edge_was_called_within() -> None:
+    """Wire rope was never asked what it bears on: with a bare edge said it was ok all the same."""
+    asked = {"hitch": "basket", "object_diameter": "10 in", "sling_diameter": "1/2 in", "load": "10 kg"}
+    assert run(**asked)["verdict"] == "ok"
+    assert run(**asked, edge="bare")["verdict"] == "stop"
+    assert run(**asked, edge="")["verdict"] == "unknown"
 
 
 @pytest.mark.parametrize("kind", ["chain", "web-sling", "fibre-rope"])

@@ -112,3 +112,11 @@ def test_far_off_the_graph_the_case_is_not_marked() -> None:
     found = answer("lashing-count", {**CASE, "load": "45 t"}, "us")
     assert "straps" in found["figure"]["caption"]
     assert WORKSHEET.rates is False
+
+
+def test_a_tension_that_may_be_the_limit_counts_nothing() -> None:
+    """2,500 daN typed as tension with no limit beside it was refused only where the limit was given: two straps were enough."""
+    assert run(tension="2500 daN").verdict == "unknown"
+    assert "limit-not-given" in codes(run(tension="300 daN", pair="sawn-wood-on-plywood", load="2600 lb"))
+    assert "limit-not-given" not in codes(run(tension="300 daN", limit="2500 daN"))
+    assert "tension" in refused(tension="2500 daN", limit="2500 daN")

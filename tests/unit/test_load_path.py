@@ -316,6 +316,8 @@ def test_three_legs_count_two_unless_the_load_gives() -> None:
     for legs in ("3", "4"):
         gives = run(item(rating="700 kg", legs=legs, angle="90"), load_kind="flexible")
         assert value(gives, "capacity") == pytest.approx(2100)
+        assert gives["verdict"] == "caution"
+        assert "two are counted" not in gives["headline"]
 
 
 def test_nobody_has_said_is_unknown() -> None:

@@ -197,7 +197,7 @@ def test_facts_are_written_by_units_and_sense() -> None:
     assert us.plain(Listing(("a", "b", "c"), "and")) == "a, b and c"
     assert us.plain(Listing(())) == "none"
     assert us.plain(Place("osha-1910-184", "1910.184(e)")) == "29 CFR 1910.184(e)"
-    assert us.of("worksheets/sling-legs").plain(Option("grade", "80")) == "Grade 80"
+    assert us.of("worksheets/sling-legs").plain(Option("known_by", "angle")) == "The angle"
 
 
 def test_a_language_sets_its_own_marks(monkeypatch: pytest.MonkeyPatch) -> None:

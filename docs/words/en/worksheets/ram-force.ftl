@@ -71,7 +71,11 @@ reason-travel-not-shared =
 reason-rod-takes-area =
     .caution = On the pull side the rod takes area away: the same pressure gives less.
 reason-may-be-over-plate =
-    .caution = If the gauge reads low, the true pressure is over the plate. Stay under it by the gauge's error.
+    .headline = That is { $share } of the { $limit }, and if the gauge reads low, more than the plate allows. Too much.
+    .caution = If the gauge reads low, what acts is over a plate. Stay under it by the gauge's error.
+reason-gauge-not-known =
+    .headline = How far the gauge may be off, nobody has said, so the true pressure is not known.
+    .caution = Give how far the gauge may be off: its class times its full scale. A gauge that reads low hides the rest.
 reason-seals-rub =
     .caution = Seals and rods rub, so a real ram gives a little less while it moves, and a gauge has its own error. Check the gauge first.
 

@@ -1,0 +1,32 @@
+# May chain of this grade lift: the same question on every sheet that holds legs against the figure of a tag.
+
+input-leg_kind = What the legs are
+option-leg_kind-chain = Chain
+option-leg_kind-wire-rope = Wire rope
+option-leg_kind-web = Web, round or fibre rope sling
+input-grade = Grade of the chain
+    .help = As marked on the links. Grades 70, 43 and 30 never lift. A mark 8 is read by the metric tables.
+option-grade-80 = Grade 80
+option-grade-100 = Grade 100
+option-grade-8 = Grade 8, metric sling (EN 818)
+option-grade-5 = Grade 5, metric sling (EN 818)
+option-grade-M = Grade 4, marked M, metric sling (EN 818)
+option-grade-4 = A mark 4 alone
+option-grade-70 = Grade 70, tie-down only
+option-grade-43 = Grade 43, tie-down only
+option-grade-30 = Grade 30, tie-down only
+
+reason-ties-down-only =
+    .headline = Grade { $mark } chain ties loads down. It has no lifting rating.
+    .caution = Grade { $mark } chain ties loads down. It has no lifting rating. Take chain of grade 80 or 100 with a readable tag.
+reason-may-tie-down =
+    .headline = A mark { $mark } can be grade 43 chain, which ties loads down and has no lifting rating. Read the sling's tag.
+    .caution = A mark { $mark } alone does not say whether the chain may lift. European lifting chain of grade 4 is marked M. Without a tag do not lift with it.
+reason-kind-not-said =
+    .headline = Nobody has said what the legs are, and chain that ties loads down has no lifting rating. Say what they are, and the grade if they are chain.
+    .caution = A rating counts only where it is known what it rates. Until then do not lift with it.
+reason-grade-not-said =
+    .headline = Nobody has said of what grade the chain is, and chain of grades 70, 43 and 30 has no lifting rating. Read the grade on its links.
+    .caution = Chain without a known grade does not lift, whatever figure goes with it.
+
+refused-no-chain-no-grade = does not fit: only chain has a grade. Leave it out, or say that the legs are chain.
