@@ -97,7 +97,7 @@ def _refused(line: str) -> int:
 def _error_line(error: Refusal, others: int) -> str:
     given = f" “{error.given}”" if error.given else ""
     more = f" (and {others} more)" if others else ""
-    return f"{error.input}:{given} {error.message}{more}"
+    return f"{error.input}:{given} {error.message}{more}" if error.input else f"{error.message}{more}"
 
 
 def _listed(as_json: bool) -> str:

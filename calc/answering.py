@@ -106,6 +106,9 @@ def answer_in_spans(
     except BadInput as refused:
         errors = telling.error_records(refused.errors, sheet.scopes, units, language)
         raise Refused(*(Refusal(**error) for error in errors)) from refused
+    except (OverflowError, ZeroDivisionError) as reason:
+        said = Writer(language=language).text("refused-too-large-or-small")
+        raise Refused(Refusal("", "", said, said)) from reason
 
 
 def _known_units(units: str) -> None:
@@ -134,8 +137,6 @@ def reply(request: str, answered: Callable[[Mapping[str, Any]], dict[str, Any]])
         errors = [dict(vars(error)) for error in refused.errors]
     except NoSuchWorksheet as refused:
         errors = [_general(str(refused))]
-    except (OverflowError, ZeroDivisionError):
-        errors = [_general(Writer(language=asked.get("language", "en")).text("refused-too-large-or-small"))]
     return json.dumps({"ok": False, "errors": errors})
 
 

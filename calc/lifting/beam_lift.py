@@ -7,6 +7,7 @@ on the lower flange, nor of a load that runs or jerks.
 
 from __future__ import annotations
 
+import math
 from dataclasses import dataclass, replace
 from typing import Literal
 
@@ -21,7 +22,16 @@ from calc.lifting.beam_buckling import (
     i_shape,
     plates_are_compact,
 )
-from calc.lifting.beams import ENDS, SECTION_FORMS, Beam, Ends, Section, SectionName, book_section
+from calc.lifting.beams import (
+    ENDS,
+    SECTION_FORMS,
+    Beam,
+    Ends,
+    Section,
+    SectionName,
+    book_section,
+    shear_area_m2,
+)
 from calc.quantities import STANDARD_GRAVITY_M_PER_S2
 from calc.reasons import Reason, caution, note, unknown
 from calc.tables import table, value_si
@@ -182,7 +192,7 @@ def find(given: Given) -> Found:
     reach = _reach(stress, metal.yield_pa, beam.span_m / sag)
     left_n, right_n = beam.reactions_n()
     holds = _holds_nm(given, name, section, metal)
-    most = _most(beam, section, metal, holds)
+    most = _most(beam, section, metal, holds, _shears_at_n(given, name, metal))
     beyond = absent("beyond-the-formulas")
     elastic = reach == "elastic"
     return Found(
@@ -268,8 +278,18 @@ class _Most:
     why: Message | Absent
 
 
-def _most(beam: Beam, section: Section, metal: _Metal, holds_nm: float | Absent) -> _Most:
-    """The greatest load at the same place that keeps the moment under what yielding and rolling over leave with the factor."""
+def _shears_at_n(given: Given, name: SectionName, metal: _Metal) -> float:
+    """The shear force [N] at which the section's middle yields, divided by the factor; without bound where it is not known."""
+    if metal.yield_pa is None or name == "known":
+        return math.inf
+    area_m2 = shear_area_m2(name, *(given.si(need) for need in SECTION_FORMS[name].needs))
+    return metal.yield_pa / math.sqrt(3) * area_m2 / max(metal.factor, LEAST_BENDING_FACTOR)
+
+
+def _most(beam: Beam, section: Section, metal: _Metal, holds_nm: float | Absent, shears_n: float) -> _Most:
+    """The greatest load at the same place that keeps the moment under what yielding and rolling over leave with the factor,
+    and the shear at the ends under what the section's middle bears.
+    """
     allowed_pa = metal.allowed_pa
     if isinstance(holds_nm, Absent) or allowed_pa is None:
         why = holds_nm if isinstance(holds_nm, Absent) else absent("yield-not-known")
@@ -278,7 +298,23 @@ def _most(beam: Beam, section: Section, metal: _Metal, holds_nm: float | Absent)
     by_rolling = holds_nm / max(metal.factor, LEAST_BENDING_FACTOR)
     allowed = min(by_stress, by_rolling)
     code = "limit-rolls-over" if by_rolling < by_stress * (1 - 1e-9) else "limit-stress"
-    return _Most(_load_for(beam, allowed) / STANDARD_GRAVITY_M_PER_S2, message(code))
+    bends_n, shears_at_n = _load_for(beam, allowed), _load_for_shear(beam, shears_n)
+    if shears_at_n < bends_n:
+        bends_n, code = shears_at_n, "limit-shears"
+    return _Most(bends_n / STANDARD_GRAVITY_M_PER_S2, message(code))
+
+
+def _load_for_shear(beam: Beam, shears_n: float) -> float:
+    """The load [N] at the same place under which the harder pressed end feels this shear [N]; 0 where the own weight alone is
+    over. The shear is greatest at an end, and grows with the load by the same share throughout.
+    """
+    own, whole = replace(beam, load_n=0.0).reactions_n(), beam.reactions_n()
+    loads = [
+        max(0.0, shears_n - of_own) * beam.load_n / (of_all - of_own)
+        for of_own, of_all in zip(own, whole, strict=True)
+        if of_all > of_own
+    ]
+    return min(loads)
 
 
 def _load_for(beam: Beam, moment_nm: float) -> float:

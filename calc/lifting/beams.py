@@ -72,6 +72,32 @@ def book_section(second_moment_m4: float, outer_fibre_m: float) -> Section:
     return Section(second_moment_m4, outer_fibre_m)
 
 
+def shear_area_m2(name: SectionName, *sizes: float) -> float:
+    """Area over which a level shear force must be spread evenly to give the greatest shear stress in the section [m2]:
+    I b / Q of its middle (Jourawski; any strength-of-materials text). A tube takes that of a thin ring, the least of all.
+    Sizes [m] in the order of SECTION_FORMS; not for a section of a book.
+
+    >>> round(shear_area_m2("rectangle", 0.06, 0.1), 6), round(shear_area_m2("round-bar", 2.0), 4)
+    (0.004, 2.3562)
+    """
+    section = SECTION_FORMS[name].of(*sizes)
+    if name == "rectangle":
+        return 2 / 3 * sizes[0] * sizes[1]
+    if name == "round-bar":
+        return 3 / 4 * math.pi / 4 * sizes[0] ** 2
+    if name == "tube":
+        diameter, wall = sizes
+        return math.pi / 8 * (diameter**2 - (diameter - 2 * wall) ** 2)
+    if name == "box":
+        width, depth, wall = sizes
+        flange, webs = wall, 2 * wall
+    else:
+        depth, width, webs, flange = sizes
+    upright = depth / 2 - flange
+    first_moment_m3 = width * flange * (depth - flange) / 2 + webs * upright**2 / 2
+    return section.second_moment_m4 * webs / first_moment_m3
+
+
 @dataclass(frozen=True)
 class SectionForm:
     """A kind of section: the sizes it needs, and the section that they give in that order."""

@@ -66,22 +66,37 @@ def solid_stiffness_n(wire_m: float) -> float:
     return solid_modulus_pa() * 2 * math.pi / 4 * wire_m**2
 
 
+_WORKING_PA = {
+    "M": 100e6,
+    "4": 100e6,
+    "5": 125e6,
+    "6": 157.5e6,
+    "8": 200e6,
+    "80": 200e6,
+    "10": 250e6,
+    "100": 250e6,
+}
 STRONGEST_WORKING_PA = 300e6
-"""Stress at its rating of the strongest lifting chain there is, grade 120: a quarter of 1,200 N/mm2 on both sides of the link
-(ISO 1834 on the naming of grades, from memory)."""
+"""Stress of lifting chain at its rating by grade: a quarter of what its grade names in N/mm2, ten times an American number or a
+hundred times a European one, on both sides of the link (ISO 1834 on the naming of grades, from memory). The strongest there
+is, grade 120, stands for a grade that is not known.
+"""
 THICKER_THAN_NAMED = 1.15
 """Chain sold by an inch size may be of the next metric wire, and so be rated by so much more [-]: 3/8 in chain is 10 mm wire,
 which is 1.10 times the section (our own mark)."""
 
 
-def most_of_chain_kg(wire_m: float) -> float:
-    """More than any lifting chain of a wire [m] is rated for [kg].
+def most_of_chain_kg(wire_m: float, grade: str = "") -> float:
+    """More than any lifting chain of a wire [m] is rated for [kg]; of a grade, where it is known.
 
     >>> 8800 * 0.4536 < most_of_chain_kg(0.009525) < 2 * 7100 * 0.4536
     True
+    >>> 1600 < most_of_chain_kg(0.010, "4") < 1.2 * 1600
+    True
     """
+    stress_pa = _WORKING_PA.get(grade, STRONGEST_WORKING_PA)
     section_m2 = 2 * math.pi / 4 * wire_m**2
-    return THICKER_THAN_NAMED * STRONGEST_WORKING_PA * section_m2 / STANDARD_GRAVITY_M_PER_S2
+    return THICKER_THAN_NAMED * stress_pa * section_m2 / STANDARD_GRAVITY_M_PER_S2
 
 
 __all__ = [

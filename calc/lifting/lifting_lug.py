@@ -68,6 +68,10 @@ def _lug(given: Given) -> Lug:
         raise given.refuse("pin", "thicker-than-the-hole")
     if lug.yield_pa > lug.tensile_pa:
         raise given.refuse("yield_strength", "over-the-tensile-strength")
+    if exceeds(lug.weld_leg_m, lug.thickness_m):
+        raise given.refuse("weld_leg", "thicker-than-the-plate", plate=length(lug.thickness_m))
+    if exceeds(lug.weld_length_m, lug.width_at_hole_m):
+        raise given.refuse("weld_length", "longer-than-the-plate", wide=length(lug.width_at_hole_m))
     if lug.height_m < lug.hole_m / 2:
         raise given.refuse("height", "hole-in-the-weld")
     return lug

@@ -297,7 +297,7 @@ WORKSHEET = Worksheet(
     draw=draw,
     cite=cite,
     shown=shown,
-    large="weight",
+    large="weight_high",
     hands_over=(
         HandOver("weight_high", "sling-legs", "load"),
         HandOver("weight_high", "hitch", "load"),

@@ -30,6 +30,7 @@ from calc.inputs import (
     QuantityInput,
     TextInput,
 )
+from calc.lifting.chain_spring import most_of_chain_kg
 from calc.lifting.condition import ALTERED, CONDITIONS, GOOD, NOT_LOOKED_AT, condition_of
 from calc.lifting.hitch_factors import Share, bend_share, bent_too_hard, choke_angle_share, choker_share
 from calc.lifting.leg_geometry import legs_that_carry
@@ -49,7 +50,7 @@ from calc.ratings import (
     shackle,
 )
 from calc.tables import number, table
-from calc.words.facts import Cell, Fact, Listing, Message, Option, Quantity, message
+from calc.words.facts import Cell, Fact, Listing, Message, Option, Quantity, message, weight
 
 WORDS = ("shared/path-items", "shared/hitch-shares", "shared/chain-heat")
 """Scopes of the words of parts, their ratings and their shares: what a worksheet that has parts shares."""
@@ -108,6 +109,8 @@ eyebolts too, from memory of ASME B30.26)."""
 FARTHEST_OFF_LINE_DEG = 90.0
 """A pull further off line than this is not allowed (its source was not noted)."""
 _SLACK = 1e-9
+METRIC = frozenset((*METRIC_LIFTING_GRADES, "10"))
+"""Grades whose bare sizes are millimetres."""
 
 _CHAIN_LIKE = ("chain", "hook")
 _CHAIN_MARKED = (*_CHAIN_LIKE, "ring")
@@ -425,6 +428,7 @@ def _refuse_contradictions(row: Given, item: PathItem) -> None:
     except NotRated as reason:
         if item.rating_kg is None or reason.why.code in _NOT_READABLE:
             raise _refusal(row, item, reason.why) from reason
+        _refuse_too_thin(row, item, item.rating_kg)
         return
     except Blocked:
         return
@@ -433,6 +437,16 @@ def _refuse_contradictions(row: Given, item: PathItem) -> None:
         return
     if exceeds(marked, printed * (1 + MARK_AGREES)) or exceeds(printed, marked * (1 + MARK_AGREES)):
         raise row.refuse("rating", "mark-against-table", printed=found.cell, part=item.label)
+
+
+def _refuse_too_thin(row: Given, item: PathItem, marked_kg: float) -> None:
+    """A mark that no chain of its size and grade bears is refused, where no table rates that size."""
+    if item.kind != "chain":
+        return
+    wire_m = read_quantity(item.size, "length", "mm" if set(item.mark.grades) <= METRIC else "in").value_si
+    most_kg = max(most_of_chain_kg(wire_m, grade) for grade in item.mark.grades)
+    if exceeds(marked_kg, most_kg):
+        raise row.refuse("rating", "mark-over-such-chain", most=weight(most_kg, "capacity"), part=item.label)
 
 
 def _refusal(row: Given, item: PathItem, reason: Message) -> BadInput:

@@ -17,7 +17,12 @@ from calc.inputs import Bounds, Given, QuantityInput, TextInput
 from calc.inspecting.chain_marks import ChainSize, chain_sizes, may_lift, size_named
 from calc.inspecting.chain_ratings import lifting_ratings
 from calc.inspecting.nominal_wire import nominal_m
-from calc.lifting.chain_spring import solid_modulus_citation, solid_modulus_pa, solid_stiffness_n
+from calc.lifting.chain_spring import (
+    most_of_chain_kg,
+    solid_modulus_citation,
+    solid_modulus_pa,
+    solid_stiffness_n,
+)
 from calc.lifting.condition import GOOD, WORDS, condition_input, condition_of, judge_condition
 from calc.lifting.grade_input import GradeInput
 from calc.pulling.energy import (
@@ -148,12 +153,23 @@ def _rating(given: Given, size: ChainSize | None) -> _Rating:
         return _Rating(absent("no-lifting-rating", mark=grade))
     found = lifting_ratings(grade, size) if size is not None else ()
     if not found:
-        return _Rating(given.si("rating") if given.has("rating") else absent("none-given"))
+        return _Rating(_by_tag(given, grade, size))
     lowest = min(found, key=lambda one: one.working_load_limit_kg)
     table_kg = lowest.working_load_limit_kg
     if given.has("rating") and abs(given.si("rating") / table_kg - 1.0) > AGREES:
         raise given.refuse("rating", "tag-against-table", printed=weight(table_kg, "capacity", 4))
     return _Rating(table_kg, (Citation(lowest.source, lowest.locator),))
+
+
+def _by_tag(given: Given, grade: str, size: ChainSize | None) -> float | Absent:
+    """The figure on the tag [kg] of a chain that no table rates; refused where no chain of its size and grade bears it."""
+    if not given.has("rating"):
+        return absent("none-given")
+    if size is not None:
+        most_kg = most_of_chain_kg(nominal_m(size), grade)
+        if exceeds(given.si("rating"), most_kg):
+            raise given.refuse("rating", "more-than-such-chain", most=weight(most_kg, "capacity"))
+    return given.si("rating")
 
 
 def find(given: Given) -> Found:

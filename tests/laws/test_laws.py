@@ -69,9 +69,9 @@ def settle(name: str, raw: dict[str, Any]) -> Settled | None:
     try:
         given_inputs = read_inputs(sheet.inputs, raw, reading(sheet, Writer(scopes=sheet.scopes)))
         found = sheet.find(given_inputs)
+        return Settled(sheet, found, sheet.judge(found))
     except (BadInput, OverflowError, ZeroDivisionError):
         return None  # refused in words, or as too large or too small a number (calc.answering)
-    return Settled(sheet, found, sheet.judge(found))
 
 
 def places(inputs: tuple[Input, ...], raw: dict[str, Any], before: Path = ()) -> Iterator[tuple[Input, Path]]:

@@ -134,3 +134,11 @@ def test_it_runs_as_a_module(monkeypatch: pytest.MonkeyPatch, capsys: pytest.Cap
         runpy.run_module("calc", run_name="__main__")
     assert ended.value.code == 0
     assert "sling-legs" in capsys.readouterr().out
+
+
+def test_a_number_too_small_to_divide_by_ends_in_one_line(capsys: pytest.CaptureFixture[str]) -> None:
+    """A weld of 2e-309 in ended in a traceback: only the page said that such numbers cannot be worked out."""
+    small = ("height=36", "weld_leg=2.22507e-309", "weld_strength=1000")
+    status, _ = run("run", "lifting-lug", "--example", *small)
+    assert status == 2
+    assert capsys.readouterr().err == "These numbers are too large or too small to be worked out.\n"

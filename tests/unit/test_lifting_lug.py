@@ -174,3 +174,16 @@ def test_a_round_end_takes_the_height_of_its_arc_off_each_plane() -> None:
     square = Lug(0.02, 0.04, 0.04, 0.03, 0.03, 0.06, 0.008, 0.08, 250e6, 400e6, 482e6, 3.0, round_end=False)
     less = double_plane_n(square) - double_plane_n(dataclasses.replace(square, round_end=True))
     assert less == pytest.approx(0.70 * 400e6 / 3.6 * 2 * 0.0027602 * 0.02, rel=1e-4)
+
+
+@pytest.mark.parametrize(
+    ("box", "typed", "said"),
+    [
+        ("weld_leg", "4 in", "thicker than the plate, 5/8 in"),
+        ("weld_length", "100 in", "longer than the plate is wide"),
+    ],
+)
+def test_a_weld_that_the_plate_cannot_bear_is_refused(box: str, typed: str, said: str) -> None:
+    """A leg of 4 in on 5/8 in plate held 74,300 lb, and runs of 100 in on a lug of 3-3/16 in 493,000 lb."""
+    with pytest.raises(Refused, match=said):
+        answer("lifting-lug", {**WORKSHEET.example, box: typed})

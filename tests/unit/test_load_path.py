@@ -655,3 +655,13 @@ def test_a_mark_of_two_grades_takes_the_tables_that_know_its_size() -> None:
     legs = item(kind="chain", grade="8", size="3/8", legs="2", angle="60")
     assert value(run(legs), "capacity") == pytest.approx(2 * 7100 * LB * math.sin(math.radians(60)), rel=2e-3)
     assert value(run(legs), "capacity") <= 12_300 * LB * (1 + 1e-12)
+
+
+def test_a_mark_that_no_chain_of_its_size_bears_is_refused_where_no_table_rates_it() -> None:
+    """7 mm chain of grade 4, which no table lists, held 10 tonnes because its mark was said to say so."""
+    chain = item(kind="chain", grade="M", size="7 mm")
+    with pytest.raises(Refused, match="more than any chain of that grade and size bears"):
+        run({**chain, "rating": "10 t"})
+    assert value(run({**chain, "rating": "780 kg"}, load="700 kg"), "capacity") == pytest.approx(780)
+    # A hook is no chain: its size names the chain that it fits.
+    assert run(item(kind="hook", grade="M", size="7 mm", rating="10 t"))["verdict"] == "ok"

@@ -837,3 +837,9 @@ def test_thick_hollow_parts_keep_their_box(
     solid = SHAPES[shape].solid(dims)
     assert solid.box_m == pytest.approx(box)
     assert 0 < solid.volume_m3 < box[0] * box[1] * box[2]
+
+
+def test_what_stands_large_is_the_figure_to_lift_by() -> None:
+    """The headline says to lift by the high figure; the middle one stood large."""
+    record = answer("load-weight", WORKSHEET.example)
+    assert record["big"]["key"] == "weight_high"

@@ -130,6 +130,7 @@ not-rated-thread-not-listed = size “{ $size }” is not in the eyebolt table; 
 refused-part-not-rated = is not rated: { $reason }. Or give the rating on the mark of { $part }.
 refused-grade-not-known = is not a mark that this book knows. Give it as it stands on the part, such as 80 or G100; leave it empty if it cannot be read.
 refused-shackle-grade-not-known = is not a grade of shackles that this book knows. It knows A and B, and the marks 4, 6 and 8; leave it empty if it cannot be read.
+refused-mark-over-such-chain = of { $part } is more than any chain of that grade and size bears: { $most } at most. Read mark, grade and size again.
 refused-mark-against-table = does not agree with the { $printed } that the table prints for this kind, grade and size. One of them was misread. If the mark of { $part } is right, leave its size empty: the mark governs.
 refused-said-to-be-straight = says that this part is not in line, and above all parts are said to be in line. Change one of them.
 refused-said-to-be-cool = is a temperature of its own, and above no part is said to work hot or cold. Change one of them, or leave this empty.

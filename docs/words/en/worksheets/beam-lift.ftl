@@ -104,6 +104,7 @@ not-more = { $not_more_than ->
     }
 limit-stress = its stress comes first
 limit-rolls-over = it rolls over sideways first
+limit-shears = it shears first, beside an end
 
 reason-past-yield =
     .headline = Do not lift from this. The stress passes the yield point: the beam stays bent or comes down. { its-stress } No sag is given. { not-more }

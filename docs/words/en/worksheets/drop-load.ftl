@@ -99,6 +99,7 @@ refused-not-a-size = is not a size of the tables. Give one of: { $sizes }.
 refused-less-than-steel = is less than a chain of solid steel would stretch: { $least }. Measure again, or leave out the size and length of the chain.
 refused-more-than-chain = is more than a chain of that size and length stretches: { $most } at most. Measure again, or leave out the stretch.
 refused-tag-against-table = does not agree with the { $printed } that the table prints for a chain of that grade and size. Check the tag, the grade and the size.
+refused-more-than-such-chain = is more than any chain of that grade and size bears: { $most } at most. Check the tag, the grade and the size.
 refused-stretch-missing = is needed, or the chain's size and length. Give one of them.
 refused-length-missing = is needed to find how far the chain stretches. Give its length.
 chain-size = { $inch } ({ $metric })

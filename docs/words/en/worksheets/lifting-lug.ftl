@@ -112,6 +112,8 @@ step-weld = Weld
 
 refused-thicker-than-the-hole = does not go into the hole. Give a pin no thicker than the hole.
 refused-over-the-tensile-strength = is over the tensile strength. Look the two up again.
+refused-thicker-than-the-plate = is thicker than the plate, { $plate }: what is more lies beside it and holds nothing. Give no more than the plate.
+refused-longer-than-the-plate = is longer than the plate is wide at the hole, { $wide }. Give no more than that: how wide a lug is at its foot is not asked.
 refused-hole-in-the-weld = puts the hole into the weld. Give at least half the hole.
 
 ## The drawing
