@@ -1,7 +1,8 @@
 """Printed examples of holding a load, each with its source, against calc.hauling.
 
 Where a source counts otherwise than the book does (one leg, no credit for the load's own friction, another factor), the
-test gives its formula the same choice and says so.
+test gives its formula the same choice and says so. Left out: the New Zealand truck loading code, figure 3 (10 t held by two
+chains of 10, 5 or 7.5 t of breaking strength): a rule of that country that no worksheet counts by.
 """
 
 from __future__ import annotations
@@ -10,6 +11,7 @@ import math
 
 import pytest
 
+from calc.answering import answer
 from calc.hauling.friction import moving_share
 from calc.hauling.lashing_forces import (
     ARRIVES_2010,
@@ -19,6 +21,7 @@ from calc.hauling.lashing_forces import (
     OverTop,
     direct_hold_n,
     friction_hold_n,
+    shares_of_limit,
     straps_needed,
     tipping,
 )
@@ -130,3 +133,42 @@ def test_the_edition_of_2003_asks_a_third_more() -> None:
     for direction in DIRECTIONS:
         old, new = (straps_needed(1e5, 0.3, upright(4000.0), direction, k).exact for k in (1.5, 2.0))
         assert old / new == pytest.approx(4 / 3)
+
+
+def test_a_belt_stretches_seven_centimetres_to_its_capacity() -> None:
+    """German Insurance Association, load securing handbook, 2.1.2, figure 2.2: a belt of 2 m, pretension 250 daN, stretches
+    about 7 cm more to reach its LC of 2500 daN, so 3.9 percent in all. Pull goes with stretch here too: after the part
+    that the pretension takes, a tenth of the limit is there.
+    """
+    whole_m = 0.07 / (1 - 250 / 2500)
+    assert whole_m / 2.0 == pytest.approx(0.039, abs=0.0005)
+    assert shares_of_limit([whole_m - 0.07, whole_m]) == pytest.approx((1.0, 250 / 2500))
+
+
+def on_the_ball_lb(load_lb: float, ahead_ft: float, span_ft: float) -> float:
+    """What a load puts on the ball of a weightless trailer: the share of a beam's far support."""
+    found = answer(
+        "trailer-load",
+        {
+            "empty_weight": "1 lb", "empty_tongue": "0 lb", "axle_to_ball": f"{span_ft} ft", "tire_count": "2",
+            "loads": [{"name": "load", "weight": f"{load_lb} lb", "stands": "ahead", "distance": f"{ahead_ft} ft"}],
+        },
+        "us",
+    )  # fmt: skip
+    return float(found["results"]["tongue_weight"]["value"])
+
+
+def test_a_sideways_force_between_two_points() -> None:
+    """MIL-STD-209K, C.4.1.3, page 63 (page reprint): 30,000 lb between provisions 15 and 10 ft away: 12,000 lb on the far one."""
+    assert on_the_ball_lb(30_000, 10, 25) == pytest.approx(12_000)
+
+
+def test_an_upright_force_between_four_points() -> None:
+    """MIL-STD-209K, C.4.1.2, page 63 (damaged scan): 40,000 lb, 5 and 10 ft across, 10 and 15 ft along: 10,667; 5,333;
+    16,000; 8,000 lb, the share of a beam taken twice.
+    """
+    shares = [
+        on_the_ball_lb(on_the_ball_lb(40_000, along, 25), across, 15)
+        for along, across in ((10, 10), (10, 5), (15, 10), (15, 5))
+    ]
+    assert [round(one) for one in shares] == [10_667, 5_333, 16_000, 8_000]

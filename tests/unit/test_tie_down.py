@@ -11,13 +11,23 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from calc.answering import Refused, answer, worksheet
-from calc.hauling.lashing_forces import DIRECTIONS, Held, OverTop, sliding, straps_needed, used_of_limits
+from calc.hauling.lashing_forces import (
+    DIRECTIONS,
+    Direct,
+    Held,
+    OverTop,
+    sliding,
+    straps_needed,
+    tipping,
+    used_of_limits,
+)
 from calc.hauling.securing_law import by_length_and_weight, tie_downs_needed
 from calc.hauling.tie_down_items import CONDITIONS, FORBIDDEN, PULLS
 from calc.lifting.condition import GOOD
 from tests.asking import Asked, asked
 from tests.laws.test_laws import better, places, settle, with_value
 from tests.random_inputs import changed
+from tests.saying import one_reading
 
 LB, LBF, IN, FT = 0.45359237, 4.4482216152605, 0.0254, 0.3048
 Raw = dict[str, Any]
@@ -592,3 +602,38 @@ def test_a_row_that_does_not_count_is_drawn_slack() -> None:
     found = run(MACHINE, tie_downs=rows(MACHINE, condition="unmarked"))
     assert found.figure.svg.count("not counted") == 4
     assert "leg-slack" in found.figure.svg
+
+
+# ------------------------------------------------------------------------------------------ properties
+
+
+@settings(max_examples=80, deadline=None)
+@given(
+    along=st.floats(0.05, 3), across=st.floats(0.05, 3), down=st.floats(0.05, 3), limit=st.floats(1e3, 5e4),
+    number=st.integers(1, 4), centre=st.floats(0.1, 2),
+)  # fmt: skip
+def test_one_more_like_lashing_and_a_lower_load_are_never_worse(
+    along: float, across: float, down: float, limit: float, number: int, centre: float
+) -> None:
+    """Of one kind and one geometry, in every direction. A weak, short one beside others may indeed lower what all hold
+    before the first of them is at its limit.
+    """
+    four = tuple(Direct(x * along, y * across, down, limit) for x in (1, -1) for y in (1, -1))
+    few = Held(2e4, 0.3, centre, 0.5, 0.5, 1.0, direct=four * number)
+    more = Held(2e4, 0.3, centre, 0.5, 0.5, 1.0, direct=four * (number + 1))
+    low = Held(2e4, 0.3, centre * 0.7, 0.5, 0.5, 1.0, direct=four * number)
+    for direction in DIRECTIONS:
+        assert sliding(more, direction).held >= sliding(few, direction).held
+        assert tipping(more, direction).held >= tipping(few, direction).held
+        assert tipping(low, direction).asked <= tipping(few, direction).asked
+        assert sliding(low, direction).held == sliding(few, direction).held
+
+
+@pytest.mark.parametrize("country", ["us", "canada"])
+@settings(max_examples=25, deadline=None)
+@given(limit=st.floats(100, 9000))
+def test_no_lc_ever_adds_to_what_the_law_counts(country: str, limit: float) -> None:
+    """Whatever its size, a limit marked LC leaves the count of the law as it is without that row."""
+    lc = {**STRAP, "label": "lc", "limit": f"{one_reading(limit)} daN", "tension": "10 daN"}
+    base = PIPE | {"country": country}
+    assert run(base, tie_downs=[STRAP, lc]).results["law_counted"] == run(base).results["law_counted"]
