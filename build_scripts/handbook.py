@@ -155,19 +155,50 @@ def serve(arguments: list[str]) -> int:
     return site() or module("build_scripts.serve", *arguments)
 
 
-def find_chromium() -> str:
-    """A Chromium to test in: the one on the path, else Debian's package, else Playwright's own download."""
-    for name in ("chromium", "chromium-browser", "google-chrome"):
-        if found := shutil.which(name):
-            return found
-    if shutil.which("apt-get") and hasattr(os, "geteuid") and os.geteuid() == 0:
+DEBIAN_PACKAGES = {
+    "chromium": "chromium",
+    "firefox-esr": "firefox-esr",
+    "WebKitWebDriver": "webkit2gtk-driver",
+    "Xvfb": "xvfb",
+    "pdftotext": "poppler-utils",
+}
+"""The programs that the tests drive, and the package of Debian that brings each."""
+OTHER_NAMES = {
+    "chromium": ("chromium-browser", "google-chrome"),
+    "firefox-esr": ("firefox",),
+}
+
+
+def find(program: str) -> str:
+    """The path of a program of the tests under any of its names, or nothing."""
+    found = (shutil.which(name) for name in (program, *OTHER_NAMES.get(program, ())))
+    return next((path for path in found if path), "")
+
+
+def bring_programs() -> None:
+    """Install what the tests drive where this machine lets us; say in one line what is still missing."""
+    lacking = [program for program in DEBIAN_PACKAGES if not find(program)]
+    if lacking and shutil.which("apt-get") and hasattr(os, "geteuid") and os.geteuid() == 0:
         quiet = {**os.environ, "DEBIAN_FRONTEND": "noninteractive"}
-        run("Debian's package lists", ["apt-get", "update", "--quiet"], quiet)
-        run(
-            "Debian's Chromium", ["apt-get", "install", "--yes", "--no-install-recommends", "chromium"], quiet
+        packages = [DEBIAN_PACKAGES[program] for program in lacking]
+        install = ["apt-get", "install", "--yes", "--no-install-recommends", *packages]
+        try:
+            run("Debian's package lists", ["apt-get", "update", "--quiet"], quiet)
+            run(f"Debian's {', '.join(packages)}", install, quiet)
+        except SetupFailed as refused:
+            say(f"  {refused}")
+        lacking = [program for program in lacking if not find(program)]
+    if missing := [program for program in lacking if program != "chromium"]:
+        wanted = " ".join(DEBIAN_PACKAGES[program] for program in missing)
+        say(
+            f"  MISSING, so what needs them is not tested here: {', '.join(missing)} (Debian: apt install {wanted})"
         )
-        if found := shutil.which("chromium"):
-            return found
+
+
+def find_chromium() -> str:
+    """A Chromium to test in: the one on the path, else Playwright's own download (then the answer is empty)."""
+    if found := find("chromium"):
+        return found
     try:
         run("Playwright's Chromium", [in_environment("python"), "-m", "playwright", "install", "chromium"])
     except SetupFailed as failed:
@@ -180,19 +211,10 @@ def set_up_tests() -> dict[str, str]:
     make_environment(SITE_LOCK)
     make_environment(TEST_LOCK)
     fetch_npm_parts()
+    bring_programs()
     environment = dict(os.environ)
     if chromium := find_chromium():
         environment["LINKWRIGHT_CHROMIUM"] = chromium
-    if (
-        not shutil.which("pdftotext")
-        and shutil.which("apt-get")
-        and hasattr(os, "geteuid")
-        and os.geteuid() == 0
-    ):
-        run(
-            "Debian's poppler-utils",
-            ["apt-get", "install", "--yes", "--no-install-recommends", "poppler-utils"],
-        )
     return environment
 
 
@@ -209,16 +231,33 @@ def checks() -> list[tuple[str, list[str]]]:
     ]
 
 
+def workers() -> int:
+    """How many tests run side by side: one more than there are cores, because a test of a page often waits for it."""
+    return (os.cpu_count() or 1) + 1
+
+
 def test(arguments: list[str]) -> int:
-    """Run every check: style, types, then all tests. With arguments, pass them to pytest and run only that."""
+    """Run every check: style and types beside the build, then all tests side by side. With arguments, pass them to pytest
+    and run only that.
+    """
     environment = set_up_tests()
-    if not arguments:
-        for title, command in checks():
-            run(title, command, environment)
-    if module("build_scripts.build") != 0:
+    building = subprocess.Popen([in_environment("python"), "-m", "build_scripts.build"], cwd=ROOT)
+    try:
+        if not arguments:
+            for title, command in checks():
+                run(title, command, environment)
+    except SetupFailed:
+        building.terminate()
+        raise
+    finally:
+        built = building.wait()
+    if built != 0:
         return 1
     environment["LINKWRIGHT_SITE"] = str(ROOT / "site")
-    whole = ["--cov", "--cov-report=term:skip-covered", "--cov-fail-under=100"]
+    whole = [
+        *("-q", "--numprocesses", str(workers()), "--dist", "loadgroup", "--no-loadscope-reorder"),
+        *("--cov", "--cov-report=term:skip-covered", "--cov-fail-under=100", "--durations=25"),
+    ]
     return module("pytest", *(arguments or whole), environment=environment)
 
 

@@ -1,7 +1,67 @@
-"""Settings that all tests share."""
+"""Settings and the two things that all tests share: the built site and the driver of Chromium."""
 
+from __future__ import annotations
+
+import os
+from collections.abc import Iterator
+from pathlib import Path
+
+import pytest
 from hypothesis import settings
+from playwright.sync_api import Playwright, sync_playwright
+
+from build_scripts import serve
+from build_scripts.build import SITE, build
 
 # No test is timed: on a busy machine a slow example is no fault.
 settings.register_profile("linkwright", deadline=None)
 settings.load_profile("linkwright")
+
+
+LONGEST_FIRST = (
+    "engines",
+    "browser",
+    "laws",
+    "independent",
+    "pages",
+    "data",
+    "commands",
+    "published",
+    "unit",
+)
+"""The order of the folders of tests: with several workers what takes longest must not begin last."""
+EACH_APART = ("browser", "laws")
+"""Folders whose tests may each go to another worker; elsewhere a file, and what it prepares once, stays together."""
+
+
+@pytest.hookimpl(tryfirst=True)
+def pytest_collection_modifyitems(items: list[pytest.Item]) -> None:
+    """Order the tests, and say which of them belong together when several workers share them."""
+    root = Path(__file__).resolve().parent
+
+    def folder(item: pytest.Item) -> str:
+        return item.path.relative_to(root).parts[0]
+
+    items.sort(key=lambda item: LONGEST_FIRST.index(folder(item)))
+    for item in items:
+        together = folder(item) not in EACH_APART or getattr(getattr(item, "module", None), "TOGETHER", False)
+        if together and not item.get_closest_marker("xdist_group"):
+            item.add_marker(pytest.mark.xdist_group(item.path.relative_to(root).as_posix()))
+
+
+@pytest.fixture(scope="session")
+def site() -> Path:
+    """The built site: the one that LINKWRIGHT_SITE names, else this checkout's, built when a source is newer."""
+    if built := os.environ.get("LINKWRIGHT_SITE"):
+        return Path(built)
+    home = SITE / "index.html"
+    if not home.is_file() or home.stat().st_mtime_ns < max(serve._stamp().values()):
+        build(say=lambda line: None)
+    return SITE
+
+
+@pytest.fixture(scope="session")
+def playwright() -> Iterator[Playwright]:
+    """The browser driver; a process can run it once."""
+    with sync_playwright() as driver:
+        yield driver

@@ -14,6 +14,8 @@
 
 /** How long the old answer may stay while the new one is worked out. */
 const CLEAR_AFTER_MS = 100;
+/** When the boxes are looked at after the browser brought a whole page back. WebKit empties them then, and tells nobody. */
+const CAME_BACK_MS = [0, 50, 250, 1000];
 /** How long the reader must pause before the screen reader is told the answer. */
 const SPEAK_AFTER_MS = 600;
 /** So many empty boxes are named; the others are counted. */
@@ -43,6 +45,8 @@ class CalcSheet extends HTMLElement {
   #clearing;
   /** @type {ReturnType<typeof setTimeout> | undefined} */
   #speaking;
+  /** What was asked when the browser brought this page back whole, until the boxes are known to hold it. */
+  #cameBackWith = "";
   /** @type {AbortController | null} */
   #listening = null;
 
@@ -75,7 +79,8 @@ class CalcSheet extends HTMLElement {
     document.addEventListener("linkwright-units", (event) => this.#unitsChosen(event), { signal });
     addEventListener("hashchange", () => this.#open(), { signal });
     // Browsers put old values back into boxes (going back, filling in): what the boxes hold is read again.
-    for (const moment of ["pageshow", "focus"]) addEventListener(moment, () => this.#readAgain(), { signal });
+    addEventListener("pageshow", (event) => (event.persisted ? this.#cameBack() : this.#readAgain()), { signal });
+    addEventListener("focus", () => this.#readAgain(), { signal });
     document.addEventListener("visibilitychange", () => this.#readAgain(), { signal });
     python.addEventListener("state", () => this.#pythonMoved(), { signal });
   }
@@ -147,8 +152,25 @@ class CalcSheet extends HTMLElement {
     this.#empty("empty", say("empty"), say("bar-empty"));
   }
 
+  /** A page that the browser kept whole and shows again: what was typed is put back should the boxes lose it. */
+  #cameBack() {
+    this.#cameBackWith = this.#mode === "empty" ? "" : this.#askedFor;
+    for (const wait of CAME_BACK_MS) setTimeout(() => this.#putBack(), wait);
+    setTimeout(() => (this.#cameBackWith = ""), Math.max(...CAME_BACK_MS) + 1);
+  }
+
+  #putBack() {
+    if (!this.#form || !this.#cameBackWith || this.#cameBackWith === JSON.stringify(this.#form.typed())) return;
+    fillFrom(this.#form, new URLSearchParams(JSON.parse(this.#cameBackWith)));
+    this.#changed();
+  }
+
   /** What the boxes hold may have been changed by the browser. */
   #readAgain() {
+    if (this.#cameBackWith) {
+      this.#putBack();
+      return;
+    }
     if (!this.#form || this.#mode === "empty" && this.#form.isEmpty()) return;
     if (this.#askedFor === JSON.stringify(this.#form.typed())) return;
     if (this.#mode === "empty") this.#become("own");
@@ -206,6 +228,7 @@ class CalcSheet extends HTMLElement {
 
   /** The reader's hand was on a box: an empty worksheet becomes his; the example stays the example. */
   #edit() {
+    this.#cameBackWith = "";
     if (this.#mode === "empty") this.#become("own");
     this.#form?.showConditional();
     this.#changed();

@@ -40,6 +40,10 @@ MOST_BY_HAND_N = 10_000.0
 to compare, is more likely the limit itself."""
 MANY_STRAPS = 6
 """More straps than this on one load: block it instead (our own mark, no source)."""
+SLACK_N = 10.0
+"""A strap with less tension than this hangs slack [N] (our own mark, no source): a count would run to absurd numbers."""
+FLAT_M = 0.01
+"""A strap that comes down by less than this lies flat [m] (our own mark, no source): it presses nothing to count on."""
 TONNE_N = 1000.0 * STANDARD_GRAVITY_M_PER_S2
 
 
@@ -48,7 +52,7 @@ def tension_input(required: bool) -> QuantityInput:
     return QuantityInput(
         "tension",
         dimension="force",
-        bounds=Bounds(above=0, at_most=20_000),
+        bounds=Bounds(at_least=SLACK_N, at_most=20_000),
         required=required,
         sense="capacity",
     )
@@ -206,7 +210,7 @@ WORKSHEET = Worksheet(
         tension_input(required=True),
         QuantityInput("limit", dimension="force", bounds=Bounds(above=0, at_most=200_000), required=False),
         QuantityInput("across", dimension="length", bounds=Bounds(at_least=0, at_most=200)),
-        QuantityInput("down", dimension="length", bounds=Bounds(above=0, at_most=200)),
+        QuantityInput("down", dimension="length", bounds=Bounds(at_least=FLAT_M, at_most=200)),
         ChoiceInput("blocked", choices=("no", "yes")),
     ),
     results=(

@@ -23,11 +23,9 @@ from playwright.sync_api import (
     Playwright,
     Route,
     expect,
-    sync_playwright,
 )
 
 from build_scripts import serve
-from build_scripts.build import SITE, build
 from build_scripts.sheet_form import example_fields
 from calc.answering import described
 
@@ -36,15 +34,6 @@ expect.set_options(timeout=60_000)
 
 LIVE = 'calc-sheet[data-state="live"]'
 ANSWERED = f'{LIVE}[data-answer-state="answered"]'
-
-
-@pytest.fixture(scope="session")
-def site() -> Path:
-    """The built site; LINKWRIGHT_SITE names one that is built already."""
-    if built := os.environ.get("LINKWRIGHT_SITE"):
-        return Path(built)
-    build(say=lambda line: None)
-    return SITE
 
 
 def own(name: str) -> str:
@@ -95,13 +84,6 @@ def own_site(site: Path, tmp_path: Path) -> Path:
     copy = tmp_path / "site"
     shutil.copytree(site, copy)  # real copies: the built runtime shares its files with the build's cache
     return copy
-
-
-@pytest.fixture(scope="session")
-def playwright() -> Iterator[Playwright]:
-    """The browser driver."""
-    with sync_playwright() as driver:
-        yield driver
 
 
 @pytest.fixture(scope="session")

@@ -80,13 +80,13 @@ def drawn(attribute: str) -> tuple[str, list[float]]:
     return re.sub(COORDINATE, "#", attribute), coordinates
 
 
-def cases_of(name: str) -> list[dict[str, Any]]:
+def cases_of(name: str, count: int = CASES) -> list[dict[str, Any]]:
     """Requests with this Python's answers."""
     sheet = worksheet(name)
     cases: list[dict[str, Any]] = []
 
     @settings(
-        max_examples=CASES,
+        max_examples=count,
         database=None,
         derandomize=True,
         deadline=None,
@@ -101,23 +101,27 @@ def cases_of(name: str) -> list[dict[str, Any]]:
     return cases
 
 
-@pytest.mark.parametrize("name", declared_names())
-def test_browser_answers_as_python_here_does(name: str, python_page: Page) -> None:
-    cases = cases_of(name)
-    there = python_page.evaluate(
-        """async (requests) => {
-          const answers = [];
-          for (const request of requests) answers.push(JSON.stringify(await linkwright.python.answer(request)));
-          return answers;
-        }""",
-        [case["request"] for case in cases],
-    )
-    assert len(cases) >= CASES
-    answered = sum(case["here"]["ok"] for case in cases)
-    assert answered >= CASES // 10, "too few of the random inputs can be answered for a fair comparison"
-    found = [
+ASK_ALL = """async (requests) => {
+  const answers = [];
+  for (const request of requests) answers.push(JSON.stringify(await linkwright.python.answer(request)));
+  return answers;
+}"""
+
+
+def differences_of(cases: list[dict[str, Any]], there: list[str]) -> list[str]:
+    """Where the browser's answers differ from those here, each with its inputs."""
+    return [
         f"{case['request']['inputs']}: {difference}"
         for case, text in zip(cases, there, strict=True)
         for difference in differences(case["here"], json.loads(text))
     ]
-    assert found == []
+
+
+@pytest.mark.parametrize("name", declared_names())
+def test_browser_answers_as_python_here_does(name: str, python_page: Page) -> None:
+    cases = cases_of(name)
+    there = python_page.evaluate(ASK_ALL, [case["request"] for case in cases])
+    assert len(cases) >= CASES
+    answered = sum(case["here"]["ok"] for case in cases)
+    assert answered >= CASES // 10, "too few of the random inputs can be answered for a fair comparison"
+    assert differences_of(cases, there) == []

@@ -110,6 +110,36 @@ def test_no_chromium_to_be_had_says_what_to_install(monkeypatch: pytest.MonkeyPa
         handbook.find_chromium()
 
 
+@pytest.mark.parametrize("refused", [True, False])
+def test_a_missing_engine_is_brought_or_said_in_one_line(
+    monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str], refused: bool
+) -> None:
+    there = {"chromium", "WebKitWebDriver", "Xvfb", "pdftotext", "apt-get"}
+    asked = []
+
+    def run(title: Any, command: Any, environment: Any = None) -> None:
+        asked.append(command)
+        if refused:
+            raise handbook.SetupFailed(f"{title} failed")
+        if "install" in command:
+            there.add("firefox-esr")
+
+    monkeypatch.setattr(handbook.shutil, "which", lambda name: name if name in there else None)
+    monkeypatch.setattr(handbook.os, "geteuid", lambda: 0)
+    monkeypatch.setattr(handbook, "run", run)
+    handbook.bring_programs()
+    said = [line for line in capsys.readouterr().out.splitlines() if "MISSING" in line]
+    if refused:
+        assert len(said) == 1
+        assert "firefox-esr (Debian: apt install firefox-esr)" in said[0]
+    else:
+        assert said == []
+        assert asked[-1][-1] == "firefox-esr"
+        asked.clear()
+        handbook.bring_programs()
+        assert asked == []
+
+
 def test_a_finished_set_up_is_not_done_again(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
     lock = tmp_path / "some.lock"
     lock.write_text("nothing==1\n", encoding="utf-8")
