@@ -575,7 +575,9 @@ class _Writer:
         for page, meta in list(self.written.items()):
             for old in meta.get("moved_from", "").split():
                 link = "../" * old.count("/") + page
-                lede = said("page-moved", page=f'<a href="{link.removesuffix(".md")}.html">{rich(meta["title"])}</a>')
+                lede = said(
+                    "page-moved", page=f'<a href="{link.removesuffix(".md")}.html">{rich(meta["title"])}</a>'
+                )
                 self.write(
                     old,
                     f'# {said("page-moved.title")}\n\n<p class="lede">{lede}</p>\n',
