@@ -573,15 +573,16 @@ class _Writer:
     def _moved(self) -> None:
         """A page at each old address, which leads on: `moved_from` in the front matter of the page that took its place."""
         for page, meta in list(self.written.items()):
-            for old in meta.get("moved_from", "").split():
+            for number, old in enumerate(meta.get("moved_from", "").split(), start=1):
+                title = say("page-moved.title", page=meta["title"], number=number)
                 link = "../" * old.count("/") + page
                 lede = said(
                     "page-moved", page=f'<a href="{link.removesuffix(".md")}.html">{rich(meta["title"])}</a>'
                 )
                 self.write(
                     old,
-                    f'# {said("page-moved.title")}\n\n<p class="lede">{lede}</p>\n',
-                    title=say("page-moved.title"), kind="moved", unlisted="yes",
+                    f'# {rich(title)}\n\n<p class="lede">{lede}</p>\n',
+                    title=title, kind="moved", unlisted="yes",
                     leads_to=f"{link.removesuffix('.md')}.html", description=meta["description"],
                 )  # fmt: skip
 

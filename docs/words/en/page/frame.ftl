@@ -11,7 +11,10 @@ not-found =
     .home = The first page
 skip = Skip to the page
 page-moved = This page is now part of { $page }.
-    .title = This page has moved
+    .title = Moved: { $page }{ $number ->
+        [one] {""}
+       *[other] { " " }({ $number })
+    }
 link-to-part = Link to this part
 
 ## Search
