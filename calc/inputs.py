@@ -354,6 +354,10 @@ def single(raw: Any) -> Any:
     return raw
 
 
+_WRITTEN_ALIKE = {"lb": "lbf"}
+"""Units that readers see written alike: a force typed in pounds is shown back in newtons, not in pounds again."""
+
+
 class QuantityInput(Input):
     """A number with a unit."""
 
@@ -377,7 +381,8 @@ class QuantityInput(Input):
             return None
         read = self._read(typed, units)
         pair = (self.unit, self.unit_si) if units == "us" else (self.unit_si, self.unit)
-        other = next((unit for unit in pair if unit != read.unit), None)
+        alike = (read.unit, _WRITTEN_ALIKE.get(read.unit, ""))
+        other = next((unit for unit in pair if unit not in alike), None)
         return message(
             "read-as",
             first=_written(read.value_si, self.dimension, read.unit, 6),

@@ -23,7 +23,9 @@ from calc.hauling.lashing_forces import (
 )
 from calc.hauling.securing_law import by_length_and_weight, tie_downs_needed
 from calc.hauling.tie_down_items import CONDITIONS, FORBIDDEN, PULLS
+from calc.inputs import QuantityInput
 from calc.lifting.condition import GOOD
+from calc.words.writer import UnitSystem, Writer
 from tests.asking import Asked, asked
 from tests.laws.test_laws import better, places, settle, with_value
 from tests.random_inputs import changed
@@ -598,6 +600,12 @@ def test_each_piece_is_drawn_with_its_own_share_and_the_load_with_its_sizes() ->
     assert all(f">{size}<" in found.figure.svg for size in sizes)
 
 
+def test_a_level_chain_has_no_height_to_draw() -> None:
+    level = run(MACHINE, tie_downs=rows(MACHINE, down="0 in"))
+    assert ">762 mm<" not in level.figure.svg
+    assert ">914.4 mm<" in level.figure.svg
+
+
 def test_a_row_that_does_not_count_is_drawn_slack() -> None:
     found = run(MACHINE, tie_downs=rows(MACHINE, condition="unmarked"))
     assert found.figure.svg.count("not counted") == 4
@@ -637,3 +645,16 @@ def test_no_lc_ever_adds_to_what_the_law_counts(country: str, limit: float) -> N
     lc = {**STRAP, "label": "lc", "limit": f"{one_reading(limit)} daN", "tension": "10 daN"}
     base = PIPE | {"country": country}
     assert run(base, tie_downs=[STRAP, lc]).results["law_counted"] == run(base).results["law_counted"]
+
+
+# ------------------------------------------------------------------------------------------ what is shown back
+
+
+@pytest.mark.parametrize(("units", "shown"), [("us", "29.4 kN"), ("si", "29.4 kN")])
+def test_a_force_typed_in_pounds_is_shown_back_in_newtons(units: UnitSystem, shown: str) -> None:
+    """It was shown as 6,600 lb (6,600 lb)."""
+    box = next(one for one in SHEET.inputs if one.name == "anchor_limit")
+    assert isinstance(box, QuantityInput)
+    back = box.read_as("6,600 lb", units)
+    assert back is not None
+    assert shown in Writer(units).plain(back)

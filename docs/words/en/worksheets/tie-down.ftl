@@ -273,7 +273,7 @@ reason-sum-short-as-known =
     .caution = What is not known does not count towards half the weight.
 reason-law-met =
     .headline = { $law_share ->
-        [absent] The number of tie-downs is right.
+        [absent] The number of tie-downs is right, and the forces ask for { $forces_used } of what is held. Least is in hand against { $worst }.
        *[other] The law asks for { $law_share } of what it counts here, and the forces for { $forces_used } of what is held. Least is in hand against { $worst }.
     }
 
