@@ -133,32 +133,16 @@ def lay_out(pages: Path, target: Path) -> None:
         engine_log.removeHandler(listener)
 
 
-SEARCH_WORDS = {
-    "clipboard.copy": "copy",
-    "clipboard.copied": "copied",
-    "search.result.placeholder": "search-prompt",
-    "search.result.none": "search-none",
-    "search.result.one": "search-one",
-    "search.result.other": "search-other",
-    "search.result.more.one": "search-more-one",
-    "search.result.more.other": "search-more-other",
-    "search.result.term.missing": "search-without",
-    "select.version": "search-edition",
-}
-"""What the engine's search says, and the messages of the frame that stand for it."""
-
-
 def frame_words() -> dict[str, Any]:
     """What the theme's template says and puts into each page for its scripts."""
     from build_scripts.markup import attribute, said
     from build_scripts.places import PLACES
-    from build_scripts.wording import language, say, script_words
+    from build_scripts.wording import language, script_words
 
     return {
         "language": language(),
         "say": said,
         "attr": attribute,
-        "search_words": {theirs: say(ours) for theirs, ours in SEARCH_WORDS.items()},
         "script_words": script_words(),
         "places": PLACES,
     }
@@ -180,6 +164,7 @@ def build_words() -> None:
 
     from build_scripts.offline import OfflineBuildFailed, build_offline
     from build_scripts.pages import PageError, finish_site, write_pages
+    from build_scripts.search.make import SearchNotMade
     from calc.words.catalogue import NoWords
 
     pages, working = WORK / "pages", WORK / "site.next"
@@ -195,7 +180,14 @@ def build_words() -> None:
             put_in_place(working)
             # The page is there to be seen; the list of files for offline use follows.
             build_offline(ROOT, SITE)
-    except (BuildRefused, PageError, NoWords, MkDocsException, OfflineBuildFailed) as refused:
+    except (
+        BuildRefused,
+        PageError,
+        NoWords,
+        MkDocsException,
+        OfflineBuildFailed,
+        SearchNotMade,
+    ) as refused:
         sys.stderr.write(f"not built: {refused}\n")
 
 
@@ -217,6 +209,7 @@ def _main() -> int:
     from build_scripts.offline import OfflineBuildFailed
     from build_scripts.pages import PageError
     from build_scripts.runtime import RuntimeBuildFailed
+    from build_scripts.search.make import SearchNotMade
     from calc.words.catalogue import NoWords
     from calc.words.writer import NoFact
 
@@ -228,6 +221,7 @@ def _main() -> int:
         MkDocsException,
         RuntimeBuildFailed,
         OfflineBuildFailed,
+        SearchNotMade,
     )
 
     start = time.monotonic()

@@ -110,7 +110,7 @@ def read_sources(root: Path) -> Sources:
         for path in sorted((root / folder).rglob("*.py")):
             if path.name not in ("check_words.py", "check_tables.py"):
                 _read_python(path, root, found)
-    for pattern in ("templates/*", "theme/*.html", "scripts/*.js"):
+    for pattern in ("templates/*", "theme/*.html", "scripts/*.js", "scripts/search/*.mjs"):
         for path in sorted((root / "build_scripts").glob(pattern)):
             if path.is_file():
                 _read_text(path.read_text(encoding="utf-8"), found)

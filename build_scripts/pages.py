@@ -1,7 +1,7 @@
 """Writes every page of the handbook as Markdown into a folder, ready for the site engine.
 
     python -m build_scripts.pages pages OUT     all pages, tables, scripts and type into OUT
-    python -m build_scripts.pages finish SITE   after the engine ran: search from disk, leftovers removed
+    python -m build_scripts.pages finish SITE   after the engine ran: the search made, leftovers removed
 
 A page in docs/ is a Jinja2 template in Markdown. It may begin with front matter (`title`, `description`, `group`; a
 `group` gathers pages on the index of their part; `order`, a number, is the page's place there, and its group's; `moved_from`
@@ -73,6 +73,7 @@ from build_scripts.markup import (
     unit_name,
 )
 from build_scripts.pseudo_markdown import pseudo_page
+from build_scripts.search.make import SearchNotMade, make_search
 from build_scripts.sheet_form import example_fields, form_inputs
 from build_scripts.table_view import View, source_row, view
 from build_scripts.wording import language, say, writer
@@ -106,7 +107,7 @@ FACES = (
     ("@fontsource/barlow-condensed", "barlow-condensed-latin-600-normal.woff2", "head.woff2"),
     ("@fontsource/barlow-condensed", "barlow-condensed-latin-700-normal.woff2", "head-bold.woff2"),
 )  # fmt: skip
-PAGE_SCRIPTS = ("early.js", "site.js", "reader.js", "lookup.js")
+PAGE_SCRIPTS = ("early.js", "site.js", "reader.js", "lookup.js", "find.js")
 
 
 VERDICTS = ("ok", "caution", "stop", "unknown")
@@ -521,11 +522,8 @@ class _Writer:
         )
 
     def ratings(self) -> None:
-        """The index behind the ratings box, and the same as a plain page for when scripts are off."""
+        """Every rating as a plain page, for when scripts are off."""
         made = ratings_index.entries()
-        (self.out / "look-up").mkdir(parents=True, exist_ok=True)
-        (self.out / "scripts").mkdir(parents=True, exist_ok=True)
-        (self.out / "scripts" / "ratings.js").write_text(ratings_index.script(made), encoding="utf-8")
         grouped: dict[str, list[ratings_index.Entry]] = defaultdict(list)
         for entry in made:
             grouped[entry.table].append(entry)
@@ -732,20 +730,17 @@ def _copy_assets(out: Path, root: Path) -> None:
             raise PageError(f"the type face {package_name} is missing; run npm ci")
         shutil.copyfile(face, fonts / served)
     scripts = out / "scripts"
+    scripts.mkdir(parents=True, exist_ok=True)
     for name in PAGE_SCRIPTS:
         shutil.copyfile(root / "build_scripts" / "scripts" / name, scripts / name)
-    shutil.copyfile(modules / "iframe-worker" / "shim" / "index.js", scripts / "frame-worker.js")
 
 
 # ------------------------------------------------------------------------------------- after the engine ran
 
 
 def finish_site(site: Path) -> None:
-    """Add what the engine does not make (search from disk) and remove what no page uses (its own look)."""
-    index = site / "search" / "search_index.json"
-    text = index.read_text(encoding="utf-8")
-    (site / "search" / "search_index.js").write_text(f"var __index = {text}\n", encoding="utf-8")
-    for leftover in ("assets/stylesheets", "assets/images", "assets/javascripts/lunr"):
+    """Make the search, which the engine does not, and remove what no page uses: the engine's own look and scripts."""
+    for leftover in ("assets/stylesheets", "assets/images", "assets/javascripts", "search"):
         shutil.rmtree(site / leftover, ignore_errors=True)
     for pattern in ("*.map", "*.gz"):
         for file in list(site.rglob(pattern)):
@@ -757,6 +752,7 @@ def finish_site(site: Path) -> None:
         text = page.read_text(encoding="utf-8")
         if "<table>" in text:
             page.write_text(_frame_plain_tables(text), encoding="utf-8")
+    make_search(site)
     _make_lighter(site, ROOT)
 
 
@@ -798,7 +794,7 @@ def main(arguments: list[str]) -> int:
         return 2
     try:
         commands[arguments[0]](Path(arguments[1]))
-    except (PageError, NoWords, NoFact) as wrong:
+    except (PageError, NoWords, NoFact, SearchNotMade) as wrong:
         print(f"page not made: {wrong}", file=sys.stderr)
         return 1
     return 0

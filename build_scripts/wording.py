@@ -16,7 +16,8 @@ VARIABLE = "LINKWRIGHT_LANGUAGE"
 """The environment variable that names the language of a build."""
 FRAME, LISTS, TABLES, SCRIPTS = "page/frame", "page/lists", "page/tables", "page/scripts"
 ANSWER, SHEET, LIVE = "page/answer", "page/sheet", "page/live"
-BUILT = (FRAME, LISTS, TABLES, SCRIPTS, SHEET, LIVE)
+SEARCH = "page/search"
+BUILT = (FRAME, LISTS, TABLES, SCRIPTS, SHEET, LIVE, SEARCH)
 """What is on the pages when they are built; Python in the page says none of it."""
 SCOPES = (*BUILT, ANSWER)
 
@@ -70,6 +71,7 @@ __all__ = [
     "BUILT",
     "SCOPES",
     "SCRIPTS",
+    "SEARCH",
     "VARIABLE",
     "WordsMissing",
     "has",

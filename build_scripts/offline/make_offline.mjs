@@ -50,7 +50,6 @@ const made = await injectManifest({
     "runtime/*/python_stdlib.zip",
     "runtime/*/pyodide-lock.json",
     "runtime/*/*.whl",
-    "search/search_index.js",
   ],
   maximumFileSizeToCacheInBytes: 40_000_000,
   // The name of the runtime's folder is a hash of its content: no second download under another address.

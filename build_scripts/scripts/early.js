@@ -1,25 +1,10 @@
 // Runs in the head, before anything is drawn: sets the page to the light or dark the reader chose, asks for the type, and
-// gives the engine's bundle the three small storage functions it expects. It also gives the other scripts `linkwrightSay`:
-// the words of this page's language, which stand in the page as data.
+// gives the other scripts `linkwrightSay`: the words of this page's language, which stand in the page as data.
 "use strict";
 (() => {
   const script = /** @type {HTMLScriptElement} */ (document.currentScript);
   const scope = new URL(script.dataset.base || ".", location.href);
   /** @type {any} */ (window).__md_scope = scope;
-  /** @type {any} */ (window).__md_get = (/** @type {string} */ key, storage = localStorage) => {
-    try {
-      return JSON.parse(String(storage.getItem(scope.pathname + "." + key)));
-    } catch {
-      return null;
-    }
-  };
-  /** @type {any} */ (window).__md_set = (/** @type {string} */ key, /** @type {unknown} */ value, storage = localStorage) => {
-    try {
-      storage.setItem(scope.pathname + "." + key, JSON.stringify(value));
-    } catch {
-      // Storage full or forbidden: the choice lasts for this page only.
-    }
-  };
   /** Text, or pieces: text, ["f", fraction], ["v", fact], ["s", fact, variants, other]. @typedef {string | (string | any[])[]} Pattern */
   /** @type {Record<string, Pattern> | null} */
   let words = null;

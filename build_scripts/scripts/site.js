@@ -1,11 +1,10 @@
-// The thin glue of every page: light or dark, moving between pages without starting Python again, the search box, the date
+// The thin glue of every page: light or dark, moving between pages without starting Python again, the date
 // on a printed sheet, and scroll regions that a keyboard can reach. Everything here is extra; without it each page still
 // reads whole. A page that has been turned to is told by the event "linkwright-page" on the document.
 "use strict";
 (() => {
   const root = document.documentElement;
   const scope = /** @type {URL} */ (/** @type {any} */ (window).__md_scope);
-  const engine = new URL(/** @type {HTMLScriptElement} */ (document.currentScript).dataset["engine"] ?? "", location.href);
 
   /** Light or dark: one button, remembered; until used, the device decides. */
   function bindMode() {
@@ -21,15 +20,6 @@
         // Storage full or forbidden: the choice lasts for this page only.
       }
     });
-  }
-
-  /** The engine reads single letters as commands anywhere on a page; a slip of a glove must not move the reader. */
-  function quietLetters() {
-    document.addEventListener("keydown", (event) => {
-      const target = /** @type {HTMLElement} */ (event.target);
-      const typing = target.matches("input, textarea, select, [contenteditable]");
-      if (!typing && event.key.length === 1 && event.key !== " " && !event.ctrlKey && !event.metaKey) event.stopPropagation();
-    }, true);
   }
 
   /** Mark the door that the shown page belongs to. */
@@ -141,52 +131,6 @@
     });
   }
 
-  /** @param {string | URL} address */
-  function script(address) {
-    return new Promise((loaded, missing) => {
-      const one = document.createElement("script");
-      one.src = String(address);
-      one.onload = loaded;
-      one.onerror = missing;
-      document.head.append(one);
-    });
-  }
-
-  /** Opened from disk (file://) a browser refuses a worker made from a file, so the engine's search could not start. There
-   * a hidden frame stands in for that one worker; every other Worker (the one that runs Python) stays the browser's own. */
-  async function searchWithoutWorker() {
-    const Native = window.Worker;
-    const Frame = () => /** @type {any} */ (window).IFrameWorker;
-    // The shim sets window.Worker itself; this setter keeps it from touching the others.
-    Object.defineProperty(window, "Worker", {
-      configurable: true,
-      get: () => function (/** @type {string | URL} */ url, /** @type {WorkerOptions} */ options) {
-        const search = /javascripts\/workers\/search\./.test(String(url));
-        return search ? new (Frame())(url) : new Native(url, options);
-      },
-      set: () => undefined,
-    });
-    await script(new URL("scripts/frame-worker.js", scope));
-  }
-
-  /** The site engine serves the search of the pages alone, and its index is large: both come when the box is first used. */
-  function bindSearch() {
-    const box = document.getElementById("find-box");
-    const holder = document.getElementById("__config");
-    if (!(box instanceof HTMLInputElement) || !holder) return;
-    // Pages turn under it: its addresses are made whole while this page's own still count.
-    const config = JSON.parse(holder.textContent ?? "{}");
-    holder.textContent = JSON.stringify({ ...config, base: String(scope), search: String(new URL(config.search, location.href)) });
-    const begin = async () => {
-      box.removeEventListener("focus", begin);
-      if (location.protocol === "file:") await searchWithoutWorker();
-      await script(engine);
-      box.dispatchEvent(new KeyboardEvent("keyup", { bubbles: true })); // what was typed meanwhile
-    };
-    box.addEventListener("focus", begin);
-    if (document.activeElement === box) void begin();
-  }
-
   function arrived() {
     markDoor();
     stampPrint();
@@ -195,10 +139,8 @@
   }
 
   bindMode();
-  quietLetters();
   openForPrint();
   bindTurning();
-  bindSearch();
   addEventListener("resize", frames);
   addEventListener("hashchange", openNamed);
   document.addEventListener("linkwright-page", arrived);

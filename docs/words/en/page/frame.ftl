@@ -21,33 +21,18 @@ link-to-part = Link to this part
 
 search-region = The whole book
 search-label = Search the book
-search-placeholder = Search: 3/8 g70, hook wear
+search-placeholder = Part, size, grade
 search-clear = Clear the search
 search-help = Answers appear as you type. Arrow keys move through them.
-search-results = Search results
-search-waiting = Getting the index…
-search-prompt = Type a size, a grade or a word
-search-none = No page has these words
-search-one = 1 page
-search-other = # pages
-search-more-one = 1 more on this page
-search-more-other = # more on this page
-search-without = Without
-search-edition = Edition
-copy = Copy
-copied = Copied
+search-results = Answers
 
-## The box for ratings
+## The box of the home page
 
-ask-region = Ratings
-ask-label = What is it rated for?
-ask-placeholder = 3/8 g70
+ask-label = What do you need to know?
+ask-placeholder = 3/8 g70, hook latch
 ask-go = Find
-ask-help = Size, grade, kind: { $first }, { $second }, { $third }. Or see { $list }.
-ask-first = 3/8 g70
-ask-second = 10 mm grade 8 two leg
-ask-third = shackle 1/2
-ask-list = every rating in one list
+ask-help = Type a part with its size and grade, or ask in your own words. { $list }.
+ask-list = Every rating in one list
 
 ## Head and foot
 

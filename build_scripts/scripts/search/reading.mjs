@@ -1,0 +1,296 @@
+// @ts-check
+// Reads what was typed: sizes, grades, legs and loads by the rules that the build hands over, then the words of the trade,
+// the longest that fits. A word that is one slip away from a known one is read as that, and the answer says so.
+import { stem } from "porter2";
+
+/** @import { SearchData, Reading, Word, Concept } from "./types.mjs" */
+
+const LONGEST_PHRASE = 6;
+const LEAST_CORRECTED = 4;
+const WEIGHTS = { part: 1.5, thing: 1.5, absent: 1.5, term: 1.6, harmless: 0.35 };
+const TEXT_WEIGHT = 1;
+const GRADE_WEIGHT = 0.8;
+const LIGHT_WEIGHT = 0.6;
+
+/** @param {string} word */
+export const stemmed = (word) => (/^[a-z]{3,}$/.test(word) ? stem(word) : word);
+
+/** The plain words of a running text. @param {string} text */
+export function wordsOf(text) {
+  return text.toLowerCase().replace(/['’]s\b/g, " ").replace(/[^\p{L}\p{N}/.]+/gu, " ").split(" ")
+    .map((word) => word.replace(/^[./]+|[./]+$/g, "")).filter(Boolean);
+}
+
+/** How far two words are apart: letters put in, left out, changed, or two beside each other changed about.
+ * @param {string} a @param {string} b @param {number} most */
+export function slips(a, b, most) {
+  if (Math.abs(a.length - b.length) > most) return most + 1;
+  /** @type {number[]} */ let before = [];
+  let last = Array.from({ length: b.length + 1 }, (_, i) => i);
+  for (let i = 1; i <= a.length; i++) {
+    const row = [i];
+    let least = i;
+    for (let j = 1; j <= b.length; j++) {
+      const same = a[i - 1] === b[j - 1] ? 0 : 1;
+      let cost = Math.min((last[j] ?? 0) + 1, (row[j - 1] ?? 0) + 1, (last[j - 1] ?? 0) + same);
+      if (i > 1 && j > 1 && a[i - 1] === b[j - 2] && a[i - 2] === b[j - 1]) cost = Math.min(cost, (before[j - 2] ?? 0) + 1);
+      row.push(cost);
+      least = Math.min(least, cost);
+    }
+    if (least > most) return most + 1;
+    before = last;
+    last = row;
+  }
+  return last[b.length] ?? most + 1;
+}
+
+/** @typedef {ReturnType<typeof makeReader>} Reader */
+
+/**
+ * @param {SearchData} data
+ * @param {(stemOfWord: string) => boolean} inTexts whether a word stands in the pages
+ */
+export function makeReader(data, inTexts) {
+  const rules = data.rules.map(([pattern, put]) => /** @type {[RegExp, string]} */ ([new RegExp(pattern, "gu"), put]));
+  const kinds = data.kinds.map(([kind, pattern, unit]) => ({ kind, unit, pattern: new RegExp(pattern, "u") }));
+  const plain = new Set(data.plain.map(stemmed));
+  const own = new Set(data.own);
+  const termOf = (/** @type {string} */ name) => `c${data.concepts.findIndex((one) => one.kind === "term" && one.say === name)}`;
+  const light = new Set(data.allowed.light.map(termOf));
+  const together = Object.entries(data.together).map(([name, lists]) => ({ id: termOf(name), lists: lists.map((list) => new Set(list)) }));
+  /** Concepts by the stems of their words. @type {Map<string, string[]>} */
+  const phrases = new Map();
+  /** @type {Map<string, string>} */
+  const gradeWords = new Map();
+  /** Whole words that a slip may be taken for. @type {Set<string>} */
+  const known = new Set();
+
+  /** @param {string} text */
+  function normal(text) {
+    let low = ` ${text.toLowerCase()} `;
+    for (const [pattern, put] of rules) low = low.replace(pattern, put);
+    return low.split(/\s+/).filter(Boolean);
+  }
+
+  data.concepts.forEach((concept, place) => {
+    for (const typed of concept.words) {
+      const words = wordsOf(typed);
+      const keys = [words.map(stemmed).join(" ")];
+      if (words.length === 2) keys.push(stemmed(words.join("")));
+      for (const key of keys) phrases.set(key, [...new Set([...(phrases.get(key) ?? []), `c${place}`])]);
+      for (const word of words) if (/^[a-z]{4,}$/.test(word)) known.add(word);
+      if (words.length === 2 && words.join("").length > 5) known.add(words.join(""));
+    }
+  });
+  for (const spelled of Object.keys(data.grades)) {
+    if (!/^g(\d+|[a-z])$/.test(spelled)) gradeWords.set(wordsOf(spelled).map(stemmed).join(" "), spelled);
+    for (const word of wordsOf(spelled)) if (/^[a-z]{5,}$/.test(word)) known.add(word);
+  }
+  for (const [line] of data.asked) for (const word of wordsOf(line)) if (/^[a-z]{4,}$/.test(word)) known.add(word);
+  const spellings = [...known];
+  const conceptOf = (/** @type {string} */ id) => /** @type {Concept} */ (data.concepts[Number(id.slice(1))]);
+
+  /** @param {string[]} typed @param {string[]} ids @param {boolean} begun @returns {Word} */
+  function word(typed, ids, begun = false) {
+    const found = new Set(ids.filter((id) => id[0] === "c").map((id) => conceptOf(id).kind));
+    const weight = (found.has("harmless") && found.size > 1) || ids.some((id) => light.has(id)) ? LIGHT_WEIGHT : Math.max(...[...found].map((kind) => WEIGHTS[kind]), 0);
+    return { typed: typed.join(" "), ids, stems: typed.map(stemmed), kinds: found, weight, readAs: "", begun };
+  }
+
+  /** The longest phrase that begins here. @param {string[]} typed @param {string[]} stems @param {number} from */
+  function phraseAt(typed, stems, from) {
+    for (let length = Math.min(LONGEST_PHRASE, stems.length - from); length > 0; length--) {
+      const part = stems.slice(from, from + length);
+      const key = part.join(" ");
+      const grade = gradeWords.get(key);
+      if (grade) return { length, ids: [`grade:${grade}`] };
+      const ids = phrases.get(key) ?? (length === 2 ? phrases.get(stemmed(typed.slice(from, from + 2).join(""))) : undefined);
+      if (ids) return { length, ids };
+    }
+    return null;
+  }
+
+  /** The known word that a mistyped one is read as; empty where none is near, or two are as near.
+   * @param {string} typed */
+  function corrected(typed) {
+    if (typed.length < LEAST_CORRECTED || own.has(typed) || !/^[a-z]+$/.test(typed)) return "";
+    const most = typed.length < 6 ? 1 : 2;
+    let best = most + 1;
+    /** @type {string[]} */ let near = [];
+    for (const one of spellings) {
+      if (one.length < 5 && typed.length < 5) {
+        // Of four letters only two changed about are a slip: hook and book are two words.
+        if (one.length !== typed.length || [...one].sort().join("") !== [...typed].sort().join("")) continue;
+      }
+      const off = slips(typed, one, Math.min(best, most));
+      if (off === 2 && one[0] !== typed[0]) continue;
+      if (off < best) {
+        best = off;
+        near = [one];
+      } else if (off === best && best <= most) near.push(one);
+    }
+    const meant = new Map(near.map((one) => [(phrases.get(stemmed(one)) ?? [stemmed(one)]).join(), one]));
+    if (meant.size === 1) return near[0] ?? "";
+    // As near to two: the one that begins and ends as what was typed.
+    const alike = [...meant.values()].filter((one) => one[0] === typed[0] && one.at(-1) === typed.at(-1));
+    return alike.length === 1 ? alike[0] ?? "" : "";
+  }
+
+  /** What a word that is only begun can become. @param {string} typed */
+  function completed(typed) {
+    if (typed.length < 2 || !/^[a-z]+$/.test(typed)) return [];
+    const ids = new Set();
+    for (const one of spellings) if (one.startsWith(typed)) for (const id of phrases.get(stemmed(one)) ?? []) ids.add(id);
+    return [...ids];
+  }
+
+  /** @param {string} text @returns {Reading} */
+  function read(text) {
+    const typed = normal(text);
+    const stillTyping = !/\s$/.test(text);
+    /** @type {Reading} */
+    const found = {
+      words: [], inches: [], millimetres: [], threads: [], grades: [], legs: "", angle: null, shortTons: null, open: [],
+      unknown: [], unfinished: false,
+    };
+    /** @type {Map<number, string>} */
+    const slipped = new Map();
+    typed.forEach((one, place) => {
+      const last = place === typed.length - 1 && stillTyping;
+      if (!data.misspelt[one] && (/\d/.test(one) || plain.has(stemmed(one)) || phraseAt(typed, typed.map(stemmed), place) || inPhrase(typed, place))) return;
+      if (!data.misspelt[one] && (inTexts(stemmed(one)) || (last && completed(one).length))) return;
+      const meant = data.misspelt[one] ?? corrected(one);
+      if (meant) slipped.set(place, one);
+      if (meant) typed[place] = meant;
+    });
+    const stems = typed.map(stemmed);
+    for (let place = 0; place < typed.length; ) {
+      const here = typed[place] ?? "";
+      if (/^\dleg$/.test(here) && takeFigure(found, here)) {
+        place += 1;
+        continue;
+      }
+      const phrase = phraseAt(typed, stems, place);
+      const grade = phrase?.ids[0]?.startsWith("grade:") ? phrase.ids[0].slice(6) : "";
+      if (phrase && !(plain.has(here) && phrase.length === 1)) {
+        const said = typed.slice(place, place + phrase.length);
+        if (grade) takeGrade(found, grade, said);
+        else {
+          const made = word(said, phrase.ids);
+          made.readAs = said.map((_, i) => slipped.get(place + i) ?? "").filter(Boolean).join(" ");
+          found.words.push(made);
+        }
+        place += phrase.length;
+        continue;
+      }
+      place += 1;
+      if (/\d/.test(here) && takeFigure(found, here)) continue;
+      if (plain.has(stemmed(here)) || here.length < 2) continue;
+      if (inTexts(stemmed(here))) {
+        found.words.push({ ...word([here], [`t${stemmed(here)}`]), weight: TEXT_WEIGHT, readAs: slipped.get(place - 1) ?? "" });
+        continue;
+      }
+      const begun = place === typed.length && stillTyping ? completed(here) : [];
+      if (begun.length) {
+        const made = word([here], begun, true);
+        const parts = begun.filter((id) => ["part", "thing", "absent"].includes(conceptOf(id).kind));
+        // One part alone goes on like this: it counts as typed. Otherwise no number yet.
+        if (begun.length === 1 && parts.length === 1) made.begun = false;
+        else found.unfinished = true;
+        found.words.push(made);
+      } else found.unknown.push(slipped.get(place - 1) ?? here);
+    }
+    for (const { id, lists } of together) {
+      if (lists.every((list) => typed.some((one) => list.has(one))) && !found.words.some((one) => one.ids.includes(id))) {
+        found.words.push(word([conceptOf(id).say], [id]));
+      }
+    }
+    found.words = merged(found.words);
+    return found;
+  }
+
+  /** One thing said twice counts once. @param {Word[]} words */
+  function merged(words) {
+    /** @type {Map<string, Word>} */
+    const kept = new Map();
+    for (const one of words) {
+      const key = one.ids.join();
+      const before = kept.get(key);
+      if (!before) kept.set(key, one);
+      else before.readAs ||= one.readAs;
+    }
+    return [...kept.values()];
+  }
+
+  /** Whether a word is the second or a later one of a phrase. @param {string[]} typed @param {number} place */
+  function inPhrase(typed, place) {
+    const stems = typed.map(stemmed);
+    for (let from = Math.max(0, place - LONGEST_PHRASE + 1); from < place; from++) {
+      const phrase = phraseAt(typed, stems, from);
+      if (phrase && from + phrase.length > place) return true;
+    }
+    return false;
+  }
+
+  /** @param {Reading} found @param {string} spelled @param {string[]} typed */
+  function takeGrade(found, spelled, typed) {
+    found.grades.push(spelled);
+    found.words.push({ ...word(typed, [`grade:${spelled}`, ...namesOf(spelled).map((name) => `grade:${name}`)]), weight: GRADE_WEIGHT });
+  }
+
+  /** @param {string} spelled */
+  const namesOf = (spelled) => data.grades[spelled]?.chain ?? data.grades[spelled]?.shackle ?? [];
+
+  /** A word with a figure in it; false where it is none that is known. @param {Reading} found @param {string} here */
+  function takeFigure(found, here) {
+    for (const { kind, unit, pattern } of kinds) {
+      const match = pattern.exec(here);
+      if (!match) continue;
+      const value = Number(match[1]);
+      if (kind === "size" && unit === "fraction") found.inches.push(Number(match[1] ?? 0) + Number(match[2]) / Number(match[3]));
+      else if (kind === "size" && unit === "inch") found.inches.push(value);
+      else if (kind === "size") found.millimetres.push(unit === "cm" ? value * 10 : value);
+      else if (kind === "thread") found.threads.push(here);
+      else if (kind === "grade") takeGrade(found, here, [here]);
+      else if (kind === "legs") {
+        found.legs = match[1] ?? "";
+        found.words.push(word([here], phrases.get(here) ?? []));
+      } else if (kind === "angle") {
+        found.angle = value;
+        found.words.push({ ...word([here], [termOf("sling angle")]), weight: LIGHT_WEIGHT });
+      } else if (kind === "temperature" || kind === "psi") found.words.push(word([here], [termOf(kind)]));
+      else if (kind === "load") {
+        if (match[2] === "ton") found.shortTons = value;
+      } else if (inTexts(here)) {
+        found.words.push({ ...word([here], [`t${here}`]), weight: TEXT_WEIGHT });
+        found.open.push(here);
+      } else if (data.grades[`g${here}`] && value >= 30) takeGrade(found, `g${here}`, [here]);
+      else found.open.push(here);
+      return true;
+    }
+    return false;
+  }
+
+  /** The words of a running text as the index keeps them: its stems, and every phrase of the trade in it.
+   * @param {string} text */
+  function tokens(text) {
+    const typed = wordsOf(text);
+    const stems = typed.map(stemmed);
+    /** @type {string[]} */
+    const kept = [];
+    stems.forEach((one, place) => {
+      if (!/^[\d./]+$/.test(one) || /^\d{4}$/.test(one)) if (!plain.has(one) && one.length > 1) kept.push(`t${one}`);
+      for (let length = Math.min(LONGEST_PHRASE, stems.length - place); length > 0; length--) {
+        const key = stems.slice(place, place + length).join(" ");
+        kept.push(...(phrases.get(key) ?? []));
+        const grade = gradeWords.get(key);
+        if (grade) kept.push(...namesOf(grade).map((name) => `grade:${name}`));
+      }
+      const grade = /^grade$/.test(one) && stems[place + 1];
+      if (grade) kept.push(...namesOf(`g${grade}`).map((name) => `grade:${name}`));
+    });
+    return kept;
+  }
+
+  return { read, tokens, conceptOf, namesOf };
+}

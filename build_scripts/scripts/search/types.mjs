@@ -1,0 +1,30 @@
+// @ts-check
+// The data of the search as the build hands it over (build_scripts/search), and what the search answers.
+
+/**
+ * @typedef {"part" | "thing" | "absent" | "term" | "harmless"} ConceptKind
+ * @typedef {{say: string, kind: ConceptKind, words: string[], name?: string}} Concept
+ * @typedef {{part: string, label: string, answer: string, use: string, use_words: string, address: string, grade: string,
+ *   inch: number, mm: number, thread: string, legs: string, flattest: number, steepest: number, hitch: string,
+ *   short_tons: number, metric: boolean, rank: number}} Card
+ * @typedef {[title: string, address: string, kind: string, description: string]} PageLine
+ * @typedef {[line: string, page: number, said: string]} Asked
+ * @typedef {[name: string, said: string, page: number]} Absent
+ * @typedef {{
+ *   rules: [string, string][], kinds: [string, string, string][], grades: Record<string, {chain: string[], shackle: string[]}>,
+ *   gradeNames: Record<string, string>, lifts: Record<string, boolean>, concepts: Concept[], plain: string[], own: string[], misspelt: Record<string, string>,
+ *   cardFields: string[], cards: any[][], pages: PageLine[], asked: Asked[], absent: Absent[],
+ *   allowed: {terms: string[], lift: string[], haul: string[], light: string[]}, together: Record<string, string[][]>, words: Record<string, any>,
+ *   texts?: [heading: string, anchor: string, text: string][][],
+ *   index?: any, sections?: [heading: string, anchor: string][][],
+ * }} SearchData
+ * @typedef {{typed: string, ids: string[], stems: string[], kinds: Set<ConceptKind>, weight: number, readAs: string, begun: boolean}} Word
+ * @typedef {{
+ *   words: Word[], inches: number[], millimetres: number[], threads: string[], grades: string[], legs: string, angle: number | null,
+ *   shortTons: number | null, open: string[], unknown: string[], unfinished: boolean,
+ * }} Reading
+ * @typedef {{type: "card" | "never" | "said" | "page" | "part", title: string, value: string, text: string, address: string, sign: "" | "stop" | "tie-down" | "lift", query: string}} Result
+ * @typedef {{line: string, results: Result[], first: number}} Answer
+ */
+
+export {};
