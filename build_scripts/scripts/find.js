@@ -69,7 +69,13 @@
     link.href = String(new URL(result.address || "look-up/every-rating.html", scope));
     if (result.query) link.dataset.query = result.query;
     link.append(piece("span", "found-name", result.title));
-    if (result.value) link.append(piece("b", result.type === "said" ? "found-said" : "found-value", result.value));
+    if (result.type === "said") link.append(piece("b", "found-said", result.value));
+    else if (result.value) {
+      const [, large = "", beside = ""] = /^(.*?)( \(.*\))?$/.exec(result.value) ?? [];
+      const value = piece("b", "found-value", large);
+      if (beside) value.append(piece("small", "", beside));
+      link.append(value);
+    }
     if (result.text) link.append(piece("span", result.sign ? "found-use" : "found-text", result.text));
     return link;
   }

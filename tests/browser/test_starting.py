@@ -254,7 +254,8 @@ def test_everything_that_pages_need_is_on_the_kept_list(site: Path) -> None:
         assert f"runtime/{runtime}/{name}" in kept
     for page in site.rglob("*.html"):
         assert f'"{page.relative_to(site).as_posix()}"' in kept
-    assert "search_index.json" in kept
+    assert '"scripts/search-data.js"' in kept
+    assert '"scripts/search.js"' in kept
     assert "/disk/" not in kept
 
 

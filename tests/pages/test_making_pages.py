@@ -251,24 +251,6 @@ def test_a_temperature_is_converted_to_whole_degrees_on_the_safe_side() -> None:
     assert companions("sling-temperature-limits", row)[0].text == "−28 °C"
 
 
-@pytest.mark.parametrize(
-    ("typed", "boiled"),
-    [
-        ("3/8 g70", ["3/8", "g70"]),
-        ("3/8 in. Grade 70", ["3/8", "g70"]),
-        ('1 1/4" gr. 80', ["1-1/4", "g80"]),
-        ("10 mm grade 8 two leg", ["10mm", "g8", "2leg"]),
-        ("Shackles ½ inch", ["shackle", "1/2"]),
-        ("tie-down 3/8", ["tiedown", "3/8"]),
-        ("45 degrees", ["45deg"]),
-        ("grade 43 1/2", ["g43", "1/2"]),
-        ("grade 8 1/2", ["g8", "1/2"]),
-    ],
-)
-def test_what_is_typed_boils_down(typed: str, boiled: list[str]) -> None:
-    assert ratings_index.boil(typed) == boiled
-
-
 def test_ropes_of_one_size_are_ratings_of_their_own() -> None:
     """49 CFR 393.108: webbing of 2 in holds 2,000 lb, wire rope of 3/8 in 3,000 lb; each goes by its own name."""
     made = {e.label: e.answer for e in ratings_index.entries() if e.table == "tie-down-other"}
@@ -281,11 +263,6 @@ def test_two_ratings_under_one_name_stop_the_build(monkeypatch: pytest.MonkeyPat
     monkeypatch.setattr(ratings_index, "row_text", lambda name, row: "chain")
     with pytest.raises(ratings_index.AmbiguousRating, match="two ratings go by the name chain"):
         ratings_index.entries()
-
-
-def test_what_is_no_rating_has_its_page() -> None:
-    words = {address: words for _, address, words in ratings_index.pages()}
-    assert {"wire", "rope", "clip"} <= set(words["look-up/wire-rope-clips.html"])
 
 
 def test_every_rating_leads_to_a_cell_of_its_table() -> None:

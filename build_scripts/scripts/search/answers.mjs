@@ -14,7 +14,8 @@ const MOST_PAGES = 8;
 const LEAST_SCORE = 0.16;
 const TEXT_SHARE = 0.45;
 const UNSAID = 0.4;
-const ANY_PART = 0.92;
+const UNMET_HARMLESS = 0.1;
+const ANY_PART = 0.97;
 const BOOST = { title: 4, lead: 2, heads: 2, text: 1 };
 const SAME = 1e-6;
 /** @type {{ids: string[], weight: number, any: boolean}} */
@@ -143,7 +144,7 @@ export function makeSearch(data, say) {
   const nameOf = (part) => data.concepts.find((one) => one.kind === "part" && one.say === part)?.name ?? part;
 
   /** @param {string} text */
-  const smaller = (text) => text.replace(/^\p{Lu}(?=\p{Ll})/u, (letter) => letter.toLowerCase());
+  const smaller = (text) => text.replace(/(^|, )(\p{Lu})(?=\p{Ll})/gu, (_, before, letter) => before + letter.toLowerCase());
 
   /** @param {Card} card @returns {Result} */
   const cardResult = (card) => ({
@@ -232,7 +233,6 @@ export function makeSearch(data, say) {
     /** @type {Set<number>} */
     const used = new Set();
     for (const one of words) {
-      total += one.weight;
       let place = line.words.findIndex((other, i) => !used.has(i) && other.ids.some((id) => one.ids.includes(id)));
       let share = one.begun ? 0.8 : 1;
       if (place >= 0) named += 1;
@@ -241,6 +241,8 @@ export function makeSearch(data, say) {
         share = ANY_PART;
         if (place >= 0) wild += 1;
       }
+      // A word that changes nothing, and is not met, takes little away.
+      total += place < 0 && one.kinds.has("harmless") ? UNMET_HARMLESS : one.weight;
       if (place < 0) continue;
       used.add(place);
       met += one.weight * share;
@@ -265,7 +267,7 @@ export function makeSearch(data, say) {
       const score = fit(words, line);
       if (score < 0.3) continue;
       const here = at(line.page);
-      if (score > here.best + SAME) Object.assign(here, { best: score, said: score > 0.7 ? line.said : "" });
+      if (score > here.best + SAME) Object.assign(here, { best: score, said: score > 0.85 ? line.said : "" });
     }
     const total = words.reduce((sum, one) => sum + one.weight, 0);
     const terms = words.flatMap((one) => one.ids.filter((id) => !id.startsWith("grade:g")).map((id) => ({ id, one })));
@@ -299,8 +301,8 @@ export function makeSearch(data, say) {
     const { heading, anchor } = said ? { heading: "", anchor: "" } : sectionOf(reading, page);
     const known = ["table", "sheet", "list"].includes(kind) ? kind : "text";
     return {
-      type: said ? "said" : "page", title: heading ? say("in-part", { title, heading }) : title, value: said,
-      text: said ? "" : description || say(`kind-${known}`), address: anchor ? `${address}#${anchor}` : address,
+      type: said ? "said" : "page", title, value: said,
+      text: said ? "" : heading || description || say(`kind-${known}`), address: anchor ? `${address}#${anchor}` : address,
       sign: said ? "stop" : "", query: "",
     };
   }

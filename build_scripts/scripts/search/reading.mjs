@@ -55,7 +55,7 @@ export function makeReader(data, inTexts) {
   const kinds = data.kinds.map(([kind, pattern, unit]) => ({ kind, unit, pattern: new RegExp(pattern, "u") }));
   const plain = new Set(data.plain.map(stemmed));
   const own = new Set(data.own);
-  const termOf = (/** @type {string} */ name) => `c${data.concepts.findIndex((one) => one.kind === "term" && one.say === name)}`;
+  const termOf = (/** @type {string} */ name) => `c${data.concepts.findIndex((one) => (one.kind === "term" || one.kind === "absent") && one.say === name)}`;
   const light = new Set(data.allowed.light.map(termOf));
   const together = Object.entries(data.together).map(([name, lists]) => ({ id: termOf(name), lists: lists.map((list) => new Set(list)) }));
   /** Concepts by the stems of their words. @type {Map<string, string[]>} */
@@ -76,7 +76,8 @@ export function makeReader(data, inTexts) {
     for (const typed of concept.words) {
       const words = wordsOf(typed);
       const keys = [words.map(stemmed).join(" ")];
-      if (words.length === 2) keys.push(stemmed(words.join("")));
+      const joined = words.length === 2 ? stemmed(words.join("")) : "";
+      if (joined.length > (words[0] ?? "").length + 1) keys.push(joined);
       for (const key of keys) phrases.set(key, [...new Set([...(phrases.get(key) ?? []), `c${place}`])]);
       for (const word of words) if (/^[a-z]{4,}$/.test(word)) known.add(word);
       if (words.length === 2 && words.join("").length > 5) known.add(words.join(""));
@@ -202,6 +203,8 @@ export function makeReader(data, inTexts) {
     }
     for (const { id, lists } of together) {
       if (lists.every((list) => typed.some((one) => list.has(one))) && !found.words.some((one) => one.ids.includes(id))) {
+        // What made it up is said with it.
+        found.words = found.words.filter((one) => !lists.some((list) => list.has(one.typed)));
         found.words.push(word([conceptOf(id).say], [id]));
       }
     }
@@ -255,10 +258,11 @@ export function makeReader(data, inTexts) {
       else if (kind === "legs") {
         found.legs = match[1] ?? "";
         found.words.push(word([here], phrases.get(here) ?? []));
-      } else if (kind === "angle") {
+      } else if (kind === "angle" && value <= 90) {
         found.angle = value;
         found.words.push({ ...word([here], [termOf("sling angle")]), weight: LIGHT_WEIGHT });
-      } else if (kind === "temperature" || kind === "psi") found.words.push(word([here], [termOf(kind)]));
+      } else if (kind === "temperature" || kind === "angle") found.words.push(word([here], [termOf("temperature")]));
+      else if (kind === "psi") found.words.push(word([here], [termOf(kind)]));
       else if (kind === "load") {
         if (match[2] === "ton") found.shortTons = value;
       } else if (inTexts(here)) {

@@ -64,10 +64,12 @@ def test_states_of_a_page(served: str, new_context: NewContext, scheme: str) -> 
     assert violations(page) == []
     page.goto(served + "index.html")
     page.fill("#ask-box", "3/8 g70")
-    page.wait_for_selector(".ask .hits a")
+    page.wait_for_selector(".ask .found")
     assert violations(page) == []
+    page.goto(served + "look-up/densities.html")
     page.locator("#find-box").press_sequentially("shackle")
-    page.wait_for_selector(".find-list li")
+    page.wait_for_selector(".find .found")
+    page.keyboard.press("ArrowDown")
     assert violations(page) == []
     page.goto(served + "work-out/sling-legs.html")
     page.wait_for_selector('calc-sheet[data-state="live"]')

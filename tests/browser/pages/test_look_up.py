@@ -1,11 +1,10 @@
-"""Looking things up: without scripts, with them, in the book's search, and from disk. Values are the printed ones of
+"""Looking things up: without scripts, with them, and from disk. Values are the printed ones of
 49 CFR 393.108 and of OSHA's guidance on safe sling use, as tables/ cites them."""
 
 from __future__ import annotations
 
 import re
 from collections.abc import Callable
-from pathlib import Path
 
 import pytest
 from playwright.sync_api import BrowserContext, Page, expect
@@ -24,11 +23,11 @@ def test_with_scripts_off_a_table_is_whole(served: str, new_context: NewContext)
     expect(page.locator("table.claims tr:target")).to_contain_text("393.108 table, chain, grade 70")
 
 
-def test_with_scripts_off_the_four_doors_and_a_worksheet_stand(served: str, new_context: NewContext) -> None:
+def test_with_scripts_off_the_tasks_and_a_worksheet_stand(served: str, new_context: NewContext) -> None:
     page = new_context(java_script_enabled=False).new_page()
     page.goto(served + "index.html")
-    page.click(".door-cards a >> nth=1")
-    page.click(".index-list a[href*=sling-legs]")
+    page.click(".task summary >> nth=1")
+    page.click(".task a[href*=sling-legs]")
     expect(page.locator(".answer [data-big]")).to_contain_text("lb")
     expect(page.locator("[data-steps] > li").first).to_be_visible()
     expect(page.locator(".no-script")).to_be_visible()
@@ -78,50 +77,6 @@ def test_pin_a_value_and_see_its_source(served: str, page: Page) -> None:
     page.goto("about:blank")
     page.goto(address)
     expect(page.locator("[data-pin]")).to_contain_text("6,600 lb")
-
-
-@pytest.mark.parametrize(
-    ("typed", "first", "value"),
-    [
-        ("3/8 g70", "Grade 70, 3/8 in", "6,600 lb"),
-        ("grade 43 1/2", "Grade 43, 1/2 in", "9,200 lb"),
-        ("3/8 g80 lift two leg 45", "Grade 80, 3/8 in, 2 legs, 45°", "10,000 lb"),
-        ("10 mm grade 8 two leg", "Grade 8, 10 mm, 2 legs", "4,250 kg"),
-        ("shackle 1/2", "Grade A, 1/2 in", "2 short tons"),
-        ("½ g70", "Grade 70, 1/2 in", "11,300 lb"),
-    ],
-)
-def test_the_ratings_box_answers_at_once(served: str, page: Page, typed: str, first: str, value: str) -> None:
-    page.goto(served + "index.html")
-    page.fill("#ask-box", typed)
-    hit = page.locator(".ask .hits li").first
-    expect(hit).to_contain_text(first)
-    expect(hit.locator("b")).to_contain_text(value)
-    hit.locator("a").click()
-    expect(page.locator("[data-pin]")).to_contain_text(value.split(maxsplit=1)[0])
-
-
-def test_the_ratings_box_says_what_is_near(served: str, page: Page) -> None:
-    page.goto(served + "look-up/index.html")
-    page.fill("#ask-box", "3/8 g99")
-    expect(page.locator(".ask .hits-note").first).to_contain_text("g99")
-    expect(page.locator(".ask .hits li").first).to_contain_text("3/8 in")
-
-
-@pytest.mark.parametrize(
-    ("typed", "said"),
-    [
-        ("1/2 wire rope clip", "How many clips on a wire rope"),
-        ("hook throat", "How far may a hook open"),
-        ("blorf 3/8", "Grade"),
-        ("zzqx vrrp", "No rating is printed for this"),
-    ],
-)
-def test_the_ratings_box_never_stays_silent(served: str, page: Page, typed: str, said: str) -> None:
-    page.goto(served + "look-up/index.html")
-    page.fill("#ask-box", typed)
-    expect(page.locator(".ask [data-ratings-for]")).to_contain_text(said)
-    expect(page.locator(".ask .hits-note").first).to_contain_text("No rating")
 
 
 def test_a_link_to_a_source_opens_its_card(served: str, page: Page, new_context: NewContext) -> None:
@@ -176,49 +131,6 @@ def test_a_list_needs_no_sliding_on_a_phone(served: str, new_context: NewContext
     expect(page.locator(".slide-hint").first).to_be_hidden()
     page.goto(f"{served}look-up/chain-tie-down.html")
     expect(page.locator(".slide-hint").first).to_be_visible()
-
-
-def search(page: Page, words: str) -> str:
-    """What the book's search finds."""
-    page.locator("#find-box").press_sequentially(words)
-    page.wait_for_selector(".find-list li")
-    return page.locator(".find-list").inner_text()
-
-
-def test_search_when_served(served: str, page: Page) -> None:
-    page.goto(served + "index.html")
-    assert "How far may a hook open" in search(page, "throat")
-
-
-def test_the_search_comes_when_it_is_used_and_holds_after_pages_turn(served: str, page: Page) -> None:
-    """Its script and index are the heaviest part of a page, and most readers never search."""
-    asked: list[str] = []
-    page.on("request", lambda request: asked.append(request.url.removeprefix(served)))
-    page.goto(served + "understand/why-angle-multiplies-pull.html")
-    page.wait_for_load_state("networkidle")
-    assert [one for one in asked if "javascripts" in one or one.startswith("search/")] == []
-    page.locator("[data-door=look-up]").click()
-    expect(page.locator('main[data-door-now="look-up"]')).to_be_attached()
-    assert "How far may a hook open" in search(page, "throat")
-    assert any(one.startswith("search/") for one in asked)
-    page.locator(".find-list a", has_text="How far may a hook open").first.click()
-    expect(page).to_have_url(f"{served}look-up/hook-limits.html")
-    expect(page.locator("main h1")).to_be_visible()
-    expect(page.locator(".find-panel")).to_be_hidden()
-
-
-def test_search_from_disk(site: Path, page: Page) -> None:
-    page.goto((site / "look-up" / "chain-tie-down.html").as_uri())
-    assert "How far may a hook open" in search(page, "throat")
-    page.locator(".find-list a").first.click()
-    expect(page.locator("article h1")).to_be_visible()
-
-
-def test_ratings_box_from_disk(site: Path, page: Page) -> None:
-    page.goto((site / "index.html").as_uri())
-    page.fill("#ask-box", "3/8 g70")
-    page.locator(".ask .hits a").first.click()
-    expect(page.locator("[data-pin]")).to_contain_text("6,600 lb")
 
 
 def test_turning_pages_keeps_scripts_and_addresses_right(served: str, page: Page) -> None:

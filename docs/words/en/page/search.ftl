@@ -32,7 +32,6 @@ ties-down = It only ties down: { $answer }.
 only-ties-down = It is made to tie down, never to lift.
 part-of-size = { $part }, { $size }
 see-rating = Show its ratings
-in-part = { $title }: { $heading }
 kind-table = Ratings and limits
 kind-sheet = Worksheet
 kind-text = Page
