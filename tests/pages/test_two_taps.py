@@ -30,7 +30,7 @@ QUESTIONS = {
     "Is this chain worn out?": "judge/inspect-a-chain.html",
     "The shackle's pin is a bolt.": "judge/inspect-a-shackle.html",
     "The web sling is cut.": "judge/inspect-a-web-sling.html",
-    "The hook was dropped.": "look-up/removal-criteria.html",
+    "The hook was dropped.": "understand/dropped-what-now.html",
     "Is my binder still good?": "judge/inspect-tie-down-gear.html",
     "How many chains for a 9,000 lb machine?": "work-out/tie-down.html",
     "How many straps over the top?": "work-out/lashing-count.html",
