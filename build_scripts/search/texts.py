@@ -122,13 +122,13 @@ def read_page(site: Path, file: Path) -> Page:
 
 
 def read_pages(site: Path) -> list[Page]:
-    """Every page that can be found: all but the home page, the indexes of the parts and the page of what is not there."""
+    """Every page that can be found: all but the home page, the indexes of the parts, and what only leads elsewhere."""
     found = [
         read_page(site, file)
         for file in sorted(site.rglob("*.html"))
-        if file.name not in ("index.html", "404.html") or file.parent.name == "kit"
+        if file.name not in ("index.html", "404.html")
     ]
-    return [page for page in found if page.title]
+    return [page for page in found if page.title and page.kind != "moved"]
 
 
 __all__ = ["Page", "Section", "read_page", "read_pages"]
