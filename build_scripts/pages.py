@@ -19,6 +19,7 @@ names old addresses that lead here, with spaces between them). What a page may c
     {% for row in rows("pipe-sizes", schedule="40") %}   rows as the file has them, to put into a worksheet
     {{ cited("hook-limits", item="hook", ...) }}    the source and paragraph of one row, with a word where not read in text
     {{ drawing("force-triangles") }}                a drawing of build_scripts.lessons with its caption; units="si" as well
+    {{ draggable("leg-angle") }}                    a drawing of build_scripts.lessons.dragging that the reader can drag
     {{ value("grade-break", grade="80") }}          a value that build_scripts.lessons.values computes, in both units
     {{ printed("charpy-a36-energy") }}              a figure of build_scripts/lessons/printed.csv, in both units
     {{ printed_in("charpy-a36-energy") }}           the source and place of that figure, with a word where not read in text
@@ -58,6 +59,7 @@ import jinja2
 from build_scripts import answer_view, charts, ratings_index, table_words
 from build_scripts.answer_view import to_html
 from build_scripts.lessons import LESSONS, lesson
+from build_scripts.lessons.dragging import DRAGGED
 from build_scripts.lessons.printed import NoSuchFigure
 from build_scripts.lessons.printed import printed as printed_figure
 from build_scripts.lessons.values import VALUES
@@ -107,7 +109,7 @@ FACES = (
     ("@fontsource/barlow-condensed", "barlow-condensed-latin-600-normal.woff2", "head.woff2"),
     ("@fontsource/barlow-condensed", "barlow-condensed-latin-700-normal.woff2", "head-bold.woff2"),
 )  # fmt: skip
-PAGE_SCRIPTS = ("early.js", "site.js", "reader.js", "lookup.js", "find.js")
+PAGE_SCRIPTS = ("early.js", "site.js", "reader.js", "lookup.js", "find.js", "drag.js")
 
 
 VERDICTS = ("ok", "caution", "stop", "unknown")
@@ -161,7 +163,7 @@ class Book:
         return {
             "sheet": partial(self.sheet, root), "answer": self.answer, "said": self.said, "figure": partial(self.figure, page=page),
             "cell": self.cell, "cited": partial(self.cited, root), "stated": partial(self.stated, root), "ours": ours(), "rows": self.rows, "drawing": partial(self.drawing, page=page), "there": self.there,
-            "value": self.value, "printed": self.printed, "printed_in": partial(self.printed_in, root),
+            "draggable": partial(self.draggable, page=page), "value": self.value, "printed": self.printed, "printed_in": partial(self.printed_in, root),
             "table_view": partial(self.table_html, root, page), "chart": charts.chart,
             "source": partial(self.source, root), "caution": caution, "show": show, "fraction": rich, "root": root,
             "root_slash": root or "./",
@@ -229,6 +231,24 @@ class Book:
         title = source_row(row["source"])["title"]
         place = rich(short_citation(title, row["locator"]))
         return f'<a href="{root}about/sources.html#{row["source"]}" title="{escape(title)}">{place}</a>{seen}'
+
+    def draggable(self, name: str, *, page: str = "") -> str:
+        """A drawing that the reader can drag, with the sentence of each place; without scripts it stands as first drawn."""
+        if name not in DRAGGED:
+            raise PageError(f"there is no drawing {name} to drag; there are {', '.join(DRAGGED)}")
+        dragged = DRAGGED[name](Writer("us", language()))
+        self._embedded[page] += 1
+        return tight(
+            self.templates.get_template("draggable.html").render(
+                mark=f"drag-{self._embedded[page]}",
+                dragged=dragged,
+                drawing=to_html([dragged.drawing]),
+                rich=rich,
+                places=json.dumps([vars(place) for place in dragged.places], ensure_ascii=False).replace(
+                    "<", "\\u003c"
+                ),
+            )
+        )
 
     def value(self, name: str, /, **given: str) -> str:
         """A value computed for an explanation, in both units."""

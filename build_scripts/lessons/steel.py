@@ -220,7 +220,7 @@ def _lattice(drawing: Drawing, left: float, wide: float, tall: float, dots: tupl
         for column in range(columns + 1):
             drawing.circle("hook", (left + wide * column, tall * row), 3.0, on_sheet=True)
     for x, y in dots:
-        drawing.circle("pick", (left + x * wide, y * tall), 4.5, on_sheet=True)
+        drawing.circle("head", (left + x * wide, y * tall), 5.0, on_sheet=True)
 
 
 def carbon_trapped(writer: Writer) -> Figure:

@@ -308,7 +308,7 @@ def marbles(writer: Writer) -> Figure:
     drawing.line("outline", (0.2, 4.2), (0.2, -0.4), (7.0, -0.4), (7.0, 4.2))
     for number in range(20):
         if number != 14:
-            drawing.circle("pick", place(number), 9.0, on_sheet=True)
+            drawing.circle("head", place(number), 9.0, on_sheet=True)
     drawing.circle("hook", (8.4, 3.0), 9.0, on_sheet=True)
     drawing.arrow(place(14), (8.1, 3.0), "dimension")
     drawing.text((8.4, 3.0), writer.text("marbles.drawn"), shift=(0, 26), kind="small")

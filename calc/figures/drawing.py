@@ -17,7 +17,7 @@ from calc.trees import Node
 Point = tuple[float, float]
 LineKind = Literal[
     "outline", "thin", "dimension", "hidden", "centre", "ground", "leg", "leg-careful", "leg-stop", "leg-slack", "force",
-    "curve", "curve-second", "axis",
+    "curve", "curve-second", "axis", "drag-handle",
 ]  # fmt: skip
 Anchor = Literal["start", "middle", "end"]
 LETTER = {"note": 6.2, "strong": 7.0, "small": 5.4}
@@ -120,12 +120,10 @@ class Drawing:
         )
         self._words(tx, ty, words, anchor, "note")
 
-    def svg(self, caption: str, tall: bool = False) -> Node:
-        """The finished drawing as a tree; `caption` is its text equivalent, carried as the SVG's title. `tall`: it has views
-        above each other, and needs more height on paper for its words to be read.
-        """
+    def svg(self, caption: str) -> Node:
+        """The finished drawing as a tree; `caption` is its text equivalent, carried as the SVG's title."""
         attributes = {
-            "class": "drawing tall" if tall else "drawing",
+            "class": "drawing",
             "viewBox": f"0 0 {self.width:g} {self.height:g}",
             "role": "img",
             "xmlns": "http://www.w3.org/2000/svg",
