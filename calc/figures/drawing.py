@@ -120,10 +120,12 @@ class Drawing:
         )
         self._words(tx, ty, words, anchor, "note")
 
-    def svg(self, caption: str) -> Node:
-        """The finished drawing as a tree; `caption` is its text equivalent, carried as the SVG's title."""
+    def svg(self, caption: str, tall: bool = False) -> Node:
+        """The finished drawing as a tree; `caption` is its text equivalent, carried as the SVG's title. `tall`: it has views
+        above each other, and needs more height on paper for its words to be read.
+        """
         attributes = {
-            "class": "drawing",
+            "class": "drawing tall" if tall else "drawing",
             "viewBox": f"0 0 {self.width:g} {self.height:g}",
             "role": "img",
             "xmlns": "http://www.w3.org/2000/svg",

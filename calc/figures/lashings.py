@@ -134,7 +134,7 @@ def lashing_figure(load: DrawnLoad, lashings: Sequence[DrawnLashing], caption: s
     drawing.text((-long, load.height_m), writer.text("figure-side"), "start", (0, -10), "small")
     drawing.text((long, lift - wide), writer.text("figure-front"), "end", (0, 32), "small")
     drawing.text((0.0, 0.0), load.weight, shift=(0, 52), kind="strong")
-    return Figure(drawing.svg(caption), caption)
+    return Figure(drawing.svg(caption, tall=True), caption)
 
 
 @dataclass(frozen=True)

@@ -308,11 +308,11 @@ def _load_for_shear(beam: Beam, shears_n: float) -> float:
     """The load [N] at the same place under which the harder pressed end feels this shear [N]; 0 where the own weight alone is
     over. The shear is greatest at an end, and grows with the load by the same share throughout.
     """
-    own, whole = replace(beam, load_n=0.0).reactions_n(), beam.reactions_n()
+    own, of_load = replace(beam, load_n=0.0).reactions_n(), replace(beam, even_n_per_m=0.0).reactions_n()
     loads = [
-        max(0.0, shears_n - of_own) * beam.load_n / (of_all - of_own)
-        for of_own, of_all in zip(own, whole, strict=True)
-        if of_all > of_own
+        max(0.0, shears_n - end_n) / (load_n / beam.load_n)
+        for end_n, load_n in zip(own, of_load, strict=True)
+        if load_n > 0.0
     ]
     return min(loads)
 

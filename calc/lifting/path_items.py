@@ -109,6 +109,9 @@ eyebolts too, from memory of ASME B30.26)."""
 FARTHEST_OFF_LINE_DEG = 90.0
 """A pull further off line than this is not allowed (its source was not noted)."""
 _SLACK = 1e-9
+TIMES_THE_STRONGEST = 2.0
+"""No shackle or rope of a size is rated so many times the strongest that the tables print of it: alloy shackles and the
+strongest ropes made stay under it (our own mark, no source)."""
 METRIC = frozenset((*METRIC_LIFTING_GRADES, "10"))
 """Grades whose bare sizes are millimetres."""
 
@@ -116,6 +119,8 @@ _CHAIN_LIKE = ("chain", "hook")
 _CHAIN_MARKED = (*_CHAIN_LIKE, "ring")
 _GRADED = (*_CHAIN_MARKED, "shackle")
 EYEBOLTS = ("eyebolt", "eyebolt-plain")
+_HANG_IN_LINE = ("shackle", "hook", "turnbuckle")
+"""Kinds that hang between the end of a leg and what it holds, in the line of the leg."""
 _ROPE_KINDS = ("wire-rope", "fibre-rope", "web-sling", "chain")
 _RIGID_KINDS = tuple(kind for kind in KINDS if kind not in _ROPE_KINDS)
 _OF_THE_GRADE = ("not-rated-grade-not-lifting", "not-rated-grade-not-of-shackles")
@@ -320,18 +325,20 @@ def read_items(given: Given, name: str = "items") -> tuple[PathItem, ...]:
     use, flexible = given.text("use"), given.text("load_kind") == "flexible"
     items = [_read_item(row, place, use, flexible) for place, row in enumerate(given.rows(name), 1)]
     return tuple(
-        replace(item, off_shank_deg=_off_shank_deg(items[max(place - 1, 0) : place + 2]))
-        if item.kind in EYEBOLTS
-        else item
+        replace(item, off_shank_deg=_off_shank_deg(items, place)) if item.kind in EYEBOLTS else item
         for place, item in enumerate(items)
     )
 
 
-def _off_shank_deg(beside: list[PathItem]) -> float:
-    """How far legs among an eyebolt and the parts next to it pull it off its shank [deg], standing upright: a leg at an angle
-    from the horizontal pulls 90 degrees less that angle off it (statics).
+def _off_shank_deg(items: list[PathItem], place: int) -> float:
+    """How far the legs at an eyebolt pull it off its shank [deg], standing upright: a leg at an angle from the horizontal
+    pulls 90 degrees less that angle off it (statics). These legs are its own, those next to it, and those above it whose
+    lower ends hold it: a shackle, a hook or a turnbuckle between hangs in the line of its leg, whatever its own row says.
     """
-    return max(90.0 - item.angle_deg for item in beside)
+    above = place - 1
+    while above > 0 and items[above].kind in _HANG_IN_LINE:
+        above -= 1
+    return max(90.0 - item.angle_deg for item in items[max(above, 0) : place + 2])
 
 
 def _read_item(row: Given, place: int, use: str, flexible: bool) -> PathItem:
@@ -428,9 +435,10 @@ def _refuse_contradictions(row: Given, item: PathItem) -> None:
     except NotRated as reason:
         if item.rating_kg is None or reason.why.code in _NOT_READABLE:
             raise _refusal(row, item, reason.why) from reason
-        _refuse_too_thin(row, item, item.rating_kg)
+        _refuse_too_much(row, item)
         return
     except Blocked:
+        _refuse_too_much(row, item)
         return
     marked, printed = item.rating_kg, found.working_load_limit_kg
     if marked is None:
@@ -439,14 +447,39 @@ def _refuse_contradictions(row: Given, item: PathItem) -> None:
         raise row.refuse("rating", "mark-against-table", printed=found.cell, part=item.label)
 
 
-def _refuse_too_thin(row: Given, item: PathItem, marked_kg: float) -> None:
-    """A mark that no chain of its size and grade bears is refused, where no table rates that size."""
-    if item.kind != "chain":
+def _refuse_too_much(row: Given, item: PathItem) -> None:
+    """A mark that no part of its kind and size bears is refused, where no table rates that very part."""
+    try:
+        most_kg = _most_of_its_size_kg(item)
+    except NotRated as reason:
+        if reason.why.code in _NOT_READABLE:
+            raise _refusal(row, item, reason.why) from reason
         return
-    wire_m = read_quantity(item.size, "length", "mm" if set(item.mark.grades) <= METRIC else "in").value_si
-    most_kg = max(most_of_chain_kg(wire_m, grade) for grade in item.mark.grades)
-    if exceeds(marked_kg, most_kg):
-        raise row.refuse("rating", "mark-over-such-chain", most=weight(most_kg, "capacity"), part=item.label)
+    if item.rating_kg is not None and most_kg is not None and exceeds(item.rating_kg, most_kg):
+        raise row.refuse("rating", "mark-over-such-part", most=weight(most_kg, "capacity"), part=item.label)
+
+
+def _most_of_its_size_kg(item: PathItem) -> float | None:
+    """More than any part of its kind and size is rated for [kg]: by the grade of a chain, by the strongest that the tables
+    print of a shackle and a rope; None where nothing says it. Raises NotRated where a table has no such size.
+    """
+    if item.kind == "chain" and item.mark.given:
+        unit = "mm" if set(item.mark.grades) <= METRIC else "in"
+        wire_m = read_quantity(item.size, "length", unit).value_si
+        return max(most_of_chain_kg(wire_m, grade) for grade in item.mark.grades)
+    if item.kind == "shackle":
+        return TIMES_THE_STRONGEST * _strongest_shackle_kg(item.size)
+    if item.kind == "wire-rope":
+        return TIMES_THE_STRONGEST * _wire_rope(replace(item, rope_class=TABLE_ROPE)).working_load_limit_kg
+    return None
+
+
+def _strongest_shackle_kg(size: str) -> float:
+    """The most that the tables print of a shackle of a size [kg]; raises NotRated where they have none."""
+    try:
+        return shackle("B", size).working_load_limit_kg
+    except NotRated:
+        return shackle("A", size).working_load_limit_kg
 
 
 def _refusal(row: Given, item: PathItem, reason: Message) -> BadInput:

@@ -547,7 +547,7 @@ WORKSHEET = Worksheet(
         QuantityInput(
             "gauge_accuracy",
             dimension="fraction",
-            bounds=Bounds(at_least=0, below=50),
+            bounds=Bounds(above=0, below=50),
             shown_when={"source": ("ram", "hoist")},
         ),
         QuantityInput("anchor_limit", dimension="weight", bounds=_WEIGHT, required=False),

@@ -381,6 +381,57 @@ def chains_ask(boxes: Boxes) -> float:
     return float(max(forward, aside))
 
 
+def pull_raw(words: Boxes) -> dict[str, Any]:
+    """pull-trial: a chain between a source of pull and an anchor."""
+    kind = {"web": "web-sling", None: "chain"}.get(words["kind"], words["kind"])
+    sling = {
+        "kind": kind,
+        "condition": words["condition"],
+        "grade": words["grade"],
+        "size": words["size"][0],
+        "rating": words["tag"] if words["with_tag"] else None,
+    }
+    return without_none(
+        {
+            "target": words["target"],
+            "source": words["source"],
+            "use": words["use"],
+            "ram_acts": words["acts"],
+            "ram_bore": words["bore"],
+            "ram_rod": words["rod"] if words["acts"] == "pull" else None,
+            "ram_capacity": words["capacity"],
+            "max_pressure": words["plate"],
+            "known_weight": words["hung"],
+            "hoist_capacity": words["capacity"],
+            "gauge_capacity": words["gauge"],
+            "gauge_accuracy": words["accuracy"],
+            "anchor_limit": words["anchor"] if words["with_anchor"] else None,
+            "items": [without_none(sling)],
+        }
+    )
+
+
+def pull_asks(boxes: Boxes) -> float:
+    """The pull with the gauge's error, or the whole of a hung weight, against chain, anchor, gauge and what pulls."""
+    part_kg = leg_kg(boxes)
+    if boxes["use"] != "plain" or not boxes["with_anchor"] or not part_kg:
+        return math.inf
+    limits = [part_kg * GRAVITY, boxes["anchor"] * GRAVITY]
+    if boxes["source"] == "known-weight":
+        return float(boxes["hung"] * GRAVITY / min(limits))
+    if boxes["source"] == "hoist":
+        limits.append(boxes["capacity"] * GRAVITY)
+    else:
+        rod = boxes["rod"] if boxes["acts"] == "pull" else 0.0
+        limits.append(boxes["plate"] * math.pi / 4 * (boxes["bore"] ** 2 - rod**2))
+        limits.append(boxes["capacity"] * GRAVITY)
+        if boxes["acts"] is None:
+            return math.inf
+    error = boxes["gauge"] * GRAVITY * float(boxes["accuracy"].split()[0]) / 100.0
+    limits.append(boxes["gauge"] * GRAVITY)
+    return float((boxes["target"] + error) / min(limits))
+
+
 def trailer_raw(words: Boxes) -> dict[str, Any]:
     """trailer-load: one load."""
     return without_none(
@@ -465,9 +516,7 @@ def pair_raw(words: Boxes) -> dict[str, Any]:
 
 def pair_asks(boxes: Boxes) -> float:
     """Two legs over picks 2 m apart: together they bear the load by their sine, level or not; under 30 degrees none lifts."""
-    lifts = boxes["kind"] in ("wire-rope", "web") or (
-        boxes["kind"] == "chain" and boxes["grade"] in WORKING_MPA
-    )
+    lifts = boxes["kind"] in ("wire-rope", "web") or boxes["grade"] in WORKING_MPA
     if boxes["condition"] != "marked-good" or not boxes["with_tag"] or not lifts or boxes["leg"] <= 1.0:
         return math.inf
     sine = math.sqrt(1.0 - 1.0 / boxes["leg"] ** 2)
@@ -570,6 +619,34 @@ CASES = (
         },
         chains_raw,
         chains_ask,
+    ),
+    Case(
+        "pull-trial",
+        {
+            "target": ("N", 100.0, 200_000.0),
+            "tag": ("kg", 100.0, 20_000.0),
+            "bore": ("m", 0.02, 0.2),
+            "rod": ("m", 0.01, 0.19),
+            "capacity": ("kg", 500.0, 50_000.0),
+            "plate": ("Pa", 1e6, 1e8),
+            "hung": ("kg", 10.0, 20_000.0),
+            "gauge": ("kg", 100.0, 50_000.0),
+            "anchor": ("kg", 100.0, 50_000.0),
+        },
+        {
+            "source": ("ram", "hoist", "known-weight"),
+            "use": ("plain", "plain", None, "not-straight"),
+            "acts": ("push", "pull", None),
+            "accuracy": ("0.1 %", "1 %", "5 %", "20 %"),
+            "kind": KINDS,
+            "grade": GRADES,
+            "size": SIZES,
+            "with_tag": (True, False),
+            "with_anchor": (True, True, False),
+            "condition": CONDITIONS,
+        },
+        pull_raw,
+        pull_asks,
     ),
     Case(
         "trailer-load",

@@ -660,8 +660,44 @@ def test_a_mark_of_two_grades_takes_the_tables_that_know_its_size() -> None:
 def test_a_mark_that_no_chain_of_its_size_bears_is_refused_where_no_table_rates_it() -> None:
     """7 mm chain of grade 4, which no table lists, held 10 tonnes because its mark was said to say so."""
     chain = item(kind="chain", grade="M", size="7 mm")
-    with pytest.raises(Refused, match="more than any chain of that grade and size bears"):
+    with pytest.raises(Refused, match="more than any part of that kind and size bears"):
         run({**chain, "rating": "10 t"})
     assert value(run({**chain, "rating": "780 kg"}, load="700 kg"), "capacity") == pytest.approx(780)
     # A hook is no chain: its size names the chain that it fits.
     assert run(item(kind="hook", grade="M", size="7 mm", rating="10 t"))["verdict"] == "ok"
+
+
+@pytest.mark.parametrize(
+    ("part", "box", "said"),
+    [
+        ({"kind": "wire-rope", "size": "1/2", "rope_class": "other", "rating": "20 t"}, "rating", "bears"),
+        ({"kind": "wire-rope", "size": "1/2", "rating": "20 t"}, "rating", "bears"),
+        ({"kind": "shackle", "size": "1/4", "rating": "20 t"}, "rating", "bears"),
+        ({"kind": "wire-rope", "size": "banana", "rope_class": "other", "rating": "2 t"}, "size", "banana"),
+        ({"kind": "shackle", "size": "banana", "rating": "2 t"}, "size", "banana"),
+    ],
+)
+def test_a_size_that_was_typed_is_never_passed_over(part: dict[str, str], box: str, said: str) -> None:
+    """A 1/2 in rope of another class and a 1/4 in shackle without a grade held 20 tonnes: their size was not looked at."""
+    with pytest.raises(Refused, match=said) as caught:
+        run(item(**part))
+    assert [error.input for error in caught.value.errors] == [f"items[0].{box}"]
+    usual = {**part, "size": "3/4", "rating": "3 t"}
+    assert run(item(**usual))["verdict"] == "ok"
+    assert (
+        run(item(**{**part, "size": "9 in"}))["verdict"] == "ok"
+    )  # no table has it, so nothing is known of it
+
+
+@pytest.mark.parametrize("shackle", [{}, {"legs": "2", "angle": "90"}, {"legs": "2", "angle": "45"}])
+def test_an_eyebolt_feels_the_legs_through_the_shackle_between(shackle: dict[str, str]) -> None:
+    """Legs at 45 degrees, a shackle, an eyebolt without shoulder: the shackle's own row hid the angle, and it was within."""
+    legs = item(kind="chain", grade="80", size="3/8", legs="2", angle="45")
+    between, eye = item(kind="shackle", rating="5 t", **shackle), item(kind="eyebolt-plain", rating="5 t")
+    assert run(legs, between, eye)["verdict"] == "stop"
+    assert run(legs, between, between, eye)["verdict"] == "stop"
+    # A spreader between turns the pull upright again; legs below a ring do not lean on what holds the ring.
+    hung = run(legs, item(label="spreader", rating="5 t"), item(kind="shackle", rating="5 t"), eye)
+    assert hung["verdict"] != "stop"
+    above = run(eye, item(kind="shackle", rating="5 t"), item(kind="ring", grade="80", rating="5 t"), legs)
+    assert above["verdict"] != "stop"

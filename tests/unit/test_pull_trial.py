@@ -162,9 +162,7 @@ def test_energy_of_the_whole_string() -> None:
         assert value(less, "stored_energy") < value(whole, "stored_energy")
         assert less["results"]["stored_energy"]["text"].startswith("at least")
         assert "and more" in " ".join(caution["text"] for caution in less["cautions"])
-    unsized = ask(
-        **{**every, "items": [HOOK, CHAIN, {**rope, "size": "thick"}, {**web, "kind": "fibre-rope"}]}
-    )
+    unsized = ask(**{**every, "items": [HOOK, CHAIN, {**rope, "size": ""}, {**web, "kind": "fibre-rope"}]})
     assert value(unsized, "stored_energy") == pytest.approx(chain + oil + frame)
     assert unsized["results"]["stored_energy"]["text"].startswith("at least")
     two = ask(items=[HOOK, {**CHAIN, "legs": "2", "angle": "60"}])
@@ -302,6 +300,7 @@ def test_what_pulls_prove() -> None:
         ("items: is missing", {"items": None}), ("items", {"items": []}), ("target: is too small", {"target": "0"}),
         ("max_pressure: is too small", {"max_pressure": "-3 bar"}), ("target", {"target": "hard"}),
         ("items[1].size", {"items": [HOOK, {**CHAIN, "size": "9 mm"}]}), ("gauge_accuracy", {"gauge_accuracy": "50 %"}),
+        ("gauge_accuracy: is too small", {"gauge_accuracy": "0 %"}),  # no gauge is without error
         ("unit of length", {"target": "3 mm"}),
     ],
 )  # fmt: skip
