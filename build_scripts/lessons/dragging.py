@@ -26,11 +26,11 @@ from calc.words.writer import Writer
 
 @dataclass(frozen=True)
 class Place:
-    """One place of the handle: how far down the sheet it is [-], what is said there, and the outline of each moving part."""
+    """One place of the handle: the outline of each moving part, how far down the sheet it is [-], and what is said there."""
 
+    outlines: dict[str, str]
     down: float
     said: str
-    outlines: dict[str, str]
 
 
 @dataclass(frozen=True)
@@ -115,7 +115,7 @@ def leg_angle(writer: Writer) -> Dragged:
     for angle in range(FLATTEST_DEG, STEEPEST_DEG + 1):
         drawing = leg_angle_drawing(words, float(angle))
         down = drawing.place((0.0, math.tan(math.radians(angle))))[1] / _HEIGHT
-        places.append(Place(down, _leg_angle_said(words, float(angle)), _outlines(drawing)))
+        places.append(Place(_outlines(drawing), down, _leg_angle_said(words, float(angle))))
     caption = words.text("leg-angle", load=weight(ENGINE_KG))
     first = leg_angle_drawing(words, float(FIRST_DEG)).svg(caption)
     return Dragged(first, words.text("leg-angle.handle"), caption, tuple(places), FIRST_DEG - FLATTEST_DEG)
