@@ -85,7 +85,7 @@ def leg_angle_drawing(writer: Writer, angle_deg: float) -> Drawing:
     _moving(drawing, "arc")
     drawing.line("thin", (_BAR_AT - 0.25, _PER_SHARE), (_BAR_AT + 0.25, _PER_SHARE))
     drawing.text((_BAR_AT, 0.0), writer.text("leg-angle.bar"), shift=(0, 16), kind="small")
-    drawing.text((_BAR_AT, _PER_SHARE), writer.text("leg-angle.half"), "start", (-16, -6), "small")
+    drawing.text((_BAR_AT, 0.0), writer.text("leg-angle.half"), shift=(0, 31), kind="small")
     drawing.line("force", (_BAR_AT, 0.0), (_BAR_AT, _PER_SHARE * angle_factor(angle_deg)))
     _moving(drawing, "bar")
     drawing.line("drag-handle", *_ring(hook, HANDLE_RADIUS / drawing.scale))

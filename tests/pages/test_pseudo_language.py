@@ -16,6 +16,7 @@ import pytest
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
+from build_scripts.lessons.printed import printed_figures
 from calc import telling
 from calc.answering import Refused, answer_in_spans, declared, described, worksheet
 from calc.inputs import Input
@@ -44,6 +45,7 @@ def of_sources() -> tuple[str, ...]:
             found.update(row[column] for column in ("title", "locator") if row.get(column))
     for sheet in declared().values():
         found.update(citation.locator for citation in sheet.citations)
+    found.update(figure.locator for figure in printed_figures().values())
     return tuple(filter(None, found | module_locators()))
 
 
