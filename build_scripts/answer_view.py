@@ -22,6 +22,8 @@ from calc.words.writer import Spans, Writer, plain
 SCOPE = "page/answer"
 LONGEST_BESIDE = 60
 """Letters of a result that stands beside its name; a longer one stands under it."""
+RECORD, COMPLETE = "record", "record-complete"
+"""The result that tells whether an inspection is a record yet, and its code when it is one."""
 NEXT_DATE = "next_inspection"
 """The result that makes a worksheet a record: when the part is looked at next."""
 
@@ -99,13 +101,16 @@ def columns_of(name: str) -> dict[str, tuple[str, ...]]:
 
 
 def view(record: Record, root: str, language: str = "en", example: bool = False) -> dict[str, Any]:
-    """What a page shows of an answer: its verdict, the sentence that is spoken, how boxes were understood, its regions."""
+    """What a page shows of an answer: its verdict, the sentence that is spoken, how boxes were understood, whether it is a
+    complete record of an inspection, its regions.
+    """
     writer = Writer(record["units"], language, (SCOPE,))
     return {
         "ok": True,
         "verdict": record["verdict"],
         "spoken": plain(record["headline"]),
         "understood": record["understood"],
+        "complete": record["results"].get(RECORD, {}).get("code") == COMPLETE,
         "regions": regions(record, columns_of(record["worksheet"]), root, writer, example),
     }
 

@@ -323,14 +323,16 @@ class Input:
         return self._read(raw, units).value_si
 
     def _read(self, raw: Any, units: UnitSystem) -> ReadQuantity:
-        """A quantity as read. A mark before three digits is a decimal mark where the thousand is out of bounds."""
+        """A quantity as read. Of two readings the smaller counts where the larger is out of bounds: a mark before three digits
+        is then a decimal mark, and a bare 0.5 in a box of percent half a percent.
+        """
         unit = self.default_unit(units)
         try:
             return read_quantity(raw, self.dimension, unit, self.point_is_decimal)
         except TwoReadings as two:
-            if self._allows(two.thousand_si):
+            if self._allows(two.larger_si):
                 raise
-            return two.decimal
+            return two.smaller
 
     def _allows(self, value: float) -> bool:
         """Whether a value is within the bounds."""

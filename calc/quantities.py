@@ -431,13 +431,25 @@ class NotReadable(ValueError):
 
 
 class TwoReadings(NotReadable):
-    """The mark in a number can stand before decimals or between thousands, and both make sense in the unit."""
+    """The mark in a number can stand before decimals or between thousands, and both make sense in the unit. `smaller`: the
+    smaller of the two; `larger_si`: the larger.
+    """
 
     def __init__(self, decimal: float, unit: str, dimension: str) -> None:
-        self.decimal = Reading(to_si(decimal, unit, dimension), unit, dimension)
-        self.thousand_si = to_si(decimal * 1000.0, unit, dimension)
+        self.smaller = Reading(to_si(decimal, unit, dimension), unit, dimension)
+        self.larger_si = to_si(decimal * 1000.0, unit, dimension)
         thousand = Cell(f"{decimal * 1000.0:,.0f}", unit)
         super().__init__("thousand-or-decimal", thousand=thousand, decimal=Cell(f"{decimal:g}", unit))
+
+
+class PercentOrShare(TwoReadings):
+    """A bare number under 1 in a box of percent can be a share of a hundred or of one."""
+
+    def __init__(self, value: float) -> None:
+        self.smaller = Reading(to_si(value, "%", "fraction"), "%", "fraction")
+        self.larger_si = to_si(value, "ratio", "fraction")
+        as_percent, as_share = Cell(f"{value:.4g}", "%"), Cell(f"{value * 100:.4g}", "%")
+        NotReadable.__init__(self, "percent-or-share", percent=as_percent, share=as_share)
 
 
 @dataclass(frozen=True)
@@ -612,8 +624,7 @@ def _one_reading(term: _Term, unit: str, dimension: str, point_is_decimal: bool 
 def _not_a_share(term: _Term, dimension: str, default_unit: str) -> None:
     """Refuse a bare `1/3` or `0.4` in a box of percent: is it a share of one, or of a hundred?"""
     if dimension == "fraction" and default_unit == "%" and not term.unit and 0 < abs(term.value) < 1:
-        as_percent, as_share = Cell(f"{term.value:.4g}", "%"), Cell(f"{term.value * 100:.4g}", "%")
-        raise NotReadable("percent-or-share", percent=as_percent, share=as_share)
+        raise PercentOrShare(term.value)
 
 
 def _with_inches(terms: list[_Term], dimension: str) -> list[_Term]:

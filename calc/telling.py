@@ -266,6 +266,8 @@ def _result(told: _Told, result: Result) -> dict[str, Any]:
     else:
         record["text"] = _written(told, told.fact_of(result) if shown is None else shown)
     record["value"] = _value(told, result, value, unit)
+    if isinstance(value, Message):
+        record["code"] = value.code
     return record
 
 

@@ -6,7 +6,7 @@
 
 /**
  * @typedef {string | [string, Record<string, string>, ...any[]]} TreeNode  text, or tag, attributes and children
- * @typedef {{ok: true, verdict: string, spoken: string, understood: Record<string, string>, regions: Record<string, [string, Record<string, string>, ...TreeNode[]]>}} View
+ * @typedef {{ok: true, verdict: string, spoken: string, understood: Record<string, string>, complete: boolean, regions: Record<string, [string, Record<string, string>, ...TreeNode[]]>}} View
  */
 
 const SVG = "http://www.w3.org/2000/svg";

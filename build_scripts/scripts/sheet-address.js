@@ -10,10 +10,25 @@ const EXAMPLE_ADDRESS = "example";
 /** The field of an address that names the worksheet from which its numbers come. */
 const FROM = "from";
 
+/** A day that means the same at every time: `today` and `26 Nov`, kept in a bookmark, would be a later day a year on. */
+const CALENDAR_DAY = /^\d{4}-\d{2}-\d{2}$/;
+
+/**
+ * Takes out the days that are not written as a calendar has them.
+ * @param {SheetForm} form
+ * @param {URLSearchParams} fields
+ */
+function leaveOutLooseDays(form, fields) {
+  for (const box of form.days()) {
+    if (!CALENDAR_DAY.test(fields.get(box.name) ?? "")) fields.delete(box.name);
+  }
+}
+
 /** @param {SheetForm} form @param {number} longest @returns {URLSearchParams} the boxes that hold something */
 function fieldsOf(form, longest) {
   const filled = form.typed().filter(([, value]) => value !== "");
   const fields = new URLSearchParams(filled.map(([name, value]) => [name, value.length > longest ? "" : value]));
+  leaveOutLooseDays(form, fields);
   fields.set("units", chosenUnits());
   return fields;
 }

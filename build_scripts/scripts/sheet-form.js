@@ -84,17 +84,38 @@ class SheetForm {
     });
   }
 
-  /** What a box is called, for a sentence that names it. @param {string} name @returns {string} */
+  /** Marks the boxes whose number has its own unit: on paper the unit that a bare number takes must not stand behind it. */
+  markOwnUnits() {
+    for (const box of this.boxes()) box.closest(".field-row")?.toggleAttribute("data-own-unit", /[^\s\d.,/+-]/.test(box.value));
+  }
+
+  /** What a box is called, for a sentence that names it; one in a row with the row's name. @param {string} name @returns {string} */
   labelOf(name) {
-    const box = this.boxes().find((found) => found.name === name || found.name.startsWith(`${name}[`));
-    const named = box?.closest("fieldset.field, fieldset.rows")?.querySelector("legend") ?? (box?.id ? this.#form.querySelector(`label[for="${CSS.escape(box.id)}"]`) : null);
-    const label = named ?? this.#form.querySelector(`[data-rows="${CSS.escape(name)}"] > legend`);
-    return (label?.firstChild?.textContent ?? name).trim();
+    const box = this.boxes().find((found) => found.name === name);
+    const label = box ? this.#labelOfBox(box) : this.#labelOfGroup(name);
+    const row = box?.closest("[data-row]")?.querySelector("legend")?.textContent?.trim();
+    return [row, (label?.firstChild?.textContent ?? name).trim()].filter(Boolean).join(": ");
+  }
+
+  /** @param {Box} box */
+  #labelOfBox(box) {
+    return box.closest("fieldset.field")?.querySelector("legend") ?? this.#form.querySelector(`label[for="${CSS.escape(box.id)}"]`);
+  }
+
+  /** What several boxes are called together: a list of rows, a point. @param {string} name */
+  #labelOfGroup(name) {
+    const inside = this.boxes().find((found) => found.name.startsWith(`${name}[`));
+    return this.#form.querySelector(`[data-rows="${CSS.escape(name)}"] > legend`) ?? inside?.closest("fieldset.field")?.querySelector("legend");
   }
 
   /** @returns {Box[]} */
   boxes() {
     return [...this.#form.elements].filter(isBox).filter((box) => box.name !== "" && box.name !== "units");
+  }
+
+  /** The boxes that take a day. @returns {Box[]} */
+  days() {
+    return this.boxes().filter((box) => box.dataset["day"] !== undefined);
   }
 
   /** The lists of rows. @returns {HTMLElement[]} */

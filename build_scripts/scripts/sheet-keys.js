@@ -49,9 +49,20 @@ class SheetKeys {
     if (!keys) return;
     if (box !== this.#box) this.prepare([box]);
     this.#box = box;
+    // Only once the tap is over: a box that moves between its press and its release takes no caret, and what is typed is lost.
+    setTimeout(() => this.#box === box && this.#place(box, keys));
+  }
+
+  /** @param {HTMLInputElement} box @param {Key[]} keys */
+  #place(box, keys) {
     this.#row.replaceChildren(...keys.map((key) => this.#button(key.face, key.word, () => this.#type(key.face))), this.#button(LETTERS, "key-letters", () => this.#letters()));
     (box.closest(".axes") ?? box.closest(".field-row"))?.after(this.#row);
-    setTimeout(() => this.#row.scrollIntoView({ block: "nearest" }));
+    this.#row.scrollIntoView({ block: "nearest" });
+  }
+
+  /** The units of the keys follow the reader's choice of units at once. */
+  follow() {
+    if (this.#row.isConnected) this.under(this.#box);
   }
 
   /** @param {string} face @param {string | undefined} word @param {() => void} pressed */

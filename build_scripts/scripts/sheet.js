@@ -39,6 +39,8 @@ class CalcSheet extends HTMLElement {
   });
   /** @type {Mode} */
   #mode = "empty";
+  /** How the last answer understood boxes that can be read in two ways. @type {Record<string, string>} */
+  #understood = {};
   /** The inputs that were last asked, as text: what the boxes hold now may be another thing. */
   #askedFor = "";
   /** @type {ReturnType<typeof setTimeout> | undefined} */
@@ -75,6 +77,7 @@ class CalcSheet extends HTMLElement {
     form.addEventListener("change", (event) => this.#edited(event), { signal });
     form.addEventListener("reset", () => setTimeout(() => this.#changed()), { signal });
     form.addEventListener("focusin", (event) => this.#focused(event), { signal });
+    form.addEventListener("focusout", (event) => this.#writeDays(event.target), { signal });
     this.addEventListener("click", (event) => this.#clicked(event), { signal });
     document.addEventListener("linkwright-units", (event) => this.#unitsChosen(event), { signal });
     addEventListener("hashchange", () => this.#open(), { signal });
@@ -108,6 +111,7 @@ class CalcSheet extends HTMLElement {
       return;
     }
     const fields = fieldsToOpen(this.dataset["sheet"] ?? "");
+    leaveOutLooseDays(form, fields);
     const filled = fillFrom(form, fields);
     this.#carried(fields.get(FROM));
     this.#become(filled ? "own" : "empty");
@@ -266,6 +270,7 @@ class CalcSheet extends HTMLElement {
   #unitsChosen(event) {
     const was = event instanceof CustomEvent && isUnits(event.detail) ? event.detail : "us";
     writeUnitsBeside(this.#form?.boxes() ?? [], was);
+    this.#keys?.follow();
     if (this.#mode !== "empty") this.#changed();
   }
 
@@ -298,6 +303,7 @@ class CalcSheet extends HTMLElement {
 
   #changed() {
     this.#asking.change();
+    this.#form?.markOwnUnits();
     if (this.#form) remember(this.#form, this.dataset["sheet"] ?? "", this.#mode === "own");
     clearTimeout(this.#clearing);
     if (python.state === "live") {
@@ -343,10 +349,30 @@ class CalcSheet extends HTMLElement {
     this.#errors?.clear();
     this.dataset["answerState"] = "answered";
     this.dataset["answerFor"] = this.#mode === "example" ? "example" : "reader";
+    this.toggleAttribute("data-complete", view.complete);
     this.#view?.show(view);
     this.#errors?.echo(view.understood);
+    this.#understood = view.understood;
+    this.#writeDays(null);
     this.#note("");
     this.#speak(view.spoken);
+  }
+
+  /**
+   * A day written as `today` means another day tomorrow: once the reader has left its box, the day stands there that it was
+   * read as, and it is this day that is kept.
+   * @param {EventTarget | null} left  the box that is being left
+   */
+  #writeDays(left) {
+    const form = this.#form;
+    const days = form?.days() ?? [];
+    if (!form || days.length === 0 || this.#mode !== "own" || this.dataset["answerState"] !== "answered") return;
+    for (const box of days) {
+      const day = this.#understood[box.name];
+      if (day && (box === left || box !== document.activeElement)) box.value = day;
+    }
+    this.#askedFor = JSON.stringify(form.typed());
+    remember(form, this.dataset["sheet"] ?? "", true);
   }
 
   /** @param {InputError[]} errors */
@@ -385,6 +411,7 @@ class CalcSheet extends HTMLElement {
     clearTimeout(this.#speaking);
     this.dataset["answerState"] = state;
     delete this.dataset["answerFor"];
+    this.removeAttribute("data-complete");
     this.#view?.empty(bar);
     this.#errors?.echo({});
     this.#write("[data-live]", "");

@@ -99,6 +99,7 @@ def judge(found: Found) -> tuple[Reason, ...]:
         caution("hardly-a-range" if spread < UNSAID_SPREAD * found.weight_kg else "a-range"),
         Reason("weigh-it", "caution", kind="mandatory"),
         caution("could-be-wrong"),
+        note("rigging-not-in-it", "mandatory"),
     ]
     if any(part.hollow for part in parts):
         reasons.append(caution("holds-water"))

@@ -6,6 +6,7 @@ every request a page makes is watched: one to another host fails the test.
 
 from __future__ import annotations
 
+import datetime
 import os
 import shutil
 from collections.abc import Callable, Iterator
@@ -37,8 +38,11 @@ ANSWERED = f'{LIVE}[data-answer-state="answered"]'
 
 
 def own(name: str) -> str:
-    """The address of a worksheet filled with its example's values as if the reader had typed them."""
-    return f"work-out/{name}.html#{example_fields(described(name))}"
+    """The address of a worksheet filled with its example's values as if the reader had typed them. An address keeps a day as
+    the calendar has it.
+    """
+    fields = example_fields(described(name)).replace("=today", f"={datetime.date.today()}")
+    return f"work-out/{name}.html#{fields}"
 
 
 def example(name: str) -> str:

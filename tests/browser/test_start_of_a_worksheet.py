@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import datetime
+import re
 import subprocess
 from collections.abc import Callable
 from pathlib import Path
@@ -367,3 +369,39 @@ def test_quick_tabs_end_in_the_box_they_went_to(phone: Page, served: str) -> Non
     assert phone.evaluate("document.activeElement.name") == "parts[0].thickness"
     phone.keyboard.type("7/16 in")
     assert phone.input_value('[name="parts[0].thickness"]') == "7/16 in"
+
+
+def test_a_bookmark_keeps_the_day_and_never_the_word_today(page: Page, served: str) -> None:
+    """A record kept as a bookmark said `today`: opened a year later it passed once more, with a year to the next look."""
+    today = str(datetime.date.today())
+    address = own("hook-check").replace("1.24", "1.17")
+    page.goto(served + address.replace(f"inspected_on={today}", "inspected_on="))
+    expect(page.locator("[data-headline]").first).to_contain_text("date of this inspection is not given")
+    page.fill('[name="inspected_on"]', "today")
+    expect(page.locator("[data-headline]").first).to_contain_text("inside every limit")
+    assert "inspected_on" not in page.url  # not before the box is left
+    page.locator('[name="inspected_by"]').focus()
+    expect(page.locator('[name="inspected_on"]')).to_have_value(today)
+    assert f"inspected_on={today}" in page.url
+    for loose in ("today", "26+Nov", "Nov+26"):
+        page.goto("about:blank")
+        page.goto(served + address.replace(f"inspected_on={today}", f"inspected_on={loose}"))
+        expect(page.locator("[data-headline]").first).to_contain_text("date of this inspection is not given")
+        assert page.input_value('[name="inspected_on"]') == ""
+
+
+def test_keys_under_a_box_follow_the_choice_of_units(phone: Page, served: str) -> None:
+    phone.goto(served + EMPTY)
+    expect(state(phone, "empty")).to_be_attached()
+    phone.tap('[name="load"]')
+    expect(phone.locator(".keys button").first).to_have_text("lb")
+    phone.check('[name="units"][value="si"]', force=True)
+    expect(phone.locator(".keys button").first).to_have_text("kg")
+
+
+def test_the_bar_is_dark_in_the_dark(new_context: NewContext, served: str) -> None:
+    page = new_context(viewport=PHONE, color_scheme="dark").new_page()
+    page.goto(served + example("sling-legs"))
+    expect(page.locator(ANSWERED)).to_be_attached()
+    colour = page.evaluate("getComputedStyle(document.querySelector('.foot-bar')).backgroundColor")
+    assert max(int(part) for part in re.findall(r"\d+", colour)[:3]) < 100

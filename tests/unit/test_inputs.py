@@ -264,6 +264,17 @@ def test_a_thousand_out_of_bounds_is_no_second_reading() -> None:
     assert read_us(gap="9.525 mm").si("gap") == pytest.approx(0.009525)
 
 
+def test_a_share_out_of_bounds_is_no_second_reading_of_a_percent() -> None:
+    """A gauge of class 0.5 was asked whether it is of 50 percent, which no gauge is."""
+    small = QuantityInput("class_", dimension="fraction", bounds=Bounds(above=0, at_most=25))
+    assert read_as([small], {"class_": "0.5"}).si("class_") == pytest.approx(0.005)
+    for typed in ("0.25", "0.1", "1/8"):
+        with pytest.raises(BadInput):
+            read_as([small], {"class_": typed})
+    with pytest.raises(BadInput):
+        read_as([small], {"class_": "-0.5"})
+
+
 def test_what_was_understood_is_said_where_it_could_be_read_otherwise() -> None:
     writer = Writer()
 

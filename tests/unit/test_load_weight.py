@@ -367,6 +367,11 @@ def test_the_box_of_the_file_says_how_large_it_may_be() -> None:
     assert f"up to {LARGEST_BYTES // 1_000_000} MB" in plain(box.help)
 
 
+def test_that_the_rigging_is_not_in_the_weight_is_said_beside_it() -> None:
+    """The weight goes on to the legs by one tap; only the help of that sheet said that the sling hangs from it too."""
+    assert "not in this weight" in " ".join(caution["text"] for caution in run(PLATE)["cautions"])
+
+
 def test_cautions_fit_the_load() -> None:
     def texts(record: dict[str, Any]) -> str:
         return " ".join(caution["text"] for caution in record["cautions"])
