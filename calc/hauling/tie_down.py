@@ -586,6 +586,11 @@ def _notes(found: Found) -> tuple[Reason, ...]:
         reasons.append(note("same-side-once"))
     if found.country == "us":
         reasons.append(note("law-holds-forces-met"))
+    reasons += [
+        note("dan-is-mostly-lc", "warning", part=item.name)
+        for item in found.items
+        if item.law_counts and item.in_dan and found.country != "europe"
+    ]
     if found.country == "europe" and any(item.label == "wll" for item in found.items if item.fully_known):
         reasons.append(note("europe-marks-lc", "warning"))
     reasons += [note("limit-as-marked"), note("retighten", "mandatory"), note("marks-govern", "mandatory")]

@@ -120,6 +120,7 @@ class TieDown:
 
     own_n -- the limit of strap, chain or rope by its mark or the table [N]; None where it is not known
     label -- what its own limit and its tensioner's say they are; anchor_label -- what the anchor's says it is
+    in_dan -- whether a limit was typed in daN, the unit of European labels
     limit_n -- of its weakest part [N]; nothing where it does not count
     """
 
@@ -140,6 +141,7 @@ class TieDown:
     anchor_n: float | None
     anchor_label: str
     tension_n: float | None
+    in_dan: bool = False
     rating: Rating | None = None
 
     @property
@@ -265,6 +267,7 @@ def _read(row: Given, place: int, country: str, load: Load, anchor: _Anchor) -> 
         anchor_n=anchor.limit_n,
         anchor_label=anchor.label,
         tension_n=tension_n,
+        in_dan=any("dan" in row.typed.get(box, "").casefold() for box in ("limit", "tensioner_limit")),
         rating=own.rating,
     )
 

@@ -534,6 +534,13 @@ def test_a_limit_of_no_known_kind_counts_nowhere(label: str | None, code: str) -
         assert anchored.results["tie_downs_there"] == 0
 
 
+def test_a_wll_in_the_unit_of_european_labels_is_asked_for_again() -> None:
+    assert "dan-is-mostly-lc" in codes(run(PIPE))
+    assert "dan-is-mostly-lc" not in codes(run(PIPE, tie_downs=rows(PIPE, limit="25 kN")))
+    assert "dan-is-mostly-lc" not in codes(run(GEARBOX))
+    assert "dan-is-mostly-lc" not in codes(run(PIPE, tie_downs=rows(PIPE, label="lc")))
+
+
 def test_europe_says_that_its_labels_give_lc() -> None:
     assert "europe-marks-lc" in codes(run(GEARBOX))
     assert "europe-marks-lc" not in codes(run(GEARBOX, tie_downs=rows(GEARBOX, label="lc")))
