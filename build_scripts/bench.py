@@ -1,12 +1,14 @@
 """Measures how soon a worksheet answers, beside the same runtime started as published, in one run.
 
-    python -m build_scripts.bench [--times 5] [--no-lighthouse]
+    python -m build_scripts.bench [--times 5] [--no-lighthouse] [--only-starts]
 
 Two baselines. "Stock": Pyodide as npm ships it, in a module worker, with calc as a wheel and the same first answer.
 "Stock with Pint": the same with the units library of this project, its wheels unpacked, imported and its registry made,
 as a page would do whose worksheets ran on Pint itself (here they run on factors frozen from it). All
 times are from the start of the page's navigation to the answer, in headless Chromium with a fresh profile, from a
-server on this machine that compresses with gzip. Medians. These are goals, not tests: nothing fails here.
+server on this machine that compresses with gzip. Medians. "Launched anew": the browser starts with the page, as no reader's
+does; "running": it runs already, and the page gets a fresh profile or one that keeps the book. Firefox and WebKit stand
+beside, without a baseline. These are goals, not tests: nothing fails here.
 """
 
 from __future__ import annotations
@@ -32,7 +34,7 @@ from typing import Any
 import pint
 from playwright.sync_api import BrowserContext, Page, Playwright, sync_playwright
 
-from build_scripts import serve
+from build_scripts import growth, serve
 from build_scripts.runtime import gather
 from build_scripts.runtime.ordinary import write_ordinary_road
 from calc.answering import worksheet
@@ -224,6 +226,82 @@ def cold_s(playwright: Playwright, address: str, times: int) -> list[float]:
     return taken
 
 
+def running_first_s(playwright: Playwright, address: str, times: int) -> list[float]:
+    """First visits, each with a fresh profile, in one browser that runs already."""
+    taken = []
+    browser = playwright.chromium.launch(executable_path=chromium(), args=["--no-sandbox"])
+    for _ in range(times + 1):
+        context = browser.new_context()
+        context.add_init_script(STAMP)
+        taken.append(answered_after_s(context.new_page(), address))
+        context.close()
+    browser.close()
+    return taken[1:]  # the first one warmed the browser itself
+
+
+def running_repeat_s(playwright: Playwright, address: str, times: int) -> list[float]:
+    """Repeat visits in one browser that runs already and keeps the book."""
+    taken = []
+    with tempfile.TemporaryDirectory() as folder, profile(playwright, Path(folder)) as context:
+        page = context.new_page()
+        answered_after_s(page, address)
+        page.wait_for_selector('html[data-offline="kept"]', timeout=60_000, state="attached")
+        for _ in range(times + 1):
+            page.close()
+            page = context.new_page()
+            taken.append(answered_after_s(page, address))
+    return taken[1:]
+
+
+SOON = """new Promise((tell) => {
+  const look = () => document.querySelector('calc-sheet[data-state="live"][data-answer-state="answered"]')
+    ? tell(performance.now()) : setTimeout(look, 4);
+  look();
+})"""
+
+
+def other_engine_lines(times: int) -> list[Line]:
+    """Firefox and WebKit: the first visit launched anew, then the same page again, then from disk."""
+    from tests.engines.drivers import Engine, Firefox, Missing, WebKit, wait_until
+
+    lines = []
+    for make in (Firefox, WebKit):
+        taken: dict[str, list[float]] = {
+            "first visit, launched anew": [],
+            "repeat visit, running": [],
+            "from disk, running": [],
+        }
+
+        def visit(engine: Engine, what: str, address: str, taken: dict[str, list[float]] = taken) -> None:
+            engine.open("about:blank")
+            engine.open(address)
+            taken[what].append(float(engine.run(SOON)) / 1000)
+
+        try:
+            for _ in range(times):
+                engine = make()
+                with served(SITE) as (address, _), contextlib.closing(engine):
+                    visit(engine, "first visit, launched anew", address + SHEET)
+                    if make is Firefox:
+                        wait_until(engine, "document.documentElement.dataset.offline === 'kept'", "not kept")
+                    visit(engine, "repeat visit, running", address + SHEET)
+                    visit(engine, "from disk, running", f"{(SITE / PAGE).as_uri()}#example")
+        except Missing as missing:
+            lines.append(Line(make.name, str(missing), "-"))
+            continue
+        lines += [
+            Line(f"{make.name}, {what}", f"{statistics.median(found):.2f} s", "-")
+            for what, found in taken.items()
+        ]
+    return lines
+
+
+def growth_lines() -> list[Line]:
+    """How cost grows with what is asked, and with the book."""
+    found = [*growth.growing(), *growth.of_the_book(ROOT, SITE)]
+    return [Line(f"cost: {what}", told, "-") for what, told in found]
+
+
 def repeat_s(playwright: Playwright, address: str, times: int) -> tuple[list[float], list[float], float]:
     """Repeat visits online and offline in one kept profile, and the seconds until the edition was kept."""
     online: list[float] = []
@@ -347,31 +425,48 @@ class Stock:
         ]
 
 
-def stock_s(playwright: Playwright, address: str, times: int) -> Stock:
+def stock_s(
+    playwright: Playwright,
+    address: str,
+    times: int,
+    measure: Callable[[Playwright, str, int], list[float]] = cold_s,
+) -> Stock:
     """Both baselines, first visits."""
     return Stock(
-        *(statistics.median(cold_s(playwright, f"{address}{page}.html", times)) for page in ("stock", "pint"))
+        *(
+            statistics.median(measure(playwright, f"{address}{page}.html", times))
+            for page in ("stock", "pint")
+        )
     )
 
 
 def start_lines(playwright: Playwright, stock_folder: Path, times: int) -> list[Line]:
     """Starts: first visit, repeat visit, from disk, slow line."""
+    disk = f"{(SITE / PAGE).as_uri()}#example"
     with served(stock_folder) as (address, _):
         stock = stock_s(playwright, address, times)
+        running_stock = stock_s(playwright, address, times, running_first_s)
     with served(SITE) as (address, _):
         first = cold_s(playwright, address + SHEET, times)
         online, offline, kept_s = repeat_s(playwright, address + SHEET, times)
-    from_disk = cold_s(playwright, f"{(SITE / PAGE).as_uri()}#example", times)
+        running_first = running_first_s(playwright, address + SHEET, times)
+        running_repeat = running_repeat_s(playwright, address + SHEET, times)
+    from_disk = cold_s(playwright, disk, times)
+    running_disk = running_first_s(playwright, disk, times)
     with served(stock_folder, SlowLine(LINE_BITS_PER_S, LINE_DELAY_S)) as (address, _):
         slow_stock = stock_s(playwright, address, 3)
     with served(SITE, SlowLine(LINE_BITS_PER_S, LINE_DELAY_S)) as (address, _):
         slow = cold_s(playwright, address + SHEET, 3)
     return [
-        *stock.lines(""),
-        *stock.beside("first visit", first, 0.40),
-        *stock.beside("repeat visit, online", online, 0.15),
-        *stock.beside("repeat visit, offline", offline, 0.15),
-        *stock.beside("from disk", from_disk, 0.35),
+        *stock.lines(", launched anew"),
+        *stock.beside("first visit, launched anew", first, 0.40),
+        *stock.beside("repeat visit, launched anew, online", online, 0.15),
+        *stock.beside("repeat visit, launched anew, offline", offline, 0.15),
+        *stock.beside("from disk, launched anew", from_disk, 0.35),
+        *running_stock.lines(", running"),
+        *running_stock.beside("first visit, running", running_first, 0.35),
+        *running_stock.beside("repeat visit, running", running_repeat, 0.08),
+        *running_stock.beside("from disk, running", running_disk, 0.30),
         Line("whole edition kept on the device after", f"{kept_s:.1f} s", "-"),
         *slow_stock.lines(", 9 Mbit/s, 60 ms"),
         *slow_stock.beside("first visit over 9 Mbit/s, 60 ms", slow, 0.70),
@@ -457,15 +552,29 @@ def main(arguments: list[str] | None = None) -> int:
     )
     parser.add_argument("--times", type=int, default=5, help="how often each start is measured (default 5)")
     parser.add_argument("--no-lighthouse", action="store_true", help="leave Lighthouse out")
+    parser.add_argument(
+        "--only-starts", action="store_true", help="measure only the starts, of the site as it stands"
+    )
     chosen = parser.parse_args(arguments)
+    if chosen.only_starts:
+        with tempfile.TemporaryDirectory() as folder, sync_playwright() as playwright:
+            make_stock(Path(folder))
+            return show(start_lines(playwright, Path(folder), chosen.times))
     lines = build_lines()
     with tempfile.TemporaryDirectory() as folder, sync_playwright() as playwright:
         make_stock(Path(folder))
         lines += start_lines(playwright, Path(folder), chosen.times)
         lines += answer_lines(playwright)
         lines += size_lines(playwright)
+    lines += other_engine_lines(chosen.times)
+    lines += growth_lines()
     if not chosen.no_lighthouse:
         lines += lighthouse_lines()
+    return show(lines)
+
+
+def show(lines: list[Line]) -> int:
+    """Print the report."""
     width = max(len(line.what) for line in lines)
     for line in lines:
         mark = {True: "met", False: "MISSED", None: ""}[line.met]

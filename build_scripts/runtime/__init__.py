@@ -6,7 +6,7 @@ What it makes in `OUT` (the site's `runtime/` folder):
     <hash>/              everything that belongs to one edition of calc, its view, tables and Pyodide; never changes under a name
       python-worker.mjs  the worker of a served page
       python-engine.mjs  what it runs (Pyodide's loader bundled in); the page runs the same where a worker is refused
-      pyodide.asm.wasm   the interpreter
+      pyodide.asm.wasm   the interpreter, without what no page uses
       library.zip        trimmed, compiled standard library, calc, answer_view and the tables
       snapshot.bin       memory image with calc warm (gzip)
       python_stdlib.zip, pyodide-lock.json, linkwright-*.whl   the ordinary road, when the others fail
@@ -155,18 +155,33 @@ def _make(root: Path, finished: Path) -> None:
     shutil.rmtree(working, ignore_errors=True)
     shutil.rmtree(finished, ignore_errors=True)
     working.mkdir(parents=True)
-    pyodide = root / "node_modules" / "pyodide"
+    cut = cut_pyodide(root)
     for name in ("pyodide.asm.wasm", "python_stdlib.zip"):
-        shutil.copyfile(pyodide / name, working / name)
+        shutil.copyfile(cut / name, working / name)
     scripts = root / "build_scripts"
     sources = finished.with_name(finished.name + ".sources")
     gather(root, sources)
-    _node(root, scripts / "runtime" / "make_runtime.mjs", root, working, sources)
-    _node(root, scripts / "runtime" / "bundle.mjs", scripts / "scripts", working)
+    _node(root, scripts / "runtime" / "make_runtime.mjs", root, working, sources, cut)
+    _node(root, scripts / "runtime" / "bundle.mjs", scripts / "scripts", working, cut)
     write_ordinary_road(root, working, edition(root), sources)
     shutil.rmtree(sources)
     (working / "complete").touch()
     working.rename(finished)
+
+
+def cut_pyodide(root: Path) -> Path:
+    """The package of Pyodide without what no page uses; made once for a release and a way of cutting."""
+    cutting = root / "build_scripts" / "runtime" / "cut_runtime.mjs"
+    digest = hashlib.sha256(cutting.read_bytes() + (root / "package-lock.json").read_bytes())
+    cache = root / ".build" / "pyodide"
+    finished = cache / digest.hexdigest()[:16]
+    if not finished.exists():
+        shutil.rmtree(cache, ignore_errors=True)
+        working = finished.with_name(finished.name + ".part")
+        modules = root / "node_modules"
+        _node(root, cutting, modules / "pyodide", modules / "binaryen", working)
+        working.rename(finished)
+    return finished
 
 
 def _node(root: Path, script: Path, *arguments: Path) -> None:

@@ -2,15 +2,15 @@
 /**
  * Bundles the scripts that run Python: a module worker for served pages, a classic script for the folder on disk.
  *
- *   node build_scripts/runtime/bundle.mjs SCRIPTS OUT
+ *   node build_scripts/runtime/bundle.mjs SCRIPTS OUT CUT
  */
 import { mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { gzipSync } from "node:zlib";
 import { build } from "esbuild";
 
-const [scripts = "", out = ""] = process.argv.slice(2);
-if (!scripts || !out) throw new Error("usage: bundle.mjs SCRIPTS OUT");
+const [scripts = "", out = "", cut = ""] = process.argv.slice(2);
+if (!scripts || !out || !cut) throw new Error("usage: bundle.mjs SCRIPTS OUT CUT");
 
 const release = JSON.parse(readFileSync(join(process.cwd(), "node_modules/pyodide/pyodide-lock.json"), "utf8")).info;
 
@@ -23,6 +23,7 @@ const common = {
   platform: "browser",
   target: ["es2022"],
   external: ["node:*", "ws"],
+  alias: { "pyodide/pyodide.asm.mjs": join(cut, "pyodide.asm.mjs") },
   define: { LINKWRIGHT_RELEASE: JSON.stringify(release) },
   nodePaths: [join(process.cwd(), "node_modules")],
 };

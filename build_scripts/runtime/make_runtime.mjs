@@ -2,14 +2,16 @@
 /**
  * Makes the Python parts of the browser runtime with Node: the trimmed library and the memory image.
  *
- *   node build_scripts/runtime/make_runtime.mjs ROOT OUT SOURCES
+ *   node build_scripts/runtime/make_runtime.mjs ROOT OUT SOURCES CUT
  *
  * Reads SOURCES/calc, SOURCES/build_scripts and SOURCES/tables, writes OUT/library.zip and OUT/snapshot.bin (gzip), and proves the image by starting
- * from it once and asking it for an answer that the trimmed library gave.
+ * from it once and asking it for an answer that the trimmed library gave. CUT is the package of Pyodide that
+ * cut_runtime.mjs made: the library is packed by Pyodide as published, the image is made and proved by the one that the page
+ * runs, and its answers are held against those of the published one.
  */
 import { mkdirSync, readFileSync, readdirSync, writeFileSync } from "node:fs";
 import { dirname, join } from "node:path";
-import { fileURLToPath } from "node:url";
+import { fileURLToPath, pathToFileURL } from "node:url";
 import { gzipSync } from "node:zlib";
 import { loadPyodide } from "pyodide";
 
@@ -20,8 +22,8 @@ const LARGEST_IMAGE = 31_457_280 + 65_535;
 const PAGE = 4096;
 
 const here = dirname(fileURLToPath(import.meta.url));
-const [root, out, sources] = process.argv.slice(2);
-if (!root || !out || !sources) throw new Error("usage: make_runtime.mjs ROOT OUT SOURCES");
+const [root, out, sources, cut] = process.argv.slice(2);
+if (!root || !out || !sources || !cut) throw new Error("usage: make_runtime.mjs ROOT OUT SOURCES CUT");
 mkdirSync(out, { recursive: true });
 
 // The runtime's own stack is one unreadable line; what Python said is what helps.
@@ -106,20 +108,24 @@ function answersOf(python) {
   return answers;
 }
 
-const warm = await loadPyodide({
+/** @type {typeof import("pyodide")} */
+const short = await import(pathToFileURL(join(cut, "pyodide.mjs")).href);
+const published = answersOf(stock);
+const warm = await short.loadPyodide({
   stdLibURL: libraryFile,
   lockFileContents,
   env: environment,
   _makeSnapshot: true,
 });
 const answers = answersOf(warm);
+if (JSON.stringify(answers) !== JSON.stringify(published)) throw new Error("the cut interpreter answers differently from the published one");
 const image = warm.makeMemorySnapshot();
 if (image.length > LARGEST_IMAGE) {
   throw new Error(`the memory image is ${image.length} bytes; more than ${LARGEST_IMAGE} cannot be restored`);
 }
 writeFileSync(join(out, "snapshot.bin"), gzipSync(withoutZeroPages(image), { level: 9 }));
 
-const restored = await loadPyodide({
+const restored = await short.loadPyodide({
   stdLibURL: libraryFile,
   lockFileContents,
   env: environment,
