@@ -6,7 +6,7 @@
 (() => {
   /**
    * @typedef {{type: string, title: string, value: string, text: string, address: string, sign: string, query: string}} Result
-   * @typedef {{ask: (text: string) => {line: string, results: Result[], first: number}, say: (key: string, facts?: Record<string, string | number>) => string}} Search
+   * @typedef {{ask: (text: string) => {line: string, results: Result[], first: number}, say: (key: string, facts?: Record<string, string | number>) => string, warm: () => void}} Search
    * @typedef {{address: string, title: string}} Used
    */
   const given = /** @type {any} */ (window);
@@ -39,7 +39,11 @@
   /** @type {Promise<Search> | null} */
   let loading = null;
   const search = () => (loading ??= Promise.all([script("search.js"), script("search-data.js")]).then(
-    () => /** @type {Search} */ (given.linkwrightMakeSearch()),
+    () => {
+      const made = /** @type {Search} */ (given.linkwrightMakeSearch());
+      setTimeout(made.warm);
+      return made;
+    },
     (why) => {
       loading = null; // another try may find the signal back
       throw why;

@@ -57,6 +57,7 @@ def data(site: Path, root: Path = ROOT) -> dict[str, Any]:
         absent.append([name, said["say"], -1 if address is None else places[address]])
     return {
         "rules": reading.rules(),
+        "counts": reading.COUNTS,
         "kinds": reading.KINDS,
         "grades": reading.grades(),
         "gradeNames": reading.grade_names(),

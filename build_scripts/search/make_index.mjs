@@ -13,9 +13,11 @@ const [scripts = "", site = ""] = process.argv.slice(2);
 if (!scripts || !site) throw new Error("usage: make_index.mjs SCRIPTS SITE < DATA");
 
 const { indexed } = await import(pathToFileURL(join(scripts, "index-pages.mjs")).href);
-const data = indexed(JSON.parse(readFileSync(0, "utf8")));
-// Parsing a text is faster than running a literal of this size.
-writeFileSync(join(site, "scripts", "search-data.js"), `globalThis.linkwrightSearchData=${JSON.stringify(JSON.stringify(data))};\n`);
+const { index, ...data } = indexed(JSON.parse(readFileSync(0, "utf8")));
+// Parsing a text is faster than running a literal of this size. The index is a text of its own, so that a slow phone can
+// take what the search knows and the index one after the other, and draw in between.
+const texts = [data, index].map((one) => JSON.stringify(JSON.stringify(one)));
+writeFileSync(join(site, "scripts", "search-data.js"), `globalThis.linkwrightSearchData=[${texts.join(",")}];\n`);
 
 await build({
   entryPoints: [join(scripts, "search.mjs")],

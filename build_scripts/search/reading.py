@@ -18,17 +18,18 @@ from calc.tables import table
 from calc.words.compiling import PSEUDO
 
 ROOT = Path(__file__).resolve().parent.parent.parent
-_COUNTS = {
+COUNTS = {
     "one": "1", "two": "2", "three": "3", "four": "4", "five": "5", "six": "6", "seven": "7", "eight": "8", "nine": "9",
     "ten": "10", "eleven": "11", "twelve": "12", "thirteen": "13", "fifteen": "15", "sixteen": "16", "twenty": "20",
 }  # fmt: skip
 _PARTS_OF_AN_INCH = {
-    "hal(?:f|ves)": "2",
     "quarters?": "4",
     "eighths?|eights": "8",
     "sixteenths?": "16",
     "thirty ?seconds?": "32",
 }
+Rule = tuple[str, str, bool]
+_COUNT = rf"{'|'.join(COUNTS)}|\d{{1,2}}"
 _OF_AN_INCH = r"(?: of an)?(?: ?-?(?:inch(?:es)?|in\b\.?))?"
 _GRADE_NAMES = {
     "thirty": "30",
@@ -43,36 +44,35 @@ _BEFORE_A_UNIT = (
 )
 
 
-def _words_of_sizes() -> Iterator[tuple[str, str]]:
+def _sizes_in_words() -> Iterator[Rule]:
     """`three eighths`, `half inch`, `inch and a quarter`, as fractions with their unit."""
-    yield r"\b(?:an? |one )?inch and an? (half|quarter)\b", r"one and a $1 inch"
-    yield r"\b(?:an? |one )?inch and three quarters\b", "1-3/4in "
-    for count, digit in _COUNTS.items():
-        for words, parts in (("an? half", "1/2"), ("an? quarter", "1/4"), ("three quarters?", "3/4")):
-            yield rf"\b(?:{count}|{digit}) and {words}{_OF_AN_INCH}\b", f"{digit}-{parts}in "
-    for count, digit in _COUNTS.items():
-        for name, parts in _PARTS_OF_AN_INCH.items():
-            if name.startswith("hal"):
-                continue
-            yield rf"\b(?:{count}|{digit})[ -](?:{name})\b{_OF_AN_INCH}", f"{digit}/{parts}in "
+    yield r"\b(?:an? |one )?inch and an? (half|quarter)\b", "one and a $1 inch", False
+    yield r"\b(?:an? |one )?inch and three quarters\b", "1-3/4in ", False
+    for words, parts in (("an? half", "1/2"), ("an? quarter", "1/4"), ("three quarters?", "3/4")):
+        yield rf"\b({_COUNT}) and {words}{_OF_AN_INCH}\b", f"$1-{parts}in ", True
+    for name, parts in _PARTS_OF_AN_INCH.items():
+        yield rf"\b({_COUNT})[ -](?:{name})\b{_OF_AN_INCH}", f"$1/{parts}in ", True
     yield (
         r"\b(?:one |an? )?half[ -](?:an )?(?:inch\b|in\b\.?)|\bhalf(?= (?:chain|shackle|g\d|cable|wire|eye|rope))",
         "1/2in ",
+        False,
     )
-    yield r"\b(?:one |an? )?quarter[ -](?:inch\b|in\b\.?)", "1/4in "
+    yield r"\b(?:one |an? )?quarter[ -](?:inch\b|in\b\.?)", "1/4in ", False
 
 
-def rules() -> tuple[tuple[str, str], ...]:
-    """The rules in order, for a text in small letters."""
-    found = [
+def rules() -> tuple[Rule, ...]:
+    """The rules in order, for a text in small letters: pattern, what takes its place, whether its first group is a count
+    that may be in words.
+    """
+    found: list[tuple[str, str] | Rule] = [
         (r"[“”„″]|''", '"'), (r"[’‘`´]", "'"), (r"[⁄∕]", "/"), (r"[–—‑−]", "-"), (r"\u00a0", " "),
         (r"½", " 1/2"), (r"¼", " 1/4"), (r"¾", " 3/4"), (r"⅛", " 1/8"), (r"⅜", " 3/8"), (r"⅝", " 5/8"), (r"⅞", " 7/8"),
         (r"(\d),(\d{3})\b", "$1$2"),
         (r"(\d) ?/ ?(\d)", "$1/$2"),
         (r"(\d/\d+) ?(?:ths?|rds|nds)\b", "$1"),
-        *_words_of_sizes(),
+        *_sizes_in_words(),
         *((rf"\b(?:grade|gr|g) ?-?{name}\b", f"g{number}") for name, number in _GRADE_NAMES.items()),
-        *((rf"\b{count}\b{_BEFORE_A_UNIT}", digit) for count, digit in _COUNTS.items() if count != "one"),
+        (rf"\b({'|'.join(one for one in COUNTS if one != 'one')})\b{_BEFORE_A_UNIT}", "$1", True),
         (r"\bone(?= ?-?(?:inch|mm|ton|tonne|leg))", "1"),
         (r"\b(?:grade|grad|gade|gr|gd|g)\.?[ -]*(\d{1,4}|[abtsmlpv])\b(?![/.'])", "g$1 "),
         (r"\b(\d{2,3})[ -]?(?:grade|gr)\b", "g$1 "),
@@ -98,13 +98,14 @@ def rules() -> tuple[tuple[str, str], ...]:
         (r"(\d) ?-?(?:psi|bar)\b", "$1psi "),
         (r"\bat (30|45|60|90)\b(?! ?(?:in|mm|lb|kg|t|/))", "$1deg "),
         (r"\b(?:[a-z]|\d{1,4}) (?:is |are )?(?:on|stamped|marked|embossed|in) (?=(?:a |the |my |each |every )?(?:chain|link|side)s?\b)", "mark "),
+        (r"\b(?:[a-z]|[a-z]?\d{1,4}) (?=means?\b)|\bwith (?:an? )?(?:[a-z]|\d{1,4}) on (?:it|them)\b", "mark "),
         (r"(\d) ?-?(?:kn|kilonewtons?|n|ft|feet|foot|m|%|percent|hrc|k)(?![\w/])", "$1other "),
         (r"['’]s\b", " "),
         (r"(?<=[a-z])[-/](?=[a-z])", " "),
         (r"""[?!,;:()"'+=&*\[\]{}<>|~_]""", " "),
         (r"\.(?= |$)", " "),
     ]  # fmt: skip
-    return tuple(found)
+    return tuple((*one, False) if len(one) == 2 else one for one in found)
 
 
 KINDS = (
@@ -200,6 +201,7 @@ def concepts(words: Words) -> list[dict[str, Any]]:
 
 
 __all__ = [
+    "COUNTS",
     "KINDS",
     "Words",
     "concepts",

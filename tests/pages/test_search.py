@@ -1,7 +1,8 @@
 """What the search answers, asked as a shop asks it, by the very scripts of the built site.
 
-`search_questions.csv` was written beside the words of the search and is held to be answered; `search_questions_fresh.csv`
-was written before its answers were seen, and answered 50 of 61 first, 52 within three, none with another part's number.
+`search_questions.csv` was written beside the words of the search. The two others were each written before an answer to them
+was seen: of `_fresh` 50 of 61 were answered first and 52 within three, of `_later`, after mending by kind, 48 of 60 and 54;
+none with another part's number. All are held since.
 A page is named as in docs/words/en/search/answers.toml; a number by its card: what it is of, and what it begins with.
 """
 
@@ -20,7 +21,7 @@ import pytest
 from build_scripts.search import make, reading, texts
 
 HERE = Path(__file__).parent
-SETS = ("search_questions.csv", "search_questions_fresh.csv")
+SETS = ("search_questions.csv", "search_questions_fresh.csv", "search_questions_later.csv")
 SHOWN = 3
 FIRST_SHARE = 0.95
 
@@ -128,8 +129,8 @@ def test_every_question_is_answered_within_three(site: Path, known: dict[str, te
 
 
 def test_nearly_every_question_is_answered_first(site: Path, known: dict[str, texts.Page]) -> None:
-    places = [place(question, answer, known) for question, answer in answered(site, SETS[0])]
-    assert len(places) >= 150
+    places = [place(question, answer, known) for name in SETS for question, answer in answered(site, name)]
+    assert len(places) >= 300
     assert sum(one == 0 for one in places) >= FIRST_SHARE * len(places)
 
 
@@ -196,7 +197,9 @@ def test_a_size_is_read_as_a_shop_writes_it(site: Path, typed: str, sizes: list[
 
 
 def test_a_slip_is_read_and_said(site: Path) -> None:
-    (answer,) = ask(site, ["shakle 5/8"])
+    """But no plain English word is read as a part: a chair is no chain."""
+    answer, chair, book = ask(site, ["shakle 5/8", "chairs 3/8 g70", "book 5/8"])
+    assert not [one for one in chair["results"] + book["results"] if one["type"] == "card"]
     assert "shackle (typed “shakle”)" in answer["line"]
     assert answer["results"][0]["title"].startswith("Shackle, grade A, 5/8 in")
 

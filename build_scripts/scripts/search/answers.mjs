@@ -6,7 +6,7 @@ import MiniSearch from "minisearch";
 import { OPTIONS } from "./index-pages.mjs";
 import { makeReader } from "./reading.mjs";
 
-/** @import { SearchData, Card, Reading, Result, Word, Answer } from "./types.mjs" */
+/** @import { SearchData, Card, Line, Reading, Result, Word, Answer } from "./types.mjs" */
 /** @typedef {(key: string, facts?: Record<string, string | number>) => string} Say */
 
 const FIRST = 3;
@@ -18,8 +18,8 @@ const UNMET_HARMLESS = 0.1;
 const ANY_PART = 0.97;
 const BOOST = { title: 4, lead: 2, heads: 2, text: 1 };
 const SAME = 1e-6;
-/** @type {{ids: string[], weight: number, any: boolean}} */
-const ANYTHING = { ids: [], weight: 1.5, any: true };
+const SURE = 0.85;
+const TELLING = 1;
 
 /** A size in inches as a shop writes it. @param {number} inches */
 export function fraction(inches) {
@@ -34,35 +34,47 @@ export function fraction(inches) {
   return String(inches);
 }
 
-/** @param {SearchData} data @param {Say} say */
-export function makeSearch(data, say) {
-  const texts = MiniSearch.loadJS(data.index, OPTIONS);
+/**
+ * @param {SearchData} data
+ * @param {() => any} index reads the index of the pages, which is done when it is first asked
+ * @param {Say} say
+ */
+export function makeSearch(data, index, say) {
+  /** @type {MiniSearch | null} */
+  let loaded = null;
+  const texts = () => (loaded ??= MiniSearch.loadJS(index(), OPTIONS));
   /** @type {Map<string, boolean>} */
   const stands = new Map();
-  const { read, tokens, conceptOf, namesOf } = makeReader(data, (one) => {
+  const lexicon = data.lexicon ?? { phrases: [], gradeWords: [], plain: [], known: [] };
+  const { read, conceptOf, namesOf } = makeReader(data, lexicon, (one) => {
     let found = stands.get(one);
     if (found === undefined) {
-      found = texts.search(`t${one}`, { combineWith: "OR" }).length > 0;
+      found = texts().search(`t${one}`, { combineWith: "OR" }).length > 0;
       stands.set(one, found);
     }
     return found;
   });
-  /** @type {Card[]} */
-  const cards = data.cards.map((row) => /** @type {any} */ (Object.fromEntries(data.cardFields.map((name, i) => [name, row[i]]))));
+  const partAt = data.cardFields.indexOf("part");
+  /** @type {Map<string, Card[]>} */
+  const made = new Map();
+
+  /** The ratings of a part. @param {string} part */
+  function cardsOf(part) {
+    let found = made.get(part);
+    if (!found) {
+      found = data.cards.filter((row) => row[partAt] === part)
+        .map((row) => /** @type {any} */ (Object.fromEntries(data.cardFields.map((name, i) => [name, row[i]]))));
+      made.set(part, found);
+    }
+    return found;
+  }
+
   const idOf = new Map(data.concepts.map((concept, place) => [`${concept.kind}:${concept.say}`, `c${place}`]));
   const idsOf = (/** @type {string[]} */ names) => new Set(names.flatMap((name) =>
     ["term", "harmless", "thing"].map((kind) => idOf.get(`${kind}:${name}`) ?? "").filter(Boolean)));
   const allowed = idsOf(data.allowed.terms);
   const lifting = idsOf(data.allowed.lift);
   const hauling = idsOf(data.allowed.haul);
-
-  /** What each asked line is made of. @type {{words: {ids: string[], weight: number, any: boolean}[], page: number, said: string}[]} */
-  const asked = data.asked.map(([line, page, said]) => ({
-    page, said,
-    words: line.split(/(\{part\})/).filter((piece) => piece.trim()).flatMap((piece) => (piece === "{part}"
-      ? [ANYTHING]
-      : read(`${piece.trim()} `).words.map((one) => ({ ids: one.ids, weight: one.weight, any: false })))),
-  }));
 
   // ---- numbers
 
@@ -130,7 +142,7 @@ export function makeSearch(data, say) {
       card.rank,
       -card.steepest,
     ];
-    return cards.filter((card) => card.part === part && ofSize(reading, card) && asHeld(reading, card)
+    return cardsOf(part).filter((card) => ofSize(reading, card) && asHeld(reading, card)
       && (!grades.length || !card.grade || grades.includes(card.grade)))
       .map((card) => ({ card, order: order(card) }))
       .sort((a, b) => a.order.map((one, i) => one - (b.order[i] ?? 0)).find((off) => off) ?? 0)
@@ -182,6 +194,7 @@ export function makeSearch(data, say) {
     const sized = sizes || (reading.shortTons !== null && part === "shackle");
     if (many && sizes) return { results: [], note: say("two-parts") };
     if (reading.open.length && part && !sizes && !reading.unknown.length) return { results: [], note: say("open-number", { number: reading.open[0] ?? "" }) };
+    if (reading.unknown.length && !part && !many && sizes && !reading.grades.length && reading.words.every((one) => one.kinds.has("harmless"))) return { ...partsOf(reading), note: "" };
     if (!plainQuestion(reading)) return { results: [], note: "" };
     if (!part) return sized && reading.words.every((one) => one.kinds.has("harmless") || one.ids.some((id) => allowed.has(id) || id.startsWith("grade:"))) ? partsOf(reading) : { results: [], note: "" };
     const grades = gradesOf(reading, part);
@@ -194,7 +207,7 @@ export function makeSearch(data, say) {
     if (!sized || sizes > 1) return { results: [], note: sizes > 1 ? say("two-parts") : "" };
     let found = rated(reading, part, grades);
     if (lift && !haul) found = found.filter((card) => card.use !== "tie_down");
-    if (haul && !lift) found = found.filter((card) => card.use === "tie_down" || cards.every((one) => one.part !== part || one.use !== "tie_down"));
+    if (haul && !lift) found = found.filter((card) => card.use === "tie_down" || cardsOf(part).every((one) => one.use !== "tie_down"));
     if (found.length) return { results: found.map(cardResult), note: "" };
     return { results: [], note: noSuch(reading, part, grades) };
   }
@@ -202,15 +215,15 @@ export function makeSearch(data, say) {
   /** @param {Reading} reading @param {string} part @param {string[]} grades */
   function noSuch(reading, part, grades) {
     const what = [smaller(nameOf(part)), ...read2words(reading).slice(1)].join(", ");
-    const inches = [...new Set(cards.filter((card) => card.part === part && card.inch && (!grades.length || grades.includes(card.grade))).map((card) => card.inch))];
-    if (!inches.length || reading.millimetres.length || reading.threads.length) return say("no-rating", { what });
+    const inches = [...new Set(cardsOf(part).filter((card) => card.inch && (!grades.length || grades.includes(card.grade))).map((card) => card.inch))];
+    if (!inches.length || reading.inches.some((size) => inches.some((one) => Math.abs(one - size) < 0.0006)) || reading.millimetres.length || reading.threads.length) return say("no-rating", { what });
     return say("no-rating-sizes", { what, sizes: say("inches", { size: inches.sort((a, b) => a - b).map(fraction).join(", ") }) });
   }
 
   /** The parts that have a size, where no part was named. @param {Reading} reading @returns {{results: Result[], note: string}} */
   function partsOf(reading) {
     const size = sizeWords(reading)[0] ?? "";
-    const parts = [...new Set(cards.filter((card) => ofSize(reading, card)).map((card) => card.part))];
+    const parts = [...new Set(data.cards.map((row) => /** @type {string} */ (row[partAt])))].filter((part) => cardsOf(part).some((card) => ofSize(reading, card)));
     const graded = reading.grades.length ? parts.filter((part) => part === "chain" || part === "shackle") : parts;
     const kept = reading.grades.length ? graded.filter((part) => rated(reading, part, gradesOf(reading, part) ?? ["-"]).length) : graded;
     return {
@@ -224,8 +237,8 @@ export function makeSearch(data, say) {
 
   // ---- pages
 
-  /** How well an asked line fits, from 0 to 1. @param {Word[]} words @param {typeof asked[number]} line */
-  function fit(words, line) {
+  /** How well an asked line fits, from 0 to 1. @param {Word[]} words @param {Line} line */
+  function fit(words, [, , line]) {
     let total = 0;
     let met = 0;
     let wild = 0;
@@ -233,11 +246,11 @@ export function makeSearch(data, say) {
     /** @type {Set<number>} */
     const used = new Set();
     for (const one of words) {
-      let place = line.words.findIndex((other, i) => !used.has(i) && other.ids.some((id) => one.ids.includes(id)));
+      let place = line.findIndex(([ids], i) => !used.has(i) && ids.split(" ").some((id) => one.ids.includes(id)));
       let share = one.begun ? 0.8 : 1;
       if (place >= 0) named += 1;
       if (place < 0 && (one.kinds.has("part") || one.kinds.has("thing") || one.kinds.has("absent"))) {
-        place = line.words.findIndex((other, i) => !used.has(i) && other.any);
+        place = line.findIndex(([ids], i) => !used.has(i) && !ids);
         share = ANY_PART;
         if (place >= 0) wild += 1;
       }
@@ -248,11 +261,11 @@ export function makeSearch(data, say) {
       met += one.weight * share;
     }
     if (wild && !named) return 0; // "weld any part" does not answer for a part alone
-    const unsaid = line.words.reduce((sum, other, i) => sum + (used.has(i) ? 0 : other.weight), 0);
+    const unsaid = line.reduce((sum, [, weight], i) => sum + (used.has(i) ? 0 : weight), 0);
     return total ? met / (total + UNSAID * unsaid) : 0;
   }
 
-  /** @param {Reading} reading @returns {{page: number, score: number, said: string}[]} */
+  /** @param {Reading} reading @returns {{page: number, score: number, said: string, best: number}[]} */
   function pagesFor(reading) {
     const words = reading.words.filter((one) => one.weight > 0);
     if (!words.length) return [];
@@ -263,15 +276,17 @@ export function makeSearch(data, say) {
       found.set(page, old);
       return old;
     };
-    for (const line of asked) {
+    const near = new Set(words.flatMap((one) => one.ids).flatMap((id) => data.linesOf?.[id] ?? []));
+    for (const place of [...near].sort((a, b) => a - b)) {
+      const line = /** @type {Line} */ (data.lines?.[place]);
       const score = fit(words, line);
       if (score < 0.3) continue;
-      const here = at(line.page);
-      if (score > here.best + SAME) Object.assign(here, { best: score, said: score > 0.85 ? line.said : "" });
+      const here = at(line[0]);
+      if (score > here.best + SAME) Object.assign(here, { best: score, said: score > 0.85 ? line[1] : "" });
     }
     const total = words.reduce((sum, one) => sum + one.weight, 0);
     const terms = words.flatMap((one) => one.ids.filter((id) => !id.startsWith("grade:g")).map((id) => ({ id, one })));
-    const hits = texts.search(terms.map(({ id }) => id).join(" "), { boost: BOOST, combineWith: "OR" });
+    const hits = texts().search(terms.map(({ id }) => id).join(" "), { boost: BOOST, combineWith: "OR" });
     const top = hits[0]?.score ?? 1;
     for (const hit of hits) {
       const met = new Set(terms.filter(({ id }) => hit.queryTerms.includes(id)).map(({ one }) => one));
@@ -279,17 +294,18 @@ export function makeSearch(data, say) {
       at(Number(hit.id)).score += TEXT_SHARE * share * share * Math.sqrt(hit.score / top);
     }
     for (const one of found.values()) one.score += one.best * one.best;
-    return [...found.values()].sort((a, b) => b.score - a.score).filter((one) => one.score >= LEAST_SCORE);
+    const sorted = [...found.values()].sort((a, b) => b.score - a.score);
+    const good = sorted.filter((one) => one.score >= LEAST_SCORE);
+    return good.length ? good : sorted.slice(0, FIRST);
   }
 
   /** The part of a page that has more of the words than its title. @param {Reading} reading @param {number} page */
   function sectionOf(reading, page) {
-    const title = new Set(tokens(data.pages[page]?.[0] ?? ""));
+    const title = new Set(data.titles?.[page]);
     const wanted = reading.words.flatMap((one) => one.ids).filter((id) => !title.has(id));
     let best = { count: 0, heading: "", anchor: "" };
-    for (const [heading, anchor] of wanted.length ? data.sections?.[page] ?? [] : []) {
-      const here = new Set(tokens(heading));
-      const count = wanted.filter((id) => here.has(id)).length;
+    for (const [heading, anchor, here] of wanted.length ? data.sections?.[page] ?? [] : []) {
+      const count = wanted.filter((id) => here.includes(id)).length;
       if (count > best.count) best = { count, heading, anchor };
     }
     return best;
@@ -328,7 +344,7 @@ export function makeSearch(data, say) {
     };
     const parts = reading.words.filter((one) => !one.begun && (one.kinds.has("part") || one.kinds.has("thing") || one.kinds.has("absent"))).map(named);
     const rest = reading.words.filter((one) => !one.begun && one.weight > 0.35 && one.kinds.size && !one.kinds.has("part") && !one.kinds.has("thing") && !one.kinds.has("absent")
-      && !(one.kinds.has("harmless") && one.ids.some((id) => allowed.has(id)))).map(named);
+      && !one.ids.some((id) => allowed.has(id) && (one.kinds.has("harmless") || reading.legs || reading.angle !== null))).map(named);
     const loose = reading.words.filter((one) => one.readAs && !one.kinds.size).map(named);
     const grades = reading.grades.map((one) => {
       const meant = data.grades[one]?.[part === "shackle" ? "shackle" : "chain"] ?? namesOf(one);
@@ -352,7 +368,9 @@ export function makeSearch(data, say) {
     const lines = [];
     const said = read2words(reading);
     if (said.length) lines.push(say("read-as", { words: said.join(", ") }));
-    if (reading.unknown.length) lines.push(say("unknown", { words: reading.unknown.join("”, “") }));
+    // Where a number was asked for it is said why there is none.
+    const number = partOf(reading).part || reading.inches.length + reading.millimetres.length + reading.threads.length;
+    if (reading.unknown.length) lines.push(say(number ? "unknown" : "left-out", { words: reading.unknown.join("”, “") }));
     if (note) lines.push(note);
     const pages = pagesFor(reading).slice(0, MOST_PAGES);
     /** @type {Result[]} */
@@ -361,7 +379,8 @@ export function makeSearch(data, say) {
     const lacking = data.absent.filter(([name]) => absent.includes(name));
     /** @param {{page: number, said: string}} one */
     const addPage = (one) => found.push(pageResult(reading, one.page, one.said));
-    const sure = pages[0] && pages[0].score > 1.2 && reading.words.length > 1 ? pages.shift() : undefined;
+    const telling = reading.words.filter((one) => !one.begun && one.weight >= TELLING).length;
+    const sure = pages[0] && pages[0].best >= SURE && telling > 1 ? pages.shift() : undefined;
     if (rates.length) {
       const many = rates.length > 2 && !reading.grades.length ? 2 : 1;
       found.push(...rates.slice(0, rates[0]?.type === "part" ? rates.length : many));
@@ -379,5 +398,8 @@ export function makeSearch(data, say) {
     return { line: lines.join(" "), results: unique, first: FIRST };
   }
 
-  return { ask, read, say };
+  /** Reads the index before it is asked. */
+  const warm = () => void texts();
+
+  return { ask, read, say, warm };
 }

@@ -2,11 +2,12 @@
 // The index of the pages: made at build with the words as the reader of the search knows them, loaded as it is in the page.
 import MiniSearch from "minisearch";
 
-import { makeReader } from "./reading.mjs";
+import { lexiconOf, makeReader } from "./reading.mjs";
 
-/** @import { SearchData } from "./types.mjs" */
+/** @import { SearchData, Line } from "./types.mjs" */
 
 const MOST_OF_ONE_WORD = 3;
+const ANY_PART_WEIGHT = 1.5;
 
 export const OPTIONS = {
   fields: ["title", "lead", "heads", "text"],
@@ -28,7 +29,8 @@ function thinned(tokens) {
 
 /** The data with the index of its texts in place of the texts. @param {SearchData} data @returns {SearchData} */
 export function indexed(data) {
-  const { tokens } = makeReader(data, () => false);
+  const lexicon = lexiconOf(data);
+  const { tokens } = makeReader(data, lexicon, () => false);
   const made = new MiniSearch(OPTIONS);
   (data.texts ?? []).forEach((sections, id) => {
     const [title, , , description] = data.pages[id] ?? ["", "", "", ""];
@@ -40,8 +42,25 @@ export function indexed(data) {
       text: thinned(sections.flatMap(([, , text]) => tokens(text))),
     });
   });
+  const { read } = makeReader(data, lexicon, (one) => made.search(`t${one}`).length > 0);
+  const lines = data.asked.map(([line, page, said]) => {
+    const words = line.split(/(\{part\})/).filter((piece) => piece.trim()).flatMap((piece) => {
+      if (piece === "{part}") return [/** @type {[string, number]} */ (["", ANY_PART_WEIGHT])];
+      return read(`${piece.trim()} `).words.map((one) => /** @type {[string, number]} */ ([one.ids.join(" "), one.weight]));
+    });
+    return /** @type {Line} */ ([page, said, words]);
+  });
+  /** @type {Record<string, number[]>} */
+  const linesOf = {};
+  lines.forEach((line, place) => {
+    for (const id of new Set(line[2].flatMap(([ids]) => ids.split(" ").filter(Boolean)))) (linesOf[id] ??= []).push(place);
+  });
   const sections = (data.texts ?? []).map((parts) => parts.slice(1).filter(([heading, anchor]) => heading && anchor)
-    .map(([heading, anchor]) => /** @type {[string, string]} */ ([heading, anchor])));
-  const { texts: _, ...rest } = data;
-  return { ...rest, sections, index: made.toJSON() };
+    .map(([heading, anchor]) => /** @type {[string, string, string[]]} */ ([heading, anchor, [...new Set(tokens(heading))]])));
+  const titles = data.pages.map(([title]) => [...new Set(tokens(title))]);
+  const { texts: _, concepts, ...rest } = data;
+  return {
+    ...rest, concepts: concepts.map((one) => ({ ...one, words: [] })), asked: [], plain: [],
+    lexicon, lines, linesOf, sections, titles, index: made.toJSON(),
+  };
 }

@@ -3,17 +3,30 @@
 // the longest that fits. A word that is one slip away from a known one is read as that, and the answer says so.
 import { stem } from "porter2";
 
-/** @import { SearchData, Reading, Word, Concept } from "./types.mjs" */
+/** @import { SearchData, Lexicon, Reading, Word, Concept } from "./types.mjs" */
 
 const LONGEST_PHRASE = 6;
 const LEAST_CORRECTED = 4;
+const LONG = 8;
+/** Angles that tables print: beside a number of legs a bare one of these is an angle. */
+const ANGLES = [30, 45, 60, 90];
 const WEIGHTS = { part: 1.5, thing: 1.5, absent: 1.5, term: 1.6, harmless: 0.35 };
 const TEXT_WEIGHT = 1;
 const GRADE_WEIGHT = 0.8;
 const LIGHT_WEIGHT = 0.6;
 
+/** @type {Map<string, string>} */
+const stems = new Map();
+
 /** @param {string} word */
-export const stemmed = (word) => (/^[a-z]{3,}$/.test(word) ? stem(word) : word);
+export function stemmed(word) {
+  let found = stems.get(word);
+  if (found === undefined) {
+    found = /^[a-z]{3,}$/.test(word) ? stem(word) : word;
+    stems.set(word, found);
+  }
+  return found;
+}
 
 /** The plain words of a running text. @param {string} text */
 export function wordsOf(text) {
@@ -44,34 +57,34 @@ export function slips(a, b, most) {
   return last[b.length] ?? most + 1;
 }
 
-/** @typedef {ReturnType<typeof makeReader>} Reader */
+/** Which letters a word has, as bits: two words with too many letters apart need no closer look. @param {string} word */
+export function lettersOf(word) {
+  let bits = 0;
+  for (const letter of word) bits |= 1 << (letter.charCodeAt(0) - 97);
+  return bits;
+}
+
+/** @param {number} bits */
+function count(bits) {
+  let left = bits;
+  let found = 0;
+  for (; left; left &= left - 1) found += 1;
+  return found;
+}
 
 /**
+ * What the reader looks words up in, made once at build: phrases by the stems of their words, and the whole words that a
+ * slip may be taken for.
  * @param {SearchData} data
- * @param {(stemOfWord: string) => boolean} inTexts whether a word stands in the pages
+ * @returns {Lexicon}
  */
-export function makeReader(data, inTexts) {
-  const rules = data.rules.map(([pattern, put]) => /** @type {[RegExp, string]} */ ([new RegExp(pattern, "gu"), put]));
-  const kinds = data.kinds.map(([kind, pattern, unit]) => ({ kind, unit, pattern: new RegExp(pattern, "u") }));
-  const plain = new Set(data.plain.map(stemmed));
-  const own = new Set(data.own);
-  const termOf = (/** @type {string} */ name) => `c${data.concepts.findIndex((one) => (one.kind === "term" || one.kind === "absent") && one.say === name)}`;
-  const light = new Set(data.allowed.light.map(termOf));
-  const together = Object.entries(data.together).map(([name, lists]) => ({ id: termOf(name), lists: lists.map((list) => new Set(list)) }));
-  /** Concepts by the stems of their words. @type {Map<string, string[]>} */
+export function lexiconOf(data) {
+  /** @type {Map<string, string[]>} */
   const phrases = new Map();
-  /** @type {Map<string, string>} */
-  const gradeWords = new Map();
-  /** Whole words that a slip may be taken for. @type {Set<string>} */
+  /** @type {[string, string][]} */
+  const gradeWords = [];
+  /** @type {Set<string>} */
   const known = new Set();
-
-  /** @param {string} text */
-  function normal(text) {
-    let low = ` ${text.toLowerCase()} `;
-    for (const [pattern, put] of rules) low = low.replace(pattern, put);
-    return low.split(/\s+/).filter(Boolean);
-  }
-
   data.concepts.forEach((concept, place) => {
     for (const typed of concept.words) {
       const words = wordsOf(typed);
@@ -80,15 +93,49 @@ export function makeReader(data, inTexts) {
       if (joined.length > (words[0] ?? "").length + 1) keys.push(joined);
       for (const key of keys) phrases.set(key, [...new Set([...(phrases.get(key) ?? []), `c${place}`])]);
       for (const word of words) if (/^[a-z]{4,}$/.test(word)) known.add(word);
-      if (words.length === 2 && words.join("").length > 5) known.add(words.join(""));
+      if (words.length === 2 && /^[a-z]{6,}$/.test(words.join(""))) known.add(words.join(""));
     }
   });
   for (const spelled of Object.keys(data.grades)) {
-    if (!/^g(\d+|[a-z])$/.test(spelled)) gradeWords.set(wordsOf(spelled).map(stemmed).join(" "), spelled);
+    if (!/^g(\d+|[a-z])$/.test(spelled)) gradeWords.push([wordsOf(spelled).map(stemmed).join(" "), spelled]);
     for (const word of wordsOf(spelled)) if (/^[a-z]{5,}$/.test(word)) known.add(word);
   }
   for (const [line] of data.asked) for (const word of wordsOf(line)) if (/^[a-z]{4,}$/.test(word)) known.add(word);
-  const spellings = [...known];
+  return {
+    phrases: [...phrases], gradeWords, plain: [...new Set(data.plain.map(stemmed))],
+    known: [...known].map((word) => [word, lettersOf(word), (phrases.get(stemmed(word)) ?? []).join(" ")]),
+  };
+}
+
+/** @typedef {ReturnType<typeof makeReader>} Reader */
+
+/**
+ * @param {SearchData} data
+ * @param {Lexicon} lexicon
+ * @param {(stemOfWord: string) => boolean} inTexts whether a word stands in the pages
+ */
+export function makeReader(data, lexicon, inTexts) {
+  const rules = data.rules.map(([pattern, put, counted]) => ({ pattern: new RegExp(pattern, "gu"), put, counted }));
+  const kinds = data.kinds.map(([kind, pattern, unit]) => ({ kind, unit, pattern: new RegExp(pattern, "u") }));
+  const plain = new Set(lexicon.plain);
+  const own = new Set(data.own);
+  const termOf = (/** @type {string} */ name) => `c${data.concepts.findIndex((one) => (one.kind === "term" || one.kind === "absent") && one.say === name)}`;
+  const light = new Set(data.allowed.light.map(termOf));
+  const together = Object.entries(data.together).map(([name, lists]) => ({ id: termOf(name), lists: lists.map((list) => new Set(list)) }));
+  const phrases = new Map(lexicon.phrases);
+  const gradeWords = new Map(lexicon.gradeWords);
+
+  /** @param {string} text */
+  function normal(text) {
+    let low = ` ${text.toLowerCase()} `;
+    for (const { pattern, put, counted } of rules) {
+      // A count in words is written in figures where the rule says that one stands there.
+      if (counted) low = low.replace(pattern, (_, first, second = "") => put.replace("$1", data.counts[first] ?? first).replace("$2", second));
+      else low = low.replace(pattern, put);
+    }
+    return low.split(/\s+/).filter(Boolean);
+  }
+
   const conceptOf = (/** @type {string} */ id) => /** @type {Concept} */ (data.concepts[Number(id.slice(1))]);
 
   /** @param {string[]} typed @param {string[]} ids @param {boolean} begun @returns {Word} */
@@ -115,10 +162,12 @@ export function makeReader(data, inTexts) {
    * @param {string} typed */
   function corrected(typed) {
     if (typed.length < LEAST_CORRECTED || own.has(typed) || !/^[a-z]+$/.test(typed)) return "";
-    const most = typed.length < 6 ? 1 : 2;
+    const most = typed.length < LONG ? 1 : 2;
     let best = most + 1;
     /** @type {string[]} */ let near = [];
-    for (const one of spellings) {
+    const letters = lettersOf(typed);
+    for (const [one, bits, named] of lexicon.known) {
+      if (!named || Math.abs(one.length - typed.length) > most || count(bits ^ letters) > 2 * most) continue;
       if (one.length < 5 && typed.length < 5) {
         // Of four letters only two changed about are a slip: hook and book are two words.
         if (one.length !== typed.length || [...one].sort().join("") !== [...typed].sort().join("")) continue;
@@ -141,7 +190,7 @@ export function makeReader(data, inTexts) {
   function completed(typed) {
     if (typed.length < 2 || !/^[a-z]+$/.test(typed)) return [];
     const ids = new Set();
-    for (const one of spellings) if (one.startsWith(typed)) for (const id of phrases.get(stemmed(one)) ?? []) ids.add(id);
+    for (const [one, , named] of lexicon.known) if (named && one.startsWith(typed)) for (const id of named.split(" ")) ids.add(id);
     return [...ids];
   }
 
@@ -156,13 +205,17 @@ export function makeReader(data, inTexts) {
     };
     /** @type {Map<number, string>} */
     const slipped = new Map();
+    const first = typed.map(stemmed);
     typed.forEach((one, place) => {
       const last = place === typed.length - 1 && stillTyping;
-      if (!data.misspelt[one] && (/\d/.test(one) || plain.has(stemmed(one)) || phraseAt(typed, typed.map(stemmed), place) || inPhrase(typed, place))) return;
+      if (!data.misspelt[one] && (/\d/.test(one) || plain.has(first[place] ?? "") || phraseAt(typed, first, place) || inPhrase(typed, first, place))) return;
       if (!data.misspelt[one] && (inTexts(stemmed(one)) || (last && completed(one).length))) return;
       const meant = data.misspelt[one] ?? corrected(one);
       if (meant) slipped.set(place, one);
-      if (meant) typed[place] = meant;
+      if (meant) {
+        typed[place] = meant;
+        first[place] = stemmed(meant);
+      }
     });
     const stems = typed.map(stemmed);
     for (let place = 0; place < typed.length; ) {
@@ -225,9 +278,8 @@ export function makeReader(data, inTexts) {
     return [...kept.values()];
   }
 
-  /** Whether a word is the second or a later one of a phrase. @param {string[]} typed @param {number} place */
-  function inPhrase(typed, place) {
-    const stems = typed.map(stemmed);
+  /** Whether a word is the second or a later one of a phrase. @param {string[]} typed @param {string[]} stems @param {number} place */
+  function inPhrase(typed, stems, place) {
     for (let from = Math.max(0, place - LONGEST_PHRASE + 1); from < place; from++) {
       const phrase = phraseAt(typed, stems, from);
       if (phrase && from + phrase.length > place) return true;
@@ -268,7 +320,8 @@ export function makeReader(data, inTexts) {
       } else if (inTexts(here)) {
         found.words.push({ ...word([here], [`t${here}`]), weight: TEXT_WEIGHT });
         found.open.push(here);
-      } else if (data.grades[`g${here}`] && value >= 30) takeGrade(found, `g${here}`, [here]);
+      } else if (found.legs && ANGLES.includes(value)) found.angle = value;
+      else if (data.grades[`g${here}`] && value >= 30) takeGrade(found, `g${here}`, [here]);
       else found.open.push(here);
       return true;
     }

@@ -4,8 +4,9 @@ import { makeSearch } from "./answers.mjs";
 
 const given = /** @type {any} */ (globalThis);
 given.linkwrightMakeSearch = () => {
+  const [known, index] = /** @type {[string, string]} */ (given.linkwrightSearchData);
+  given.linkwrightSearchData = null;
   /** @type {import("./types.mjs").SearchData} */
-  const data = JSON.parse(given.linkwrightSearchData);
-  given.linkwrightSearchData = "";
-  return makeSearch(data, (key, facts = {}) => given.linkwrightFilled(data.words[key] ?? key, facts));
+  const data = JSON.parse(known);
+  return makeSearch(data, () => JSON.parse(index), (key, facts = {}) => given.linkwrightFilled(data.words[key] ?? key, facts));
 };

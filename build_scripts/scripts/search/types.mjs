@@ -11,13 +11,17 @@
  * @typedef {[line: string, page: number, said: string]} Asked
  * @typedef {[name: string, said: string, page: number]} Absent
  * @typedef {{
- *   rules: [string, string][], kinds: [string, string, string][], grades: Record<string, {chain: string[], shackle: string[]}>,
+ *   rules: [pattern: string, put: string, counted: boolean][], counts: Record<string, string>, kinds: [string, string, string][], grades: Record<string, {chain: string[], shackle: string[]}>,
  *   gradeNames: Record<string, string>, lifts: Record<string, boolean>, concepts: Concept[], plain: string[], own: string[], misspelt: Record<string, string>,
  *   cardFields: string[], cards: any[][], pages: PageLine[], asked: Asked[], absent: Absent[],
  *   allowed: {terms: string[], lift: string[], haul: string[], light: string[]}, together: Record<string, string[][]>, words: Record<string, any>,
  *   texts?: [heading: string, anchor: string, text: string][][],
- *   index?: any, sections?: [heading: string, anchor: string][][],
+ *   index?: any, lexicon?: Lexicon, sections?: [heading: string, anchor: string, tokens: string[]][][], titles?: string[][],
+ *   lines?: Line[], linesOf?: Record<string, number[]>,
  * }} SearchData
+ * @typedef {[page: number, said: string, words: [ids: string, weight: number][]]} Line
+ * @typedef {{phrases: [key: string, ids: string[]][], gradeWords: [key: string, spelled: string][], plain: string[],
+ *   known: [word: string, letters: number, ids: string][]}} Lexicon
  * @typedef {{typed: string, ids: string[], stems: string[], kinds: Set<ConceptKind>, weight: number, readAs: string, begun: boolean}} Word
  * @typedef {{
  *   words: Word[], inches: number[], millimetres: number[], threads: string[], grades: string[], legs: string, angle: number | null,

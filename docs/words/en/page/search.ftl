@@ -16,6 +16,7 @@ three-or-four-legs = 3 or 4 legs
 angle = { $degrees }°
 tons = { $tons } short tons
 unknown = “{ $words }” is not a word in this book, so no number is shown.
+left-out = “{ $words }” is not a word in this book, and was left out.
 open-number = Is { $number } a size or a grade? Write { $number } in, { $number } mm or grade { $number }.
 two-parts = More than one part is named, so no number is shown. Ask for one part with its size.
 which-part = { $size } of what? Choose the part.
