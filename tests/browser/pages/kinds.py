@@ -22,6 +22,16 @@ KINDS = (
 """Home, index, narrow and wide table, rules in words, long table, plain list, form, form with rows, cards, not found."""
 
 
+def leads_on(path: Path) -> bool:
+    """Whether a page only leads to the one that took its place: a browser does not stay on it."""
+    return 'http-equiv="refresh"' in path.read_text(encoding="utf-8")
+
+
 def pages(site: Path) -> list[str]:
-    """Every page of the site."""
-    return sorted(path.relative_to(site).as_posix() for path in site.rglob("*.html"))
+    """Every page of the site on which a browser stays."""
+    return sorted(path.relative_to(site).as_posix() for path in site.rglob("*.html") if not leads_on(path))
+
+
+def moved(site: Path) -> list[str]:
+    """Old addresses, which lead on."""
+    return sorted(path.relative_to(site).as_posix() for path in site.rglob("*.html") if leads_on(path))
