@@ -67,3 +67,39 @@ def law_inch_grades_have_metric_twins(tables: Tables) -> list[str]:
             ratio = lines[(*inch, quantity)] * MPA_A_PSI / lines[(*metric, quantity)]
             found += band("bolt-strength", (*inch, quantity), ratio, 1 - room, 1 + room)
     return found
+
+
+def law_soft_bolts_have_a_metric_twin_too(tables: Tables) -> list[str]:
+    """SAE J429 grade 2 to 3/4 in is class 5.8 in inches (common practice, no source).
+
+    ISO 898-1: class 5.8 has a nominal tensile strength of 500 N/mm2, yields at 400 and proves at 95 % of that. The tested
+    figures stand from 2 % below to 4 % above.
+    """
+    lines = {
+        (row["bolt"], row["size"], row["quantity"]): num(row["value"]) for row in tables["bolt-strength"]
+    }
+    soft = ("sae_j429_2", "quarter_to_three_quarters")
+    wanted = {"minimum_tensile_strength": 500, "minimum_yield_strength": 400, "proof_strength": 0.95 * 400}
+    return [
+        problem
+        for quantity, strength in wanted.items()
+        for problem in band(
+            "bolt-strength", (*soft, quantity), lines[(*soft, quantity)] * MPA_A_PSI / strength, 0.98, 1.04
+        )
+    ]
+
+
+def law_a_thick_grade_5_bolt_holds_seven_eighths(tables: Tables) -> list[str]:
+    """SAE J429 and ASTM A325: above 1 in a quenched medium carbon bolt is hard only so deep and holds 7/8 of a thinner one.
+
+    The ratio is that of the tensile strengths as ASTM prints them (105 over 120, from memory); proof and yield follow it
+    within 1 %.
+    """
+    lines = {
+        (row["bolt"], row["size"], row["quantity"]): num(row["value"]) for row in tables["bolt-strength"]
+    }
+    found = []
+    for quantity in ("minimum_tensile_strength", "minimum_yield_strength", "proof_strength"):
+        ratio = lines["sae_j429_5", "over_one", quantity] / lines["sae_j429_5", "quarter_to_one", quantity]
+        found += band("bolt-strength", ("sae_j429_5", "over_one", quantity), ratio / (7 / 8), 0.99, 1.01)
+    return found

@@ -6,6 +6,8 @@ import math
 
 from build_scripts.laws.tools import Tables, band, groups, num, rising
 
+MM_AN_INCH = 25.4
+"""Millimetres in an inch, exact."""
 STEEL_LB_IN3 = 0.2836
 """Density of steel, 490 lb/ft3."""
 
@@ -61,4 +63,20 @@ def law_a_link_and_its_wire(tables: Tables) -> list[str]:
     for quantity in ("working_load_limit", "wire", "weight_of_link"):
         pairs = ((num(r["size_in"]), num(r["value"])) for r in rows if r["quantity"] == quantity)
         found += rising("master-links", quantity, pairs)
+    return found
+
+
+def law_the_link_is_made_in_millimetres(tables: Tables) -> list[str]:
+    """EN 1677-4 links are forged to whole millimetres; the sheet turned them into inches of two places.
+
+    Inside lengths are whole tens and widths whole fives of mm, wires whole mm.
+    """
+    steps = {"inside_length": 10, "inside_width": 5, "wire": 1}
+    found = []
+    for row in tables["master-links"]:
+        step = steps.get(row["quantity"])
+        if step:
+            millimetres = num(row["value"]) * MM_AN_INCH
+            off = abs(millimetres - step * round(millimetres / step)) / MM_AN_INCH
+            found += band("master-links", (row["size_in"], row["quantity"], "off whole mm"), off, 0, 0.0051)
     return found

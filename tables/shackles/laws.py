@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from itertools import pairwise
 
 from build_scripts.laws.tools import Tables, away, band, column, groups, num, rising
 
@@ -54,3 +55,18 @@ def law_shackle_break(tables: Tables) -> list[str]:
         for size, load in broken.items()
         for p in away("shackles", size, load, 5 * 2000 * limit.get(size, math.nan), 1e-9)
     ]
+
+
+def law_shackles_grow_evenly(tables: Tables) -> list[str]:
+    """From one bow to the next a grade B limit grows as the diameter to a power between 1.5 and 2.1, to 1-3/8 in.
+
+    A bow of the same metal carries as its diameter squared; a thick one is forged and quenched a little less well, so that
+    the power is mostly less than 2. Own reasoning. The step to 1-1/2 in is larger (4.1) in every print.
+    """
+    limits = column(tables["shackles"], "size_in", grade="B", quantity="working_load_limit")
+    ordered = sorted((num(size), load) for size, load in limits.items() if num(size) <= 1.375)
+    found = [] if len(ordered) == 10 else ["shackles/claims.csv: ten sizes of grade B to 1-3/8 in are wanted"]
+    for (thin, little), (thick, much) in pairwise(ordered):
+        power = math.log(much / little) / math.log(thick / thin)
+        found += band("shackles", ("B", thin, thick, "power of the diameter"), power, 1.5, 2.1)
+    return found

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from itertools import pairwise
 
 from build_scripts.laws.tools import LBF, Row, Tables, away, band, groups, num, rising
 
@@ -110,4 +111,30 @@ def law_stress_in_the_thread(tables: Tables) -> list[str]:
             stress = load / stress_area_in2(thread)
             low, high = (11_900, 12_700) if num(thread) >= 0.5 else (13_300, 15_800)
             found += band("turnbuckles", (thread, *key), stress, low, high)
+    return found
+
+
+def law_one_stress_in_all_other_makes(tables: Tables) -> list[str]:
+    """FF-T-791b, all other types and forms: the load of an eye, jaw or stub end is one stress on the thread's stress area.
+
+    It is 10,550 to 11,050 psi from 3/8 in up, and less below, where a wrench twists the thread most; the area is that of
+    ASME B1.1.
+    """
+    found = []
+    for thread, load in _by_ends(tables["turnbuckles"]).get(("other", "jaw_eye_or_stub"), {}).items():
+        low, high = (10_550, 11_050) if num(thread) >= 0.375 else (9_500, 10_550)
+        found += band("turnbuckles", (thread, "other", "stress"), load / stress_area_in2(thread), low, high)
+    return found
+
+
+def law_a_small_hook_holds_what_a_smaller_eye_holds(tables: Tables) -> list[str]:
+    """FF-T-791b, forged: to 1/2 in a hook end holds exactly what an eye end one thread smaller holds; further up it holds less
+    than that."""
+    loads = _by_ends(tables["turnbuckles"])
+    eye, hook = loads.get(("forged", "jaw_eye_or_stub"), {}), loads.get(("forged", "hook"), {})
+    found = []
+    for smaller, thread in pairwise(sorted(eye.keys() & hook.keys(), key=num)):
+        ratio = hook[thread] / eye[smaller]
+        low, high = (1.0, 1.0) if num(thread) <= 0.5 else (0.35, 0.95)
+        found += band("turnbuckles", (thread, "hook over smaller eye"), ratio, low, high)
     return found

@@ -77,3 +77,99 @@ law_default_is_the_strictest = default_is_the_strictest(
     "size_in",
     printed={(size, "clips_drop_forged"): 3 for size in ("1/8", "3/16", "1/4", "5/16", "3/8", "7/16")},
 )
+
+CLIP_BOLT_IN = {
+    "1/8": "7/32",
+    "3/16": "1/4",
+    "1/4": "5/16",
+    "5/16": "3/8",
+    "3/8": "7/16",
+    "7/16": "1/2",
+    "1/2": "1/2",
+    "9/16": "9/16",
+    "5/8": "9/16",
+    "3/4": "5/8",
+    "7/8": "3/4",
+    "1": "3/4",
+    "1-1/8": "3/4",
+    "1-1/4": "7/8",
+    "1-3/8": "7/8",
+    "1-1/2": "7/8",
+    "1-5/8": "1",
+    "1-3/4": "1-1/8",
+    "2": "1-1/4",
+    "2-1/4": "1-1/4",
+}
+"""Diameter of the U-bolt of a clip by rope size [in]: from memory of the trade's sizes, no source."""
+
+
+def _torques(tables: Tables) -> dict[str, float]:
+    """Rope size -> torque [lbf.ft]."""
+    return column(tables["wire-rope-clips"], "size_in", quantity="torque")
+
+
+def law_one_stress_in_the_bolts(tables: Tables) -> list[str]:
+    """A bolt takes torque as its diameter cubed (torque = nut factor x diameter x force, force as diameter squared).
+
+    Torque over diameter cubed is 515 to 545 lbf.ft/in3 from 3/8 to 1-1/2 in. Smaller bolts are tightened less, the less the
+    smaller (wrench torque grows sensitive); bolts of 1 in and more are again tightened less, the less the larger.
+    """
+    stress = {
+        size: torque / num(CLIP_BOLT_IN[size]) ** 3
+        for size, torque in _torques(tables).items()
+        if size in CLIP_BOLT_IN
+    }
+    if stress.keys() != CLIP_BOLT_IN.keys():
+        return ["wire-rope-clips/claims.csv: a torque is wanted for each rope size from 1/8 to 2-1/4 in"]
+    found = []
+    for size, one in stress.items():
+        low, high = (515, 545) if 0.375 <= num(size) <= 1.5 else (380, 575)
+        found += band("wire-rope-clips", (size, "torque over bolt diameter cubed"), one, low, high)
+    small = ((num(size), one) for size, one in stress.items() if num(size) <= 0.3125)
+    found += rising("wire-rope-clips", "torque over bolt diameter cubed, to 5/16 in", small)
+    large = ((-num(size), one) for size, one in stress.items() if num(size) >= 1.5)
+    return found + rising(
+        "wire-rope-clips", "torque over bolt diameter cubed, from 1-1/2 in", large, strict=False
+    )
+
+
+def law_clips_press_as_hard_as_the_rope_is_strong(tables: Tables) -> list[str]:
+    """What all clips press together (count x torque / bolt diameter) keeps step with the breaking force of the rope.
+
+    The rope is that of the table wire-rope (6x19, steel core), 1/4 to 1 in: 24 to 30.5 lbf.ft/in for each short ton. The
+    counts are those that go with the torque: of the sources that print one, the fewest.
+    """
+    strength = column(
+        tables["wire-rope"], "size_in", quantity="nominal_breaking_force", rope="6x19_eips_iwrc"
+    )
+    found = []
+    rows = tables["wire-rope-clips"]
+    beside_a_torque = {row["source"] for row in rows if row["quantity"] == "turn_back"}
+    for size, torque in _torques(tables).items():
+        if size in strength:
+            counts = [
+                num(row["value"])
+                for row in rows
+                if row["size_in"] == size
+                and row["quantity"] == "clips_drop_forged"
+                and row["source"] in beside_a_torque
+            ]
+            pressed = min(counts, default=math.nan) * torque / num(CLIP_BOLT_IN[size])
+            found += band("wire-rope-clips", (size, "clamping"), pressed / strength[size], 24, 30.5)
+    return found
+
+
+def law_a_thin_rope_wants_more_diameters_of_tail(tables: Tables) -> list[str]:
+    """With one count of clips the tail counted in rope diameters falls as the rope gets thicker (to 7/16 in, two clips).
+
+    A clip is wider for its rope the thinner the rope is, for nuts and fingers do not shrink with it (own reasoning). Of two
+    printed tails the longer counts.
+    """
+    tails: dict[float, float] = {}
+    for row in tables["wire-rope-clips"]:
+        size = num(row["size_in"])
+        if row["quantity"] == "turn_back" and size < 0.5:
+            tails[-size] = max(tails.get(-size, 0), num(row["value"]) / size)
+    if len(tails) != 6:
+        return ["wire-rope-clips/claims.csv: a tail is wanted for six rope sizes below 1/2 in"]
+    return rising("wire-rope-clips", "tail in rope diameters", tails.items())
