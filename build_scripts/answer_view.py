@@ -15,6 +15,7 @@ from collections.abc import Mapping, Sequence
 from typing import Any
 from urllib.parse import quote
 
+from build_scripts.edition import RUNTIME
 from calc.answering import answer_in_spans, reply, worksheet
 from calc.trees import Node, markup
 from calc.words.writer import Spans, Writer, plain
@@ -101,13 +102,14 @@ def columns_of(name: str) -> dict[str, tuple[str, ...]]:
 
 
 def view(record: Record, root: str, language: str = "en", example: bool = False) -> dict[str, Any]:
-    """What a page shows of an answer: its verdict, the sentence that is spoken, how boxes were understood, whether it is a
-    complete record of an inspection, its regions.
+    """What a page shows of an answer: its verdict, the runtime that made it, the sentence that is spoken, how boxes
+    were understood, whether it is a complete record of an inspection, its regions.
     """
     writer = Writer(record["units"], language, (SCOPE,))
     return {
         "ok": True,
         "verdict": record["verdict"],
+        "runtime": RUNTIME,
         "spoken": plain(record["headline"]),
         "understood": record["understood"],
         "complete": record["results"].get(RECORD, {}).get("code") == COMPLETE,

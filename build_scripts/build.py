@@ -71,8 +71,10 @@ def build(say: Callable[[str], None] = _say) -> None:
         finish_site(working)
     with step("runtime packed", say):
         from build_scripts.runtime import build_runtime
+        from build_scripts.seal import seal
 
         build_runtime(ROOT, working / "runtime")
+        seal(working)
     with step("offline parts written", say):
         from build_scripts.offline import build_offline
 
@@ -137,10 +139,12 @@ def frame_words() -> dict[str, Any]:
     """What the theme's template says and puts into each page for its scripts."""
     from build_scripts.markup import attribute, said
     from build_scripts.places import PLACES
+    from build_scripts.runtime import code_hash
     from build_scripts.wording import language, script_words
 
     return {
         "language": language(),
+        "code": code_hash(ROOT),
         "say": said,
         "attr": attribute,
         "script_words": script_words(),
@@ -164,6 +168,7 @@ def build_words() -> None:
 
     from build_scripts.offline import OfflineBuildFailed, build_offline
     from build_scripts.pages import PageError, finish_site, write_pages
+    from build_scripts.seal import seal
     from build_scripts.search.make import SearchNotMade
     from calc.words.catalogue import NoWords
 
@@ -175,6 +180,7 @@ def build_words() -> None:
             finish_site(working)
             for kept in ("runtime", "icons"):
                 shutil.copytree(SITE / kept, working / kept, copy_function=os.link)
+            seal(working)
             for kept in ("offline-worker.js", "manifest.webmanifest"):
                 shutil.copyfile(SITE / kept, working / kept)
             put_in_place(working)

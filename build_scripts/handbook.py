@@ -6,6 +6,7 @@
     python3 build_scripts/handbook.py test [PYTEST ARGS] set up what the tests need and run every check
     python3 build_scripts/handbook.py daily              style, types and the quick tests: under a minute
     python3 build_scripts/handbook.py bench              measure speed and size beside a baseline
+    python3 build_scripts/handbook.py host-check ADDRESS see whether a web host sends the handbook as it should
 
 Needs Python 3.11 or later and nothing else by hand: it makes its own virtual environment in .venv from a hash-locked
 file and fetches the npm parts from a committed lock. Uses the standard library alone, because it runs before anything
@@ -280,6 +281,12 @@ def bench(arguments: list[str]) -> int:
     return module("build_scripts.build") or module("build_scripts.bench", *arguments, environment=environment)
 
 
+def host_check(arguments: list[str]) -> int:
+    """Look at a host; needs nothing installed."""
+    command = [sys.executable, "-m", "build_scripts.host_check", *arguments]
+    return subprocess.run(command, cwd=ROOT, check=False).returncode
+
+
 def main(arguments: list[str]) -> int:
     """Do what was asked; every failure ends in one readable message."""
     if sys.version_info < OLDEST_PYTHON:
@@ -298,6 +305,8 @@ def main(arguments: list[str]) -> int:
             return daily()
         if command == "bench":
             return bench(rest)
+        if command == "host-check":
+            return host_check(rest)
     except SetupFailed as failed:
         sys.stderr.write(f"{failed}\n")
         return 1

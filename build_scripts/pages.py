@@ -56,8 +56,9 @@ from typing import Any
 
 import jinja2
 
-from build_scripts import answer_view, charts, ratings_index, table_words
+from build_scripts import answer_view, charts, ratings_index, runtime, table_words
 from build_scripts.answer_view import to_html
+from build_scripts.browsers import oldest
 from build_scripts.lessons import LESSONS, lesson
 from build_scripts.lessons.dragging import DRAGGED
 from build_scripts.lessons.printed import NoSuchFigure
@@ -124,8 +125,14 @@ class PageError(ValueError):
     """A page cannot be made; the message names the page and what is wrong in it."""
 
 
+@functools.cache
+def made_by(root: Path = ROOT) -> dict[str, str]:
+    """Number of the edition, and the letters that name its tables and code."""
+    return {"number": runtime.edition(root), "hash": runtime.code_hash(root)}
+
+
 def edition(root: Path = ROOT) -> str:
-    """Date and commit of the sources, as the foot of each page prints it, or that this is a working copy."""
+    """The edition, date and commit of the sources, as the foot of each page prints them, or that this is a working copy."""
     try:
         done = subprocess.run(
             ["git", "log", "-1", "--format=%cs %h"],
@@ -135,9 +142,11 @@ def edition(root: Path = ROOT) -> str:
             check=True,
         )
     except (OSError, subprocess.CalledProcessError):
-        return say("working-copy")
+        return say("edition-working-copy", **made_by(root))
     date, _, commit = done.stdout.strip().partition(" ")
-    return say("edition", date=date, commit=commit) if commit else say("working-copy")
+    if not commit:
+        return say("edition-working-copy", **made_by(root))
+    return say("edition", date=date, commit=commit, **made_by(root))
 
 
 # ---------------------------------------------------------------------------------------- what a page may call
@@ -346,6 +355,8 @@ class Book:
                 set_spans=set_spans,
                 say=said,
                 unit=unit_name,
+                oldest_browsers=oldest(),
+                made_by=made_by(),
             )
         )
 

@@ -33,6 +33,8 @@ CONTENT_POLICY = "; ".join(
         "base-uri 'self'",
         "form-action 'self'",
         "frame-ancestors 'none'",
+        "require-trusted-types-for 'script'",
+        "trusted-types linkwright",
     )
 )
 
@@ -68,6 +70,27 @@ SQUEEZED = {
 }
 
 
+HEADERS = {
+    "X-Content-Type-Options": "nosniff",
+    "Referrer-Policy": "no-referrer",
+    "Cross-Origin-Opener-Policy": "same-origin",
+}
+"""What every answer carries besides its content policy."""
+FOR_GOOD = "public, max-age=31536000, immutable"
+ASK_AGAIN = "no-cache"
+
+
+def is_named_by_content(path: Path) -> bool:
+    """Whether a file may be kept for good: a runtime file's folder is named by its content."""
+    return "runtime" in path.parts and path.parent.name != "runtime"
+
+
+def _tag(path: Path, squeeze: bool) -> str:
+    """What names a file's content for a browser that has it already."""
+    seen = path.stat()
+    return f'"{seen.st_mtime_ns:x}-{seen.st_size:x}{"-gz" if squeeze else ""}"'
+
+
 @functools.lru_cache(maxsize=512)
 def _content(path: str, changed_ns: int, squeeze: bool) -> bytes:
     del changed_ns  # part of the key only: a changed file is read again
@@ -90,7 +113,8 @@ class Handler(http.server.BaseHTTPRequestHandler):
         """Send a file's headers."""
         self._answer(with_body=False)
 
-    def _file(self) -> Path | None:
+    def file(self) -> Path | None:
+        """The file that is asked for, or nothing."""
         wanted = unquote(urlsplit(self.path).path)
         if wanted.endswith("/"):
             wanted += "index.html"
@@ -99,7 +123,7 @@ class Handler(http.server.BaseHTTPRequestHandler):
         return path if inside and path.is_file() else None
 
     def _answer(self, with_body: bool) -> None:
-        path = self._file()
+        path = self.file()
         status = HTTPStatus.OK
         if path is None:
             status = HTTPStatus.NOT_FOUND
@@ -108,25 +132,42 @@ class Handler(http.server.BaseHTTPRequestHandler):
                 self.send_error(status)
                 return
         squeeze = path.suffix in SQUEEZED and "gzip" in self.headers.get("Accept-Encoding", "")
-        data = _content(str(path), path.stat().st_mtime_ns, squeeze)
+        tag = _tag(path, squeeze)
+        if status is HTTPStatus.OK and self.headers.get("If-None-Match") == tag:
+            self.send_response(HTTPStatus.NOT_MODIFIED)
+            self._send_common(path, tag)
+            self.end_headers()
+            return
+        data = self.content(path, squeeze)
         self.send_response(status)
         self.send_header("Content-Type", MEDIA_TYPES.get(path.suffix, "application/octet-stream"))
         self.send_header("Content-Length", str(len(data)))
         if squeeze:
             self.send_header("Content-Encoding", "gzip")
-        self.send_header("Vary", "Accept-Encoding")
-        # A runtime file's folder is named by its content: it can be kept for good.
-        kept = "runtime" in path.parts and path.parent.name != "runtime"
-        self.send_header("Cache-Control", "public, max-age=31536000, immutable" if kept else "no-cache")
-        self.send_header("Content-Security-Policy", self.policy)
-        self.send_header("X-Content-Type-Options", "nosniff")
-        self.send_header("Referrer-Policy", "no-referrer")
+        self._send_common(path, tag)
         self.end_headers()
         if with_body:
             try:
-                self.wfile.write(data)
+                self.send_content(data)
             except (BrokenPipeError, ConnectionResetError):
                 self.close_connection = True
+
+    def content(self, path: Path, squeeze: bool) -> bytes:
+        """What is sent of a file."""
+        return _content(str(path), path.stat().st_mtime_ns, squeeze)
+
+    def send_content(self, data: bytes) -> None:
+        """Send it."""
+        self.wfile.write(data)
+
+    def _send_common(self, path: Path, tag: str) -> None:
+        """The headers that a file has whether it is sent or not."""
+        self.send_header("Vary", "Accept-Encoding")
+        self.send_header("ETag", tag)
+        self.send_header("Cache-Control", FOR_GOOD if is_named_by_content(path) else ASK_AGAIN)
+        self.send_header("Content-Security-Policy", self.policy)
+        for name, value in HEADERS.items():
+            self.send_header(name, value)
 
     def log_message(self, format: str, *args: object) -> None:
         """Keep quiet: a log of requests is of no use on a shop's machine."""

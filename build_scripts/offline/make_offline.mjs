@@ -11,6 +11,7 @@ import { fileURLToPath } from "node:url";
 import { Resvg } from "@resvg/resvg-js";
 import { build } from "esbuild";
 import { injectManifest } from "workbox-build";
+import { oldestBrowsers } from "../browsers.mjs";
 
 const here = dirname(fileURLToPath(import.meta.url));
 const [site = "", mark = ""] = process.argv.slice(2);
@@ -29,7 +30,7 @@ await build({
   bundle: true,
   minify: true,
   format: "iife",
-  target: ["es2022"],
+  target: oldestBrowsers(),
   legalComments: "none",
   logLevel: "error",
   define: { "process.env.NODE_ENV": '"production"' },
@@ -58,6 +59,7 @@ const made = await injectManifest({
     (entries) => ({
       manifest: entries.map((entry) => ({
         ...entry,
+        bytes: entry.size, // the worker tells how much it keeps
         integrity: `sha256-${createHash("sha256").update(readFileSync(join(site, entry.url))).digest("base64")}`,
       })),
       warnings: [],

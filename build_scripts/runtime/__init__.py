@@ -17,6 +17,8 @@ Finished runtimes are kept in `.build/runtime/<hash>` and only copied when nothi
 
 from __future__ import annotations
 
+import functools
+import gzip
 import hashlib
 import json
 import os
@@ -27,6 +29,7 @@ from collections.abc import Iterable
 from pathlib import Path
 
 from build_scripts.runtime.ordinary import write_ordinary_road
+from build_scripts.seal import integrity
 from build_scripts.wording import BUILT, language, live_words
 from calc.words.compiling import write_compiled
 
@@ -44,12 +47,15 @@ PAGE_SCRIPTS = (
     *("answer-view.js", "sheet.js", "edition.js"),
 )
 """In the order in which they run."""
-PAGE_MODULES = ("__init__.py", "answer_view.py")
+PAGE_MODULES = ("__init__.py", "answer_view.py", "edition.py")
 """What of build_scripts runs in the page, beside calc."""
 ENGINE_SCRIPTS = (
     *("python-parts.js", "python-engine.js", "python-serving.js"),
     *("python-worker.js", "python-page.js", "python-disk.js"),
 )
+PAGE_SCRIPT = "linkwright.js"
+SUMS = "sums.json"
+"""The file of a finished runtime with the checksums of its parts; it goes into the page's script."""
 KEPT_RUNTIMES = 2
 """How many finished runtimes stay in the cache."""
 
@@ -69,9 +75,10 @@ def build_runtime(root: Path, out_dir: Path) -> str:
     if out_dir.exists():
         shutil.rmtree(out_dir)
     target = out_dir / name
-    shutil.copytree(finished, target, copy_function=_link, ignore=shutil.ignore_patterns("complete"))
-    script = out_dir / "linkwright.js"
-    script.write_text(page_script(root, name), encoding="utf-8")
+    shutil.copytree(finished, target, copy_function=_link, ignore=shutil.ignore_patterns("complete", SUMS))
+    script = out_dir / PAGE_SCRIPT
+    sums = json.loads((finished / SUMS).read_text(encoding="utf-8"))
+    script.write_text(page_script(root, name, sums), encoding="utf-8")
     _node(root, root / "build_scripts" / "minify.mjs", script)
     return name
 
@@ -82,9 +89,9 @@ WORDS_OF_PAGES = ("lessons/", "tables/", *BUILT)
 """How the scopes begin that are on the pages when they are built: nothing that runs in the page says them."""
 
 
-def gather(root: Path, sources: Path) -> None:
-    """Lay what the page runs into one folder: calc, what turns its answers into the page's trees, the tables, and the
-    words, compiled.
+def gather(root: Path, sources: Path, name: str = "") -> None:
+    """Lay what the page runs into one folder: calc, what turns its answers into the page's trees, the tables, the words,
+    compiled, and the runtime's own name, which each answer bears.
     """
     shutil.rmtree(sources, ignore_errors=True)
     shutil.copytree(
@@ -95,6 +102,8 @@ def gather(root: Path, sources: Path) -> None:
         target = sources / path.relative_to(root)
         target.parent.mkdir(parents=True, exist_ok=True)
         shutil.copyfile(path, target)
+    stamp = f'"""The runtime that this is a part of."""\n\nRUNTIME = "{name}"\n'
+    (sources / "build_scripts" / "edition.py").write_text(stamp, encoding="utf-8")
     for one in {"en", language()}:
         packed = sources / "calc" / "words" / "compiled" / f"{one}.json"
         write_compiled(root / "docs" / "words", one, packed, WORDS_OF_PAGES)
@@ -124,10 +133,54 @@ def inputs_hash(root: Path) -> str:
     return digest.hexdigest()[:16]
 
 
-def page_script(root: Path, runtime: str) -> str:
-    """The page's script: its parts in one closed scope, with the runtime's name and their words put before them."""
+@functools.cache
+def code_hash(root: Path) -> str:
+    """Eight letters that name all tables and code: two papers that bear the same were made by the same book.
+
+    Pages and scripts of one build carry the same one, so that those of two builds know each other apart.
+    """
+    digest = hashlib.sha256(inputs_hash(root).encode())
+    sources = [
+        *_files(root / "build_scripts", (".py", ".js", ".mjs", ".html", ".css", ".md")),
+        *_files(root / "docs" / "words", (".ftl",)),
+        *_files(root / "tables", (".toml",)),
+    ]
+    for path in sources:
+        digest.update(path.relative_to(root).as_posix().encode())
+        digest.update(hashlib.sha256(path.read_bytes()).digest())
+    return digest.hexdigest()[:8]
+
+
+def _sums(folder: Path) -> dict[str, str]:
+    """The checksum of each part, of its bytes as they are unpacked."""
+    plain = (
+        "pyodide.asm.wasm",
+        "library.zip",
+        "python_stdlib.zip",
+        "pyodide-lock.json",
+        "python-worker.mjs",
+        "python-engine.mjs",
+    )
+    sums = {name: integrity((folder / name).read_bytes()) for name in plain}
+    sums["snapshot.bin"] = integrity(gzip.decompress((folder / "snapshot.bin").read_bytes()))
+    function = (folder / "disk" / "engine.js").read_text(encoding="utf-8")
+    function = function.removeprefix("globalThis.linkwrightMakeEngine=").removesuffix(";\n")
+    sums["disk/engine.js"] = integrity(function.encode())
+    return sums
+
+
+def page_script(root: Path, runtime: str, sums: dict[str, str]) -> str:
+    """The page's script: its parts in one closed scope, with the runtime's name, its checksums and their words before them."""
     scripts = root / "build_scripts" / "scripts"
-    build = json.dumps({"edition": edition(root), "runtime": runtime, "words": live_words()})
+    build = json.dumps(
+        {
+            "edition": edition(root),
+            "code": code_hash(root),
+            "runtime": runtime,
+            "sums": sums,
+            "words": live_words(),
+        }
+    )
     parts = "\n".join((scripts / name).read_text(encoding="utf-8") for name in PAGE_SCRIPTS)
     return f'(() => {{\n"use strict";\nconst linkwrightBuild = {build};\n{parts}}})();\n'
 
@@ -160,11 +213,12 @@ def _make(root: Path, finished: Path) -> None:
         shutil.copyfile(cut / name, working / name)
     scripts = root / "build_scripts"
     sources = finished.with_name(finished.name + ".sources")
-    gather(root, sources)
+    gather(root, sources, finished.name)
     _node(root, scripts / "runtime" / "make_runtime.mjs", root, working, sources, cut)
     _node(root, scripts / "runtime" / "bundle.mjs", scripts / "scripts", working, cut)
     write_ordinary_road(root, working, edition(root), sources)
     shutil.rmtree(sources)
+    (working / SUMS).write_text(json.dumps(_sums(working)), encoding="utf-8")
     (working / "complete").touch()
     working.rename(finished)
 

@@ -8,6 +8,7 @@ import { mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { gzipSync } from "node:zlib";
 import { build } from "esbuild";
+import { oldestBrowsers } from "../browsers.mjs";
 
 const [scripts = "", out = "", cut = ""] = process.argv.slice(2);
 if (!scripts || !out || !cut) throw new Error("usage: bundle.mjs SCRIPTS OUT CUT");
@@ -21,7 +22,7 @@ const common = {
   legalComments: "none",
   logLevel: "error",
   platform: "browser",
-  target: ["es2022"],
+  target: oldestBrowsers(),
   external: ["node:*", "ws"],
   alias: { "pyodide/pyodide.asm.mjs": join(cut, "pyodide.asm.mjs") },
   define: { LINKWRIGHT_RELEASE: JSON.stringify(release) },

@@ -6,7 +6,7 @@
 
 /**
  * @typedef {string | [string, Record<string, string>, ...any[]]} TreeNode  text, or tag, attributes and children
- * @typedef {{ok: true, verdict: string, spoken: string, understood: Record<string, string>, complete: boolean, regions: Record<string, [string, Record<string, string>, ...TreeNode[]]>}} View
+ * @typedef {{ok: true, verdict: string, runtime: string, spoken: string, understood: Record<string, string>, complete: boolean, regions: Record<string, [string, Record<string, string>, ...TreeNode[]]>}} View
  */
 
 const SVG = "http://www.w3.org/2000/svg";
@@ -41,6 +41,50 @@ function becomes(place, [, attributes, ...children]) {
   for (const name of place.getAttributeNames()) if (!(name in attributes)) place.removeAttribute(name);
   for (const name in attributes) place.setAttribute(name, attributes[name] ?? "");
   place.replaceChildren(...children.map((child) => built(child)));
+}
+
+const NUMBER = /-?\d+(?:\.\d+)?(?:e[-+]?\d+)?/gi;
+/** Sines and powers of two C libraries may differ in the last digits; nothing that a page shows does. */
+const SAME_WITHIN = 1e-9;
+
+/** Whether two written values are the same but for the last digits of their numbers. @param {string} one @param {string} other */
+function sameValue(one, other) {
+  if (one === other) return true;
+  const [ours, theirs] = [one.match(NUMBER) ?? [], other.match(NUMBER) ?? []];
+  if (ours.length !== theirs.length || one.replace(NUMBER, "") !== other.replace(NUMBER, "")) return false;
+  return ours.every((text, i) => Math.abs(Number(text) - Number(theirs[i])) <= SAME_WITHIN * Math.abs(Number(text)));
+}
+
+/** The values of the results in a tree, by name. @param {TreeNode} node @param {Map<string, string>} values */
+function gatherValues(node, values) {
+  if (typeof node === "string") return;
+  const [, attributes, ...children] = node;
+  if (attributes["data-result"]) values.set(attributes["data-result"], `${attributes["data-value"]} ${attributes["data-unit"]}`);
+  for (const child of children) gatherValues(child, values);
+}
+
+/** The answer to the example as the page was built with it. It is read before anything else has touched it. */
+class BuiltAnswer {
+  /** @type {Map<string, string>} */
+  #values = new Map();
+  #verdict;
+
+  /** @param {Element} sheet */
+  constructor(sheet) {
+    this.#verdict = sheet.querySelector("[data-answer]")?.getAttribute("data-verdict") ?? "";
+    for (const place of sheet.querySelectorAll("[data-result]")) {
+      this.#values.set(place.getAttribute("data-result") ?? "", `${place.getAttribute("data-value")} ${place.getAttribute("data-unit")}`);
+    }
+  }
+
+  /** Whether a live answer to the same example says the same. @param {View} view */
+  isLike(view) {
+    /** @type {Map<string, string>} */
+    const live = new Map();
+    for (const region of Object.values(view.regions)) gatherValues(region, live);
+    if (view.verdict !== this.#verdict || live.size !== this.#values.size) return false;
+    return [...this.#values].every(([name, value]) => sameValue(value, live.get(name) ?? ""));
+  }
 }
 
 class AnswerView {

@@ -16,25 +16,8 @@
   const MOST_KEPT = 4;
   const LATER = 1200;
 
-  // Where a page's policy asks for it, addresses of scripts go through this gate: only files of the book pass.
-  const gate = given.trustedTypes?.createPolicy?.("linkwright-search", {
-    createScriptURL: (/** @type {string} */ address) => {
-      if (!address.startsWith(String(scope))) throw new TypeError(address);
-      return address;
-    },
-  });
-
   /** @param {string} name */
-  function script(name) {
-    return new Promise((loaded, missing) => {
-      const one = document.createElement("script");
-      const address = String(new URL(`scripts/${name}`, scope));
-      one.src = gate ? gate.createScriptURL(address) : address;
-      one.onload = loaded;
-      one.onerror = () => missing(new Error(name));
-      document.head.append(one);
-    });
-  }
+  const script = (name) => globalThis.linkwrightScript(new URL(`scripts/${name}`, scope));
 
   /** @type {Promise<Search> | null} */
   let loading = null;

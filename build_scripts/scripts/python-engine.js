@@ -68,6 +68,7 @@ export async function startPython(plan, parts, report, begun) {
   if (image) reached("image");
   const library = await parts.library;
   const interpreter = await parts.interpreter;
+  const lock = await parts.lock;
   reached("parts");
 
   const indexURL = plan.packed ? "file:///linkwright/" : plan.base;
@@ -81,7 +82,7 @@ export async function startPython(plan, parts, report, begun) {
       stdout: () => undefined,
       stderr: () => undefined,
       ...(plan.road === "ordinary"
-        ? { packages: ["linkwright"], packageBaseUrl: plan.base, lockFileURL: `${plan.base}pyodide-lock.json` }
+        ? { packages: ["linkwright"], packageBaseUrl: plan.base, lockFileContents: lock ?? "" }
         : { lockFileContents: NO_PACKAGES }),
       createPyodideModule,
       ...(image ? { _loadSnapshot: image } : {}),
@@ -95,7 +96,12 @@ export async function startPython(plan, parts, report, begun) {
         "view_json\n",
     );
     reached("calc");
+    await parts.proved;
+    reached("proved");
     return { answer: (request) => String(answer(request)), stages };
+  } catch (error) {
+    await parts.proved; // that a part is damaged says more than what came of it
+    throw error;
   } finally {
     undo();
   }

@@ -4,6 +4,9 @@
  *
  * All parts are asked for at once, before the engine's own code is there, so that nothing waits for a thing it does
  * not need. Bytes that come in are reported, so that a slow line can be told from a start that hangs.
+ *
+ * Every part is held against the checksum that the page was built with (`plan.sums`). That is done beside the start and
+ * not before it: what a damaged part would do is never seen, because no start is whole before `parts.proved`.
  */
 
 /**
@@ -25,17 +28,24 @@ export class Fault extends Error {
  */
 export function reasonOf(error) {
   if (error instanceof Fault) return { code: error.code, facts: error.facts };
-  return error instanceof Error ? error.message : String(error);
+  if (error instanceof Error && error.name === "PythonError") return { code: "in-python", facts: { error: lastLine(error.message) } };
+  return { code: "browser-said", facts: { error: error instanceof Error ? `${error.name}: ${lastLine(error.message)}` : typeof error } };
+}
+
+/** The line of a report that says what was wrong. @param {string} text */
+function lastLine(text) {
+  return text.trim().split("\n").pop()?.trim() ?? "";
 }
 
 /**
- * @typedef {string | {code: string, facts: Record<string, string | number>}} Reason  the browser's words, or ours by code
+ * @typedef {{code: string, facts: Record<string, string | number>}} Reason  the page's words are `fault-CODE`
  * @typedef {"snapshot" | "library" | "ordinary"} Road
  * @typedef {{wasm: string, library: string, snapshot: string}} PackedParts  base64 of gzip, from the disk folder
- * @typedef {{road: Road, base: string, packed?: PackedParts}} Plan
+ * @typedef {Record<string, string>} Sums  by name of a part, SHA-256 of its bytes as they are unpacked: `sha256-BASE64`
+ * @typedef {{road: Road, base: string, sums: Sums, packed?: PackedParts}} Plan
  * @typedef {(progress: {kind: "progress", stage: string}) => void} Report
  * @typedef {{interpreter: Promise<WebAssembly.Module>, library: Promise<ArrayBuffer>,
- *   snapshot: Promise<ArrayBuffer> | undefined}} Parts
+ *   snapshot: Promise<ArrayBuffer> | undefined, lock: Promise<string> | undefined, proved: Promise<unknown>}} Parts
  */
 
 /**
@@ -71,65 +81,160 @@ export async function keptSnapshot(base) {
  * @returns {Parts}
  */
 export function bringParts(plan, report) {
-  const parts = plan.packed ? fromPack(plan.packed, plan.road) : fromServer(plan, report);
+  const proofs = new Proofs(plan.sums);
+  const parts = plan.packed ? fromPack(plan.packed, plan.road, proofs) : fromServer(plan, report, proofs);
+  const used = [parts.interpreter, parts.library, parts.snapshot, parts.lock];
+  const proved = Promise.all(used).then(() => proofs.all());
   // A part that fails is told where it is used; until then it must not count as a fault nobody looks at.
-  for (const part of [parts.interpreter, parts.library, parts.snapshot]) part?.catch(() => undefined);
-  return parts;
+  for (const part of [...used, proved]) part?.catch(() => undefined);
+  return { ...parts, proved };
 }
+
+/** Where a browser has no digest (plain http, not on this machine), its own check of what it fetches stands in. */
+const canDigest = globalThis.crypto?.subtle !== undefined;
+
+/** Holds the bytes of parts against their checksums. */
+class Proofs {
+  /** @type {Promise<void>[]} */
+  #under_way = [];
+  /** @type {Sums} */
+  #sums;
+
+  /** @param {Sums} sums */
+  constructor(sums) {
+    this.#sums = sums;
+  }
+
+  /** What a request for a part asks the browser to check. @param {string} name @returns {RequestInit} */
+  asked(name) {
+    return canDigest ? {} : { integrity: this.#sums[name] ?? "" };
+  }
+
+  /** Begins to check, and gives the bytes back at once. @param {string} name @param {ArrayBuffer} bytes @returns {ArrayBuffer} */
+  of(name, bytes) {
+    if (canDigest) this.#add(this.#digested(name, bytes));
+    return bytes;
+  }
+
+  /** A script that the browser loads itself, and checks nothing: the same file fetched again, from its cache. @param {string} base @param {string} name */
+  code(base, name) {
+    this.#add(fetched(base, name, { integrity: this.#sums[name] ?? "" }).then(() => undefined));
+  }
+
+  /** @returns {Promise<unknown>} rejects with the fault of the first part that is not as it was built */
+  all() {
+    return Promise.all(this.#under_way);
+  }
+
+  /** @param {Promise<void>} proof */
+  #add(proof) {
+    proof.catch(() => undefined); // told by all()
+    this.#under_way.push(proof);
+  }
+
+  /** @param {string} name @param {ArrayBuffer} bytes */
+  async #digested(name, bytes) {
+    const digest = new Uint8Array(await crypto.subtle.digest("SHA-256", bytes));
+    if (`sha256-${btoa(String.fromCharCode(...digest))}` !== this.#sums[name]) throw new Fault("damaged", { file: name });
+  }
+}
+
+/**
+ * @typedef {Omit<Parts, "proved">} Unproved
+ *
+ * @param {Plan} plan
+ * @param {Report} report
+ * @param {Proofs} proofs
+ * @returns {Unproved}
+ */
+function fromServer(plan, report, proofs) {
+  const libraryName = plan.road === "ordinary" ? "python_stdlib.zip" : "library.zip";
+  proofs.code(plan.base, "python-engine.mjs");
+  return {
+    interpreter: interpreterFrom(plan, report, proofs),
+    library: fetched(plan.base, libraryName, proofs.asked(libraryName))
+      .then((response) => allOf(watched(response, libraryName, report), libraryName))
+      .then((bytes) => proofs.of(libraryName, bytes)),
+    snapshot:
+      plan.road === "snapshot"
+        ? keptSnapshot(plan.base)
+            .then((kept) => kept ?? fetched(plan.base, "snapshot.bin"))
+            .then((response) => response.arrayBuffer())
+            .then((image) => (isPacked(image) ? unpacked(streamOf(new Uint8Array(image)), "snapshot.bin") : image))
+            .then((image) => withZeroPages(proofs.of("snapshot.bin", image)))
+        : undefined,
+    lock:
+      plan.road === "ordinary"
+        ? fetched(plan.base, "pyodide-lock.json", { integrity: plan.sums["pyodide-lock.json"] ?? "" }).then((response) => response.text())
+        : undefined,
+  };
+}
+
+const INTERPRETER = "pyodide.asm.wasm";
 
 /**
  * @param {Plan} plan
  * @param {Report} report
- * @returns {Parts}
+ * @param {Proofs} proofs
+ * @returns {Promise<WebAssembly.Module>}
  */
-function fromServer(plan, report) {
-  const libraryName = plan.road === "ordinary" ? "python_stdlib.zip" : "library.zip";
-  return {
-    interpreter: fetched(`${plan.base}pyodide.asm.wasm`).then((response) =>
-      // The browser keeps the compiled code of a response it made itself; a first visit is watched instead.
-      plan.road === "snapshot" && response.headers.get("content-type") === "application/wasm"
-        ? WebAssembly.compileStreaming(response)
-        : WebAssembly.compileStreaming(
-            new Response(watched(response, "interpreter", report), {
-              headers: { "content-type": "application/wasm" },
-            }),
-          ),
-    ),
-    library: fetched(plan.base + libraryName).then((response) =>
-      new Response(watched(response, "library", report)).arrayBuffer(),
-    ),
-    snapshot:
-      plan.road === "snapshot"
-        ? keptSnapshot(plan.base)
-            .then((kept) => kept ?? fetched(`${plan.base}snapshot.bin`))
-            .then((response) => response.arrayBuffer())
-            .then((image) => (isPacked(image) ? unpacked(streamOf(new Uint8Array(image))) : image))
-            .then(withZeroPages)
-        : undefined,
-  };
+async function interpreterFrom(plan, report, proofs) {
+  // The browser keeps the compiled code of a response it made itself, and checks that one itself.
+  const own = plan.road === "snapshot";
+  const asked = own ? { integrity: plan.sums[INTERPRETER] ?? "" } : proofs.asked(INTERPRETER);
+  const response = await fetched(plan.base, INTERPRETER, asked);
+  if (own && response.headers.get("content-type") === "application/wasm") return compiled(WebAssembly.compileStreaming(response));
+  const [one, other] = watched(response, INTERPRETER, report).tee();
+  const bytes = allOf(other, INTERPRETER);
+  bytes.catch(() => undefined);
+  const module = compiled(WebAssembly.compileStreaming(new Response(one, { headers: { "content-type": "application/wasm" } })));
+  module.catch(() => undefined);
+  proofs.of(INTERPRETER, await bytes);
+  return module;
+}
+
+/** @param {Promise<WebAssembly.Module>} module */
+async function compiled(module) {
+  try {
+    return await module;
+  } catch (error) {
+    throw error instanceof WebAssembly.CompileError ? new Fault("damaged", { file: INTERPRETER }) : error;
+  }
 }
 
 /**
  * @param {PackedParts} packed
  * @param {Road} road
- * @returns {Parts}
+ * @param {Proofs} proofs
+ * @returns {Unproved}
  */
-function fromPack(packed, road) {
-  /** @param {string} text */
-  const bytes = async (text) => unpacked(streamOf(fromBase64(text)));
+function fromPack(packed, road, proofs) {
+  /** @param {string} text @param {string} name */
+  const bytes = async (text, name) => proofs.of(name, await unpacked(streamOf(fromBase64(text, name)), name));
   return {
-    interpreter: bytes(packed.wasm).then((wasm) => WebAssembly.compile(wasm)),
-    library: bytes(packed.library),
-    snapshot: road === "snapshot" ? bytes(packed.snapshot).then(withZeroPages) : undefined,
+    interpreter: bytes(packed.wasm, INTERPRETER).then((wasm) => compiled(WebAssembly.compile(wasm))),
+    library: bytes(packed.library, "library.zip"),
+    snapshot: road === "snapshot" ? bytes(packed.snapshot, "snapshot.bin").then(withZeroPages) : undefined,
+    lock: undefined,
   };
 }
 
 /**
  * Bytes from base64, by the browser's own decoder where it has one.
  * @param {string} text
+ * @param {string} name
  * @returns {Uint8Array<ArrayBuffer>}
  */
-function fromBase64(text) {
+function fromBase64(text, name) {
+  try {
+    return decoded(text);
+  } catch {
+    throw new Fault("damaged", { file: name });
+  }
+}
+
+/** @param {string} text @returns {Uint8Array<ArrayBuffer>} */
+function decoded(text) {
   const decoder = /** @type {{fromBase64?: (text: string) => Uint8Array<ArrayBuffer>}} */ (
     /** @type {unknown} */ (Uint8Array)
   );
@@ -155,12 +260,31 @@ function streamOf(bytes) {
 }
 
 /**
- * Unpacks gzip; a damaged file throws here (gzip carries a checksum).
+ * Unpacks gzip; a damaged file ends here (gzip carries a checksum).
  * @param {ReadableStream<Uint8Array<ArrayBuffer>>} stream
+ * @param {string} name
  * @returns {Promise<ArrayBuffer>}
  */
-function unpacked(stream) {
-  return new Response(stream.pipeThrough(new DecompressionStream("gzip"))).arrayBuffer();
+async function unpacked(stream, name) {
+  try {
+    return await new Response(stream.pipeThrough(new DecompressionStream("gzip"))).arrayBuffer();
+  } catch {
+    throw new Fault("damaged", { file: name });
+  }
+}
+
+/**
+ * All of a stream, or the fault that it ended early.
+ * @param {ReadableStream<Uint8Array<ArrayBuffer>>} stream
+ * @param {string} name
+ * @returns {Promise<ArrayBuffer>}
+ */
+async function allOf(stream, name) {
+  try {
+    return await new Response(stream).arrayBuffer();
+  } catch {
+    throw new Fault("cut-short", { file: name });
+  }
 }
 
 /** The grain in which empty parts of the image were left out; make_runtime.mjs has the same. */
@@ -175,7 +299,7 @@ const LARGEST_IMAGE = 32 * 1024 * 1024;
  */
 function withZeroPages(kept) {
   const [length = 0, count = 0] = new Uint32Array(kept, 0, 2);
-  if (length % 4 !== 0 || length > LARGEST_IMAGE || 8 + 4 * count > kept.byteLength) throw new Fault("image-damaged");
+  if (length % 4 !== 0 || length > LARGEST_IMAGE || 8 + 4 * count > kept.byteLength) throw new Fault("damaged", { file: "snapshot.bin" });
   const pages = new Uint32Array(kept, 8, count);
   const image = new Uint8Array(length);
   let from = 8 + 4 * count;
@@ -226,11 +350,19 @@ function watched(response, stage, report) {
 }
 
 /**
- * @param {string} address
+ * @param {string} base
+ * @param {string} file
+ * @param {RequestInit} [asked]  with `integrity`, what the browser is to check before it gives anything
  * @returns {Promise<Response>}
  */
-async function fetched(address) {
-  const response = await fetch(address, { credentials: "same-origin" });
-  if (!response.ok) throw new Fault("server-said", { file: address.slice(address.lastIndexOf("/") + 1), status: response.status });
+async function fetched(base, file, asked = {}) {
+  let response;
+  try {
+    response = await fetch(base + file, { credentials: "same-origin", ...asked });
+  } catch {
+    // A browser does not say whether the line or the checksum was at fault.
+    throw new Fault(asked.integrity ? "not-fetched-whole" : "not-fetched", { file });
+  }
+  if (!response.ok) throw new Fault("server-said", { file, status: response.status });
   return response;
 }

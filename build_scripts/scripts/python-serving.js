@@ -1,7 +1,8 @@
 // @ts-check
 /**
  * What a worker says and hears: starts Python when told, then answers one request at a time.
- * In: {kind: "start", plan} and {kind: "answer", id, request}. Out: progress, ready, failed, answered, broken.
+ * In: {kind: "start", plan} and {kind: "answer", id, request}. Out: progress, beat, ready, failed; then begun, and
+ * answered, broken (this question could not be answered) or lost (nothing can be any more).
  */
 import { bringParts, keptSnapshot, reasonOf, whyNoWebAssembly } from "./python-parts.js";
 
@@ -44,14 +45,17 @@ export function serve(bringEngine) {
     }
   }
 
+  postMessage({ kind: "beat" }); // the worker's code is here
   addEventListener("message", (event) => {
     const message = event.data;
     if (message.kind === "start") void start(message.plan);
     if (message.kind !== "answer" || !engine) return;
+    postMessage({ kind: "begun", id: message.id });
     try {
       postMessage({ kind: "answered", id: message.id, response: engine.answer(String(message.request)) });
     } catch (error) {
-      postMessage({ kind: "broken", id: message.id, reason: reasonOf(error) });
+      const reason = reasonOf(error);
+      postMessage({ kind: reason.code === "in-python" ? "broken" : "lost", id: message.id, reason });
     }
   });
 }

@@ -6,24 +6,45 @@
  *   served:    memory image if this device keeps it, else trimmed library; trimmed library; the ordinary runtime
  *   from disk: memory image; trimmed library (parts are script files, because nothing can be fetched there)
  * A browser that refuses the worker runs Python in the page. When no road is left the state is "failed", with a reason.
+ *
+ * No failure is final: start() tries again, and is called when the reader asks, on the next page with a worksheet and when
+ * the network returns. A worker that dies in the middle is made anew and asked again.
  */
 
-/** How long a road may stand idle without progress: it hangs. */
-const STALL_MS = 6000;
+/** Limits of time in milliseconds; a test may set shorter ones before the page's scripts run. */
+const LIMITS = {
+  /** How long a road may stand idle without progress: it hangs. */
+  stall: 6000,
+  /** How long a worker's own small script may take. */
+  arrive: 20_000,
+  /** How long a worker may be busy without a word: an old phone compiles slowly, and must not be cut off. */
+  silent: 45_000,
+  /** How long an idle worker may take to begin with a question: after that it is dead, which no browser tells. */
+  begin: 10_000,
+  /** How long it may take to answer one, and for each letter of the question (a file can be long). */
+  answer: 30_000,
+  answer_each: 0.005,
+  ...globalThis.linkwrightLimits,
+};
 /** How often an idle worker says so; python-serving.js has the same. */
 const BEAT_MS = 250;
-/** How long a worker may be busy without a word: an old phone compiles slowly, and must not be cut off. */
-const SILENT_MS = 45_000;
+/** A worker that dies so often without an answer between is not made anew. */
+const MOST_LOSSES = 2;
 
 /** The root of the site, found from this script's own address (runtime/linkwright.js). */
 const siteRoot = new URL("..", /** @type {HTMLScriptElement} */ (document.currentScript).src).href;
 const fromDisk = location.protocol === "file:";
 const runtimeBase = `${siteRoot}runtime/${linkwrightBuild.runtime}/`;
+/** Whether this script and the page that it runs in are of two editions: then nothing is worked out. */
+const isMixed = document.documentElement.dataset["code"] !== linkwrightBuild.code;
 
 /**
  * @typedef {"idle" | "starting" | "live" | "failed"} PythonState
  * @typedef {import("./python-parts.js").Reason} Reason
  * @typedef {{road: string, place: "worker" | "page"}} Attempt
+ * @typedef {{live: boolean, road: string, reason: string, final: boolean, noWorker: boolean}} Outcome
+ * @typedef {{resolve: (response: View | Refusal) => void, reject: (error: Error) => void, text: string,
+ *   watch: ReturnType<typeof setTimeout>}} Waiting
  */
 
 class PythonHost extends EventTarget {
@@ -44,17 +65,39 @@ class PythonHost extends EventTarget {
   #worker = null;
   /** @type {((request: string) => string) | null} */
   #inPage = null;
-  /** @type {Map<number, {resolve: (response: View | Refusal) => void, reject: (error: Error) => void}>} */
+  /** @type {Map<number, Waiting>} */
   #waiting = new Map();
   #lastId = 0;
+  /** Workers that died since the last answer. */
+  #losses = 0;
+  /** How often a start was tried. */
+  #tries = 0;
+  /** When the last start failed, in milliseconds of this page. */
+  failedAt = 0;
   /** @type {Promise<Record<string, string>> | null} */
   #packed = null;
 
-  /** Starts once; later calls do nothing. */
+  /** Starts, and after a failure tries again; does nothing while it starts or runs. */
   start() {
-    if (this.state !== "idle") return;
+    if (this.state === "starting" || this.state === "live") return;
+    this.reason = "";
+    this.#begin();
+  }
+
+  #begin() {
+    this.#tries += 1;
+    this.#packed = null;
+    this.#inPage = null;
     this.#enter("starting");
-    void this.#tryRoads();
+    if (isMixed) this.#fail(say("fault-two-editions"));
+    else void this.#tryRoads();
+  }
+
+  /** @param {string} reason */
+  #fail(reason) {
+    this.reason = reason;
+    this.failedAt = performance.now();
+    this.#enter("failed");
   }
 
   /**
@@ -63,15 +106,29 @@ class PythonHost extends EventTarget {
    */
   answer(request) {
     const text = JSON.stringify(request);
-    if (this.#inPage) return Promise.resolve(JSON.parse(this.#inPage(text)));
+    if (this.#inPage) return this.#answerHere(this.#inPage, text);
     const worker = this.#worker;
     if (!worker) return Promise.reject(new Error(say("fault-not-running")));
     this.#lastId += 1;
     const id = this.#lastId;
     return new Promise((resolve, reject) => {
-      this.#waiting.set(id, { resolve, reject });
+      this.#waiting.set(id, { resolve, reject, text, watch: this.#watch(LIMITS.begin) });
       worker.postMessage({ kind: "answer", id, request: text });
     });
+  }
+
+  /** @param {(request: string) => string} inPage @param {string} text @returns {Promise<View | Refusal>} */
+  async #answerHere(inPage, text) {
+    try {
+      return JSON.parse(inPage(text));
+    } catch (error) {
+      throw new Error(inWords(error));
+    }
+  }
+
+  /** @param {number} limit_ms  after which the worker counts as dead */
+  #watch(limit_ms) {
+    return setTimeout(() => this.#lost(say("fault-no-reply")), limit_ms);
   }
 
   /** @param {PythonState} state */
@@ -86,6 +143,7 @@ class PythonHost extends EventTarget {
       ? [{ road: "snapshot", place: "worker" }, { road: "library", place: "worker" }]
       : [{ road: "best", place: "worker" }, { road: "ordinary", place: "worker" }];
     let pageIsLeft = true;
+    let isTold = false;
     for (let attempt = attempts.shift(); attempt; attempt = attempts.shift()) {
       const outcome = attempt.place === "worker" ? await this.#inWorker(attempt.road) : await this.#onPage(attempt.road);
       if (outcome.live) {
@@ -97,7 +155,9 @@ class PythonHost extends EventTarget {
         this.reason = outcome.reason;
         break;
       }
-      this.reason = outcome.reason;
+      // The first fault of a start says most: what follows is often only its echo. A refused worker says little.
+      if (!isTold) this.reason = outcome.reason;
+      isTold ||= !outcome.noWorker;
       if (attempt.road === "best" && outcome.road === "snapshot") attempts.unshift({ road: "library", place: "worker" });
       // A worker that is refused, or in which no road leads on, leaves the page itself.
       if (pageIsLeft && (outcome.noWorker || attempts.length === 0)) {
@@ -108,7 +168,7 @@ class PythonHost extends EventTarget {
         else attempts.push({ road: "ordinary", place: "page" });
       }
     }
-    this.#enter("failed");
+    this.#fail(this.reason);
   }
 
   /**
@@ -123,6 +183,8 @@ class PythonHost extends EventTarget {
         parts[name] = text;
       };
       await Promise.all(["engine", "wasm", "library", "snapshot"].map((name) => loadScript(`${runtimeBase}disk/${name}.js`)));
+      for (const name of ["wasm", "library", "snapshot"]) if (!parts[name]) throw new Error(say("fault-damaged", { file: `disk/${name}.js` }));
+      if (!(await isWhole("disk/engine.js", String(globalThis.linkwrightMakeEngine)))) throw new Error(say("fault-damaged", { file: "disk/engine.js" }));
       return parts;
     })();
     return this.#packed;
@@ -130,7 +192,7 @@ class PythonHost extends EventTarget {
 
   /**
    * @param {string} road
-   * @returns {Promise<{live: boolean, road: string, reason: string, final: boolean, noWorker: boolean}>}
+   * @returns {Promise<Outcome>}
    */
   async #inWorker(road) {
     let taken = road;
@@ -140,7 +202,9 @@ class PythonHost extends EventTarget {
     /** @type {Worker} */
     let worker;
     /** @type {Record<string, unknown>} */
-    const plan = { road, base: runtimeBase };
+    const plan = { road, base: runtimeBase, sums: linkwrightBuild.sums };
+    /** @type {Promise<string>} */
+    let damage = Promise.resolve("");
     try {
       if (typeof Worker !== "function") throw new Error(say("fault-no-workers"));
       if (fromDisk) {
@@ -149,7 +213,8 @@ class PythonHost extends EventTarget {
         const address = URL.createObjectURL(new Blob([source], { type: "text/javascript" }));
         worker = new Worker(address);
       } else {
-        worker = new Worker(`${runtimeBase}python-worker.mjs`, { type: "module" });
+        worker = new Worker(globalThis.linkwrightTrusted.script(`${runtimeBase}${WORKER}`), { type: "module" });
+        damage = damageOf(WORKER);
       }
       this.workersMade += 1;
     } catch (error) {
@@ -167,29 +232,38 @@ class PythonHost extends EventTarget {
         resolve(outcome);
       };
       let idle_ms = 0;
-      const watch = () => {
+      /** @param {number} limit_ms */
+      const watch = (limit_ms) => {
         clearTimeout(stall);
-        stall = setTimeout(() => give_up(fault(say("fault-not-in-time"))), SILENT_MS);
+        stall = setTimeout(() => give_up(fault(say("fault-not-in-time"), false, !heard)), limit_ms);
       };
-      watch();
+      watch(fromDisk ? LIMITS.silent : LIMITS.arrive);
       worker.onerror = (event) => {
         event.preventDefault();
-        give_up(fault(event.message || say("fault-worker-refused"), false, !heard));
+        give_up(fault(event.message ? say("fault-browser-said", { error: event.message }) : say("fault-worker-refused"), false, !heard));
       };
-      worker.onmessage = (event) => {
+      worker.onmessage = async (event) => {
         const message = event.data;
         heard = true;
-        watch();
+        watch(LIMITS.silent);
         idle_ms = message.kind === "beat" ? idle_ms + BEAT_MS : 0;
-        if (idle_ms >= STALL_MS) give_up(fault(say("fault-not-in-time")));
+        if (idle_ms >= LIMITS.stall) give_up(fault(say("fault-not-in-time")));
         if (message.kind === "progress" && message.road) taken = message.road;
         if (message.kind === "failed") give_up(fault(inWords(message.reason), message.final));
         if (message.kind === "ready") {
+          const damaged = await damage;
+          if (damaged) {
+            give_up(fault(damaged, false, true));
+            return;
+          }
           clearTimeout(stall);
           this.#worker = worker;
           this.started = { road: message.road, place: "worker", stages: message.stages };
           worker.onmessage = (later) => this.#heard(later.data);
-          worker.onerror = (later) => this.#lost(later.message || say("fault-worker-stopped"));
+          worker.onerror = (later) => {
+            later.preventDefault();
+            this.#lost(say("fault-worker-stopped"));
+          };
           resolve({ live: true, road: taken, reason: "", final: false, noWorker: false });
         }
       };
@@ -199,19 +273,20 @@ class PythonHost extends EventTarget {
 
   /**
    * @param {string} road
-   * @returns {Promise<{live: boolean, road: string, reason: string, final: boolean, noWorker: boolean}>}
+   * @returns {Promise<Outcome>}
    */
   async #onPage(road) {
     try {
       /** @type {Record<string, unknown>} */
-      const plan = { road, base: runtimeBase };
+      const plan = { road, base: runtimeBase, sums: linkwrightBuild.sums };
       /** @type {any} */
       let engines;
       if (fromDisk) {
         plan["packed"] = await this.#diskParts();
         engines = globalThis.linkwrightMakeEngine?.();
       } else {
-        engines = await import(`${runtimeBase}python-engine.mjs`);
+        // A browser may remember a module that did not come: under another address it is asked for again.
+        engines = await within(import(`${runtimeBase}python-engine.mjs${this.#tries > 1 ? `?again=${this.#tries}` : ""}`), LIMITS.arrive);
       }
       const refused = engines.whyNoWebAssembly();
       if (refused) return { live: false, road, reason: inWords(refused), final: true, noWorker: false };
@@ -230,24 +305,85 @@ class PythonHost extends EventTarget {
   #heard(message) {
     const waiting = this.#waiting.get(message.id);
     if (!waiting) return;
+    clearTimeout(waiting.watch);
+    if (message.kind === "begun") {
+      waiting.watch = this.#watch(LIMITS.answer + waiting.text.length * LIMITS.answer_each);
+      return;
+    }
     this.#waiting.delete(message.id);
-    if (message.kind === "answered") waiting.resolve(JSON.parse(message.response));
-    else waiting.reject(new Error(inWords(message.reason)));
+    if (message.kind === "answered") {
+      this.#losses = 0;
+      waiting.resolve(JSON.parse(message.response));
+      return;
+    }
+    waiting.reject(new Error(inWords(message.reason)));
+    if (message.kind === "lost") this.#lost(inWords(message.reason));
   }
 
-  /** @param {string} reason */
+  /** The worker is dead: another one is made, and who waits asks it again. @param {string} reason */
   #lost(reason) {
     this.#worker?.terminate();
     this.#worker = null;
     this.reason = reason;
-    for (const { reject } of this.#waiting.values()) reject(new Error(reason));
+    this.dropped.push(`lost: ${reason}`);
+    this.#losses += 1;
+    if (this.#losses > MOST_LOSSES) {
+      this.#losses = 0;
+      this.#fail(reason);
+    } else this.#begin();
+    for (const { reject, watch } of this.#waiting.values()) {
+      clearTimeout(watch);
+      reject(new Error(reason));
+    }
     this.#waiting.clear();
-    this.#enter("failed");
+  }
+}
+
+/** The script of the worker of a served page. */
+const WORKER = "python-worker.mjs";
+
+/**
+ * The browser loads a worker's script and checks nothing: the same file is fetched again, from its cache, and checked.
+ * @param {string} name
+ * @returns {Promise<string>} what is wrong with it, or nothing
+ */
+async function damageOf(name) {
+  const integrity = linkwrightBuild.sums[name] ?? "";
+  try {
+    const response = await within(fetch(runtimeBase + name, { credentials: "same-origin", integrity }), LIMITS.arrive);
+    return response.ok ? "" : say("fault-server-said", { file: name, status: response.status });
+  } catch {
+    return say("fault-not-fetched-whole", { file: name });
   }
 }
 
 /**
- * Why something failed, for the reader: our own faults have a code and its facts, those of the browser their own words.
+ * Whether a text is as it was built; taken for whole where the browser has no digest.
+ * @param {string} name
+ * @param {string} text
+ */
+async function isWhole(name, text) {
+  if (!globalThis.crypto?.subtle) return true;
+  const digest = new Uint8Array(await crypto.subtle.digest("SHA-256", new TextEncoder().encode(text)));
+  return `sha256-${btoa(String.fromCharCode(...digest))}` === linkwrightBuild.sums[name];
+}
+
+/**
+ * What is promised, or the fault that it did not come in time.
+ * @template T
+ * @param {Promise<T>} promised
+ * @param {number} limit_ms
+ * @returns {Promise<T>}
+ */
+function within(promised, limit_ms) {
+  return new Promise((resolve, reject) => {
+    const limit = setTimeout(() => reject(new Error(say("fault-not-in-time"))), limit_ms);
+    promised.finally(() => clearTimeout(limit)).then(resolve, reject);
+  });
+}
+
+/**
+ * Why something failed, for the reader: our own faults have a code and its facts, those of the browser are quoted.
  * @param {unknown} reason
  * @returns {string}
  */
@@ -255,7 +391,10 @@ function inWords(reason) {
   if (typeof reason === "object" && reason !== null && "code" in reason && "facts" in reason) {
     return say(`fault-${reason.code}`, /** @type {Record<string, string>} */ (reason.facts));
   }
-  return reason instanceof Error ? reason.message : String(reason);
+  if (!(reason instanceof Error)) return say("fault-browser-said", { error: typeof reason === "string" ? reason : typeof reason });
+  // Only our own plain errors carry words for the reader; the browser's errors have names of their own.
+  if (reason.name === "Error" && !reason.message.includes("\n")) return reason.message;
+  return say("fault-browser-said", { error: `${reason.name}: ${reason.message.trim().split("\n").pop()}` });
 }
 
 /**
@@ -270,13 +409,16 @@ function loadScript(address) {
       script.remove(); // its text is large and is no longer needed
       resolve();
     };
-    script.onerror = () => reject(new Error(say("fault-file-missing", { file: address.slice(siteRoot.length) })));
+    script.onerror = () => {
+      script.remove();
+      reject(new Error(say("fault-file-missing", { file: address.slice(siteRoot.length) })));
+    };
     document.head.append(script);
   });
 }
 
 /**
- * Runs a start in the page and gives up when it reports no progress while the page stood idle for STALL_MS.
+ * Runs a start in the page and gives up when it reports no progress while the page stood idle.
  * @param {(progress: () => void) => Promise<any>} begin
  * @returns {Promise<any>}
  */
@@ -285,7 +427,7 @@ function stalling(begin) {
     let idle_ms = 0;
     const beating = setInterval(() => {
       idle_ms += BEAT_MS;
-      if (idle_ms < STALL_MS) return;
+      if (idle_ms < LIMITS.stall) return;
       clearInterval(beating);
       reject(new Error(say("fault-not-in-time")));
     }, BEAT_MS);
@@ -300,7 +442,11 @@ function stalling(begin) {
 const python = new PythonHost();
 
 /** What the site's scripts show to each other and to tests. */
-globalThis.linkwright = { python, siteRoot, edition: linkwrightBuild.edition };
+globalThis.linkwright = { python, siteRoot, edition: linkwrightBuild.edition, code: linkwrightBuild.code };
+
+addEventListener("online", () => {
+  if (python.state === "failed") python.start();
+});
 
 // On a page without a worksheet Python starts when the browser has nothing better to do, unless the reader saves data.
 addEventListener("load", () => {

@@ -38,9 +38,11 @@ function fieldsOf(form, longest) {
  * @param {SheetForm} form
  * @param {string} sheet
  * @param {boolean} own
+ * @param {string} path  of the worksheet's page: the address of another one, that is on its way, is left alone
  */
-function remember(form, sheet, own) {
+function remember(form, sheet, own, path) {
   keptTyped.set(sheet, own ? fieldsOf(form, Infinity).toString() : "");
+  if (location.pathname !== path) return;
   try {
     history.replaceState(history.state, "", own ? `#${fieldsOf(form, LONGEST_IN_ADDRESS)}` : location.pathname + location.search);
   } catch {
@@ -85,6 +87,19 @@ function fillFrom(form, fields) {
   const filled = form.fill(fields);
   form.showConditional();
   return filled;
+}
+
+/** What the reader typed before the scripts were there; early.js marks it. @param {SheetForm} form @returns {URLSearchParams} */
+function typedEarly(form) {
+  const marked = form.boxes().filter((box) => "typed" in box.dataset);
+  const early = new URLSearchParams();
+  for (const box of marked) {
+    delete box.dataset["typed"];
+    if (!(box instanceof HTMLInputElement)) early.set(box.name, box.value);
+    else if (box.type === "checkbox") early.set(box.name, box.checked ? "yes" : "no");
+    else if (box.type !== "file" && (box.type !== "radio" || box.checked)) early.set(box.name, box.value);
+  }
+  return early;
 }
 
 /** How many rows of a name the fields fill. @param {URLSearchParams} fields @param {string} name */

@@ -7,7 +7,9 @@
  * new one is not there at once, on any error it goes immediately, and when Python cannot run there is none.
  *
  * `data-mode` is empty, own (the reader's numbers) or example (the example, or what was made from it); `data-answer-state`
- * is empty, working, unfinished, errors, cleared or answered, `data-answer-for` whose answer is shown.
+ * is empty, working, unfinished, errors, cleared or answered, `data-answer-for` whose answer is shown. `data-state` is static
+ * until this script has taken the worksheet over (the built answer is then hidden, or marked where no script runs), then
+ * ready, live or failed.
  */
 
 /** @typedef {"empty" | "own" | "example"} Mode */
@@ -18,6 +20,8 @@ const CLEAR_AFTER_MS = 100;
 const CAME_BACK_MS = [0, 50, 250, 1000];
 /** How long the reader must pause before the screen reader is told the answer. */
 const SPEAK_AFTER_MS = 600;
+/** After a failure, an edit starts the calculator again when so much time has passed. */
+const TRY_AGAIN_AFTER_MS = 5000;
 /** So many empty boxes are named; the others are counted. */
 const MOST_NAMED = 3;
 
@@ -35,13 +39,21 @@ class CalcSheet extends HTMLElement {
     wanted: () => this.isConnected,
     answered: (view) => this.#show(view),
     refused: (errors) => this.#refuse(errors),
-    stopped: (error) => this.#empty("cleared", say("stopped", { reason: error instanceof Error ? error.message : String(error) }), say("bar-failed")),
+    stopped: (error) => this.#stopped(inWords(error)),
   });
+  /** @type {BuiltAnswer | null} */
+  #built = null;
+  /** Whether the boxes hold the example as it was built, in its own units. */
+  #isBuiltExample = false;
+  /** Why no answer of this page is believed any more. */
+  #doubt = "";
+  /** The path of this worksheet's page: while another page is on its way, the address is no longer this one's. */
+  #path = location.pathname;
   /** @type {Mode} */
   #mode = "empty";
   /** How the last answer understood boxes that can be read in two ways. @type {Record<string, string>} */
   #understood = {};
-  /** The inputs that were last asked, as text: what the boxes hold now may be another thing. */
+  /** The inputs that were last seen or asked, as text: what the boxes hold now may be another thing. */
   #askedFor = "";
   /** @type {ReturnType<typeof setTimeout> | undefined} */
   #clearing;
@@ -59,6 +71,7 @@ class CalcSheet extends HTMLElement {
     this.#form ??= new SheetForm(form);
     this.#errors ??= new SheetErrors(this, this.#form);
     this.#view ??= new AnswerView(this);
+    this.#built ??= new BuiltAnswer(this);
     this.#listen(form, this.#listening.signal);
     this.#begin(this.#form, this.#listening.signal);
   }
@@ -83,7 +96,7 @@ class CalcSheet extends HTMLElement {
     addEventListener("hashchange", () => this.#open(), { signal });
     // Browsers put old values back into boxes (going back, filling in): what the boxes hold is read again.
     addEventListener("pageshow", (event) => (event.persisted ? this.#cameBack() : this.#readAgain()), { signal });
-    addEventListener("focus", () => this.#readAgain(), { signal });
+    for (const moment of ["focus", "beforeprint"]) addEventListener(moment, () => this.#readAgain(), { signal });
     document.addEventListener("visibilitychange", () => this.#readAgain(), { signal });
     python.addEventListener("state", () => this.#pythonMoved(), { signal });
   }
@@ -97,8 +110,11 @@ class CalcSheet extends HTMLElement {
     showUnits();
     this.#keys?.prepare(form.boxes());
     form.showConditional();
+    const early = typedEarly(form);
     this.#open();
+    if (form.fill(early)) this.#edit();
     this.#startInTime(this.#mode !== "empty", signal);
+    this.dataset["state"] = "ready";
     this.#pythonMoved();
   }
 
@@ -138,13 +154,14 @@ class CalcSheet extends HTMLElement {
     if (!this.#form) return;
     fillFrom(this.#form, new URLSearchParams(this.dataset["example"] ?? ""));
     this.#become("example");
+    this.#isBuiltExample = true;
     this.#changed();
   }
 
   #clearAll() {
     this.#form?.clear();
     this.#become("empty");
-    if (this.#form) remember(this.#form, this.dataset["sheet"] ?? "", false);
+    if (this.#form) remember(this.#form, this.dataset["sheet"] ?? "", false, this.#path);
     this.#start();
   }
 
@@ -177,9 +194,9 @@ class CalcSheet extends HTMLElement {
     }
     if (!this.#form || this.#mode === "empty" && this.#form.isEmpty()) return;
     if (this.#askedFor === JSON.stringify(this.#form.typed())) return;
-    if (this.#mode === "empty") this.#become("own");
-    this.#form.showConditional();
-    this.#changed();
+    // The old answer goes at once: what comes next may be a sheet of paper.
+    if (this.dataset["answerFor"]) this.#empty("working", say("working"), say("bar-working"));
+    this.#edit();
   }
 
   /**
@@ -234,6 +251,7 @@ class CalcSheet extends HTMLElement {
   #edit() {
     this.#cameBackWith = "";
     if (this.#mode === "empty") this.#become("own");
+    this.#isBuiltExample = false;
     this.#form?.showConditional();
     this.#changed();
   }
@@ -271,6 +289,7 @@ class CalcSheet extends HTMLElement {
     const was = event instanceof CustomEvent && isUnits(event.detail) ? event.detail : "us";
     writeUnitsBeside(this.#form?.boxes() ?? [], was);
     this.#keys?.follow();
+    this.#isBuiltExample = false;
     if (this.#mode !== "empty") this.#changed();
   }
 
@@ -281,7 +300,8 @@ class CalcSheet extends HTMLElement {
       print();
       return;
     }
-    if (event.target.closest("[data-show-example]")) this.#showExample();
+    if (event.target.closest("[data-try-again]")) this.#tryAgain();
+    else if (event.target.closest("[data-show-example]")) this.#showExample();
     else if (event.target.closest("[data-clear]")) this.#clearAll();
     else if (event.target.closest("[data-foot]")) this.#toAnswer(event);
     else if (rowButton(event.target)) {
@@ -304,14 +324,15 @@ class CalcSheet extends HTMLElement {
   #changed() {
     this.#asking.change();
     this.#form?.markOwnUnits();
-    if (this.#form) remember(this.#form, this.dataset["sheet"] ?? "", this.#mode === "own");
+    this.#askedFor = JSON.stringify(this.#form?.typed());
+    if (this.#form) remember(this.#form, this.dataset["sheet"] ?? "", this.#mode === "own", this.#path);
     clearTimeout(this.#clearing);
     if (python.state === "live") {
       if (this.dataset["answerState"] !== "working") {
         this.#clearing = setTimeout(() => this.#empty("working", say("working"), say("bar-working")), CLEAR_AFTER_MS);
       }
       void this.#asking.run();
-    } else if (python.state === "failed") {
+    } else if (python.state === "failed" && performance.now() - python.failedAt < TRY_AGAIN_AFTER_MS) {
       this.#pythonMoved();
     } else {
       python.start();
@@ -323,6 +344,7 @@ class CalcSheet extends HTMLElement {
     if (python.state === "idle") return;
     if (python.state === "starting") {
       this.setAttribute("aria-busy", "true");
+      if (this.dataset["state"] !== "ready") this.#startsAnew();
       return;
     }
     this.removeAttribute("aria-busy");
@@ -332,20 +354,68 @@ class CalcSheet extends HTMLElement {
 
   #live() {
     this.dataset["state"] = "live";
-    if (this.#mode === "empty") return;
+    this.#write("[data-fault-note]", "");
+    if (this.#mode === "empty") {
+      this.#note(say("empty"));
+      return;
+    }
     this.#note("");
     void this.#asking.run();
+  }
+
+  /** Python was there or had failed, and is started once more. */
+  #startsAnew() {
+    this.dataset["state"] = "ready";
+    this.#write("[data-fault-note]", "");
+    if (this.#mode === "empty") this.#note(say("empty"));
+    else this.#empty("working", say("starting"), say("bar-working"));
+  }
+
+  #tryAgain() {
+    if (python.state === "live") this.#changed();
+    else python.start();
   }
 
   /** Python cannot run: no answer to anything, and what to do instead. What was typed stays in the boxes. */
   #failed() {
     this.dataset["state"] = "failed";
-    this.#empty("cleared", say(this.#mode === "own" ? "cannot-run-typed" : "cannot-run", { reason: python.reason }), say("bar-failed"));
+    this.#fault(say(this.#mode === "own" ? "cannot-run-typed" : "cannot-run", { reason: python.reason }));
+  }
+
+  /** A question found no answer. @param {string} reason */
+  #stopped(reason) {
+    if (python.state === "starting") this.#startsAnew(); // it is asked again
+    else if (python.state === "failed") this.#failed();
+    else this.#fault(say("stopped", { reason }));
+  }
+
+  /** No answer, and why: beside the answer's place, at the head, in the bar, and aloud. @param {string} said */
+  #fault(said) {
+    this.#empty("cleared", said, say("bar-failed"));
+    this.#write("[data-fault-note]", said);
+    this.#speak(said);
+  }
+
+  /** What keeps an answer from being shown as one to what the boxes hold, or nothing. @param {View} view */
+  #doubtOf(view) {
+    if (this.#doubt) return this.#doubt;
+    if (view.runtime !== linkwrightBuild.runtime) return say("other-edition");
+    const isExample = this.#isBuiltExample && chosenUnits() === "us";
+    return isExample && !this.#built?.isLike(view) ? say("example-differs") : "";
   }
 
   /** @param {View} view */
   #show(view) {
     clearTimeout(this.#clearing);
+    this.#doubt = this.#doubtOf(view);
+    if (this.#doubt) {
+      this.#fault(this.#doubt);
+      return;
+    }
+    if (this.#askedFor !== JSON.stringify(this.#form?.typed())) {
+      this.#readAgain(); // the browser changed a box without a word
+      return;
+    }
     this.#errors?.clear();
     this.dataset["answerState"] = "answered";
     this.dataset["answerFor"] = this.#mode === "example" ? "example" : "reader";
@@ -372,7 +442,7 @@ class CalcSheet extends HTMLElement {
       if (day && (box === left || box !== document.activeElement)) box.value = day;
     }
     this.#askedFor = JSON.stringify(form.typed());
-    remember(form, this.dataset["sheet"] ?? "", true);
+    remember(form, this.dataset["sheet"] ?? "", true, this.#path);
   }
 
   /** @param {InputError[]} errors */
@@ -438,4 +508,5 @@ class CalcSheet extends HTMLElement {
   }
 }
 
-if (!customElements.get("calc-sheet")) customElements.define("calc-sheet", CalcSheet);
+// Where early.js did not run or found the browser too old, the page stays as it was built.
+if (document.documentElement.classList.contains("js") && !customElements.get("calc-sheet")) customElements.define("calc-sheet", CalcSheet);

@@ -64,9 +64,18 @@
     });
   }
 
+  /** What a fragment of an address names. @param {string} fragment @returns {HTMLElement | null} */
+  function namedBy(fragment) {
+    try {
+      return fragment ? document.getElementById(decodeURIComponent(fragment.slice(1))) : null;
+    } catch {
+      return null; // no name at all, such as #%
+    }
+  }
+
   /** A link to a folded part of a page opens it. */
   function openNamed() {
-    const named = location.hash && document.getElementById(decodeURIComponent(location.hash.slice(1)));
+    const named = namedBy(location.hash);
     if (!(named instanceof HTMLDetailsElement) || named.open) return;
     named.open = true;
     named.scrollIntoView();
@@ -75,30 +84,46 @@
   const container = () => /** @type {HTMLElement} */ (document.querySelector("[data-md-component=container]"));
 
   let turns = 0;
+  /** After so long the browser loads the page itself, and says itself what is wrong. */
+  const LONGEST_TURN_MS = 8000;
 
   /** Put another page of the book on screen, keeping the scripts (and so the running Python) alive.
    * @param {URL} url
-   * @param {number | null} scroll */
-  async function turnTo(url, scroll) {
+   * @param {{y?: number, link?: string} | null} back  how the page was left, when the reader comes back to it */
+  async function turnTo(url, back) {
     const turn = ++turns;
-    const answer = await fetch(url.href.replace(/#.*$/, ""));
+    // Where the calculator's own script did not come, the next page tries again.
+    if (!globalThis.linkwright) throw new Error("whole");
+    const giveUp = new AbortController();
+    const limit = setTimeout(() => giveUp.abort(), LONGEST_TURN_MS);
+    const answer = await fetch(url.href.replace(/#.*$/, ""), { signal: giveUp.signal });
     if (!answer.ok || !(answer.headers.get("content-type") || "").includes("text/html")) throw new Error(url.href);
-    const next = new DOMParser().parseFromString(await answer.text(), "text/html");
+    const next = new DOMParser().parseFromString(globalThis.linkwrightTrusted.page(await answer.text()), "text/html");
+    clearTimeout(limit);
     if (turn !== turns) return; // a later turn began while this page was on its way: it must not cover the later one
+    // A page of another edition, among scripts and a Python of this one: it is loaded whole.
+    if (next.documentElement.dataset["code"] !== root.dataset["code"]) throw new Error("another edition");
     const fresh = next.querySelector("[data-md-component=container]");
     if (!fresh) throw new Error(url.href);
     // The address bar already shows the new page, so its relative addresses count from the right place.
     container().replaceWith(document.adoptNode(fresh));
     document.title = next.title;
     document.dispatchEvent(new Event("linkwright-page"));
-    const anchor = url.hash && document.getElementById(decodeURIComponent(url.hash.slice(1)));
+    const anchor = namedBy(url.hash);
     if (anchor) {
       location.replace(url.hash);
       anchor.scrollIntoView();
-    } else {
-      scrollTo(0, scroll ?? 0);
-      if (scroll === null) document.getElementById("content")?.focus({ preventScroll: true });
+      return;
     }
+    scrollTo(0, back?.y ?? 0);
+    const left = back?.link ? document.querySelector(`main a[href="${CSS.escape(back.link)}"]`) : null;
+    const place = left ?? document.getElementById("content");
+    if (place instanceof HTMLElement) place.focus({ preventScroll: true });
+  }
+
+  /** What a turn could not do the browser does: the address is already that of the page. @param {URL} url */
+  function loadWhole(url) {
+    if (location.pathname === url.pathname) location.reload();
   }
 
   function bindTurning() {
@@ -119,15 +144,16 @@
       if (url.pathname === location.pathname && url.hash) return;
       if (!/(\.html|\/)$/.test(url.pathname)) return;
       event.preventDefault();
-      history.replaceState({ ...history.state, y: scrollY }, "");
+      history.replaceState({ ...history.state, y: scrollY, link: link.getAttribute("href") }, "");
       history.pushState({ y: 0 }, "", url);
       shown = url.pathname;
-      turnTo(url, null).catch(() => location.pathname === url.pathname && location.assign(url));
+      turnTo(url, null).catch(() => loadWhole(url));
     });
     addEventListener("popstate", (event) => {
       if (location.pathname === shown) return;
       shown = location.pathname;
-      turnTo(new URL(location.href), event.state?.y ?? 0).catch(() => location.reload());
+      const url = new URL(location.href);
+      turnTo(url, event.state ?? {}).catch(() => loadWhole(url));
     });
   }
 

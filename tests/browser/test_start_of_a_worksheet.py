@@ -182,7 +182,7 @@ def test_boxes_changed_behind_the_page_s_back_take_the_old_answer_off(page: Page
             return answer(asked);
           };
           document.querySelector('[name="load"]').value = '2,220 lb';
-          dispatchEvent(new PageTransitionEvent('pageshow', {persisted: true}));
+          dispatchEvent(new PageTransitionEvent('pageshow', {persisted: false}));
         }"""
     )
     expect(state(page, "working")).to_be_attached()
@@ -196,7 +196,7 @@ def test_boxes_changed_behind_the_page_s_back_take_the_old_answer_off(page: Page
 def test_without_the_page_s_script_no_answer_stands_beside_boxes(page: Page, served: str) -> None:
     page.route("**/linkwright.js*", lambda route: route.abort())
     page.goto(served + EMPTY)
-    expect(page.locator(".not-started")).to_be_visible()
+    expect(page.locator(".work-out .not-started")).to_be_visible()
     parts = ("[data-verdict-word]", "[data-big]", "[data-headline]", "[data-result]", "[data-steps]")
     for part in (*parts, "[data-cautions]", "[data-inputs]", "[data-figure]", ".foot-bar"):
         assert page.locator(f"{part}:visible").count() == 0, part

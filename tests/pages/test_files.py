@@ -32,7 +32,7 @@ class Reader(HTMLParser):
         self.labels: set[str] = set()
         self.boxes: list[tuple[str, bool]] = []
         self._open: list[str] = []
-        self._in_script_of_data = False
+        self._lists_scripts = False
 
     def handle_starttag(self, tag: str, attrs: list[tuple[str, str | None]]) -> None:
         held = {key: value or "" for key, value in attrs}
@@ -45,6 +45,7 @@ class Reader(HTMLParser):
             self.links.append(held["href"])
         if tag in ("script", "img") and "src" in held:
             self.loads.append(held["src"])
+        self._lists_scripts = held.get("id") == "page-scripts"
         if tag == "link" and held.get("rel") in ("stylesheet", "icon", "manifest"):
             self.loads.append(held["href"])
         if tag == "script" and "src" not in held and held.get("type") != "application/json":
@@ -64,6 +65,11 @@ class Reader(HTMLParser):
             self.wrong.append("a th without scope")
         if tag not in VOID:
             self._open.append(tag)
+
+    def handle_data(self, data: str) -> None:
+        if self._lists_scripts:  # early.js loads them
+            self.loads.extend(one["src"] for one in json.loads(data) if not one.get("later"))
+            self._lists_scripts = False
 
     def handle_startendtag(self, tag: str, attrs: list[tuple[str, str | None]]) -> None:
         self.handle_starttag(tag, attrs)

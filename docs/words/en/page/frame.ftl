@@ -61,9 +61,12 @@ not-a-permission = { $what } It is not permission to lift. It cannot see your pa
 foot-sheet = Sheet
 foot-edition = Edition
 foot-printed = Printed
+foot-device = On this device
 foot-trust = How far to trust it
 foot-sources = Sources
-edition = { $date }, commit { $commit }
+# `$hash` are eight letters that name all tables and code: two papers that bear the same were made by the same book.
+edition = { $number } of { $date }, commit { $commit }, tables and code { $hash }
+edition-working-copy = { $number }, working copy, tables and code { $hash }
 working-copy = working copy
 
 

@@ -23,9 +23,12 @@ no-answer = No answer: { $count ->
         [one] one box needs
        *[other] { $count } boxes need
     } another look.
-stopped = The calculator stopped ({ $reason }). Reload the page.
-cannot-run = The calculator cannot run here: { $reason }. Reload the page, or try another browser. The tables of this book work without it.
-cannot-run-typed = The calculator cannot run here: { $reason }. What you typed is kept, and is NOT worked out: there is no answer. Reload the page, or try another browser. The tables of this book work without it.
+stopped = No answer. The calculator stopped: { $reason }. Try again, or reload the page.
+cannot-run = The calculator does not run here: { $reason }. Reload the page, or try another browser. The tables of this book work without it.
+cannot-run-typed = No answer. The calculator does not run here: { $reason }. What you typed is kept, and is NOT worked out. Reload the page, or try another browser. The tables of this book work without it.
+# The page's Python is not the one that this page was built with.
+other-edition = No answer. This page and the calculator are of two editions, and their figures may differ. Reload the page.
+example-differs = No answer. The calculator's answer to the example is not the one that is printed in this page, so no answer of this page can be trusted. Reload the page. If it stays, use the tables and write to whoever gave you this book.
 
 ## The keys under a box, on a touch screen
 
@@ -52,7 +55,14 @@ fault-not-running = Python is not running
 fault-file-missing = a file of this folder is missing: { $file }
 fault-no-webassembly = this browser has no WebAssembly
 fault-webassembly-forbidden = this page is not allowed to use WebAssembly ({ $error })
-fault-server-said = { $file }: the server said { $status }
-fault-no-content = { $file }: the answer has no content
-fault-image-damaged = the memory image is damaged
+fault-server-said = the server has not sent { $file } (it said { $status })
+fault-no-content = the server sent { $file } empty
+fault-not-fetched = { $file } could not be fetched; there may be no signal
+fault-not-fetched-whole = { $file } could not be fetched whole; there may be no signal, or it is damaged
+fault-cut-short = the line broke while { $file } was on its way
+fault-damaged = { $file } is damaged
+fault-in-python = a mistake in this book ({ $error })
+fault-browser-said = the browser said “{ $error }”
+fault-no-reply = it no longer replies
+fault-two-editions = this page and its script are of two editions
 fault-no-such-road = from disk there is no ordinary road

@@ -1,6 +1,8 @@
 # Words of a worksheet's form and of the parts around its answer, as the built page has them.
 
-no-script = Scripts are off, so nothing here works out your own numbers. The answer shown is that of the example, whose numbers stand with it.
+no-script = Scripts are off or did not load, so nothing here works out your own numbers. The answer shown is that of the example, whose numbers stand with it.
+# The versions stand in build_scripts/browsers.json.
+old-browser = This browser is too old for the calculator, so nothing here works out your own numbers. The answer shown is that of the example, whose numbers stand with it. The calculator runs in Chrome, Edge and other Chromium browsers from version { $chromium }, in Firefox from { $firefox }, and in Safari from { $safari }.
 
 ## The boxes
 
@@ -33,8 +35,12 @@ row-fold = Fold its boxes
 answer = Answer
 all-the-numbers = All the numbers
 worked-out-from = Worked out from
+answer-edition = Worked out with edition { $number }, tables and code { $hash }.
 # Stands until the calculator runs, and for good where it does not load.
-not-started = The calculator has not started, so there is no answer to your numbers. If this stays, reload the page or try another browser.
+not-started = No answer. The calculator has not started, so your numbers are NOT worked out. If this stays, reload the page or try another browser. The tables of this book work without it.
+# After the calculator failed.
+try-again = Try again
+tables-instead = Look it up in the tables
 the-working = The working
 rests-on = What it rests on
 signed = Signed
