@@ -335,6 +335,34 @@ def one_leg_longer(writer: Writer) -> Figure:
     return Figure(drawing.svg(caption), caption)
 
 
+def steep_and_flat(writer: Writer) -> Figure:
+    """A load on a flat leg at 30 degrees and a steep one at 60: the steep one pulls harder."""
+    spread, below = 2.0, 0.3
+    left, right = spread * math.cos(math.radians(30.0)), spread * math.cos(math.radians(60.0))
+    centre_x = left * math.cos(math.radians(30.0))
+    hang = two_leg_hang(spread, left, right, centre_x, below, ENGINE_N)
+    drawing = Drawing(360, 260, 30)
+    drawing.fit([(-0.3, -0.75), (2.3, hang.hook_y_m + 0.1)])
+    balance = _hanging(drawing, hang, spread, (centre_x, -below), (hang.hook_x_m, hang.hook_y_m), 0.0)
+    drawing.circle("hook", balance, 3.5, on_sheet=True)
+    drawing.line("centre", (hang.hook_x_m, hang.hook_y_m), (hang.hook_x_m, -0.7))
+    flat, steep = force(hang.left_tension_n, "demand"), force(hang.right_tension_n, "demand")
+    drawing.angle(
+        (0.0, 0.0), 0.0, hang.left_angle_deg, writer.plain(_degrees(hang.left_angle_deg, places=0)), 46
+    )
+    drawing.angle(
+        (spread, 0.0),
+        180.0 - hang.right_angle_deg,
+        180.0,
+        writer.plain(_degrees(hang.right_angle_deg, places=0)),
+        34,
+    )
+    drawing.text((0.6, 0.45), writer.own(flat, 3), "end", (-8, -4), "strong")
+    drawing.text((1.78, 0.45), writer.own(steep, 3), "start", (8, -4), "strong")
+    caption = writer.text("steep-and-flat", load=weight(ENGINE_KG), flat=flat, steep=steep)
+    return Figure(drawing.svg(caption), caption)
+
+
 def _tag(drawing: Drawing, at: Point, words: str, anchor: str = "start") -> None:
     drawing.text(at, words, "start" if anchor == "start" else "end", (14 if anchor == "start" else -14, 5))
 
@@ -413,6 +441,7 @@ LIFTING_LESSONS: dict[str, Callable[[Writer], Figure]] = {
     "two-of-four": two_of_four,
     "hook-over-balance": hook_over_balance,
     "one-leg-longer": one_leg_longer,
+    "steep-and-flat": steep_and_flat,
     "not-doubled": not_doubled,
     "drop-curve": drop_curve,
 }

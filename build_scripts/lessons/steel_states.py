@@ -86,10 +86,14 @@ def bend_strain(radius_over_thickness: float) -> float:
     return 1 / (2 * radius_over_thickness + 1)
 
 
+DIFFUSIVITY_M2_PER_S = {"room": 1e-11, "hot": 5e-9}
+"""How fast hydrogen wanders in steel at 20 and at 200 C [m2/s]: from memory, uncertain tenfold."""
+
+
 def hydrogen_hours(diameter_m: float, diffusivity_m2_per_s: float) -> float:
     """Hours for a round bar to lose 88 percent of its hydrogen: 0.30 a2/D, first terms of the series for a cylinder.
 
-    diffusivity -- about 1e-11 at 20 C, 1e-10 at 100, 5e-9 at 200 [m2/s]: from memory, uncertain tenfold.
+    diffusivity -- as in DIFFUSIVITY_M2_PER_S, uncertain tenfold
 
     >>> round(hydrogen_hours(0.010, 1e-11))
     208
@@ -136,6 +140,7 @@ __all__ = [
     "AS_FORGED",
     "BATH_DEGC",
     "BATH_MINUTES",
+    "DIFFUSIVITY_M2_PER_S",
     "HOT_ROLLED",
     "MACHINED",
     "NotchCurve",

@@ -31,13 +31,13 @@ from build_scripts.lessons.steel import tetragonal
 from build_scripts.lessons.steel_states import (
     AS_FORGED,
     BATH_DEGC,
+    DIFFUSIVITY_M2_PER_S,
     bend_strain,
     chain_lifts,
     crack_depth_ratio,
     fatigue_limit_mpa,
     hydrogen_hours,
     quenched_hv,
-    strength_after_bath_pa,
 )
 from build_scripts.lessons.strength import factor_bites
 from calc.pulling.statistics_of_few import failure_bound
@@ -48,6 +48,7 @@ from calc.words.facts import Fact, Number, Quantity, degrees, force, length, wei
 Value = Callable[..., Fact]
 _STRESS = ("ksi", "MPa")
 _SHACKLE_PIN_M = 0.75 * 0.0254
+_BAR_M = 0.010
 
 
 def _stress(value_pa: float, digits: int = 2) -> Quantity:
@@ -101,11 +102,6 @@ def _pin_bend(diameter_in: str, loose: str) -> Quantity:
     return _stress(bent)
 
 
-def _bath_loss(degc: str) -> Quantity:
-    before, after = strength_after_bath_pa(float(degc))
-    return _share(1 - after / before)
-
-
 VALUES: dict[str, Value] = {
     "both-sides": lambda: Quantity(both_sides_m2(WIRE_M), "area", digits=4, units=("mm2", "mm2")),
     "wire": lambda: length(WIRE_M),
@@ -148,14 +144,14 @@ VALUES: dict[str, Value] = {
     "hook-inside": lambda which: Number(hook_shapes()[int(which)].inside_times, 2),
     "hook-gain": _hook_gain,
     "bath": lambda: degrees(BATH_DEGC),
-    "bath-loss": _bath_loss,
     "rope-left": lambda ratio: _share(rope_strength_left(float(ratio))),
     "rope-life": lambda big, small: Number(SHEAVE_LIFE[int(big)] / SHEAVE_LIFE[int(small)], 2),
     "bend-strain": lambda ratio, times="1": _share(int(times) * bend_strain(float(ratio))),
-    "hydrogen-time": lambda thick_mm, diffusivity: Quantity(
-        hydrogen_hours(float(thick_mm) / 1000, float(diffusivity)) * 3600, "time", digits=1, units=("h", "h")
+    "hydrogen-bar": lambda: length(_BAR_M),
+    "hydrogen-time": lambda warmth: Quantity(
+        hydrogen_hours(_BAR_M, DIFFUSIVITY_M2_PER_S[warmth]) * 3600, "time", digits=1, units=("h", "h")
     ),
-    "millimetres": lambda mm: length(float(mm) / 1000),
+    "hydrogen-hot": lambda: degrees(200.0),
     "quenched": lambda carbon: Number(quenched_hv(float(carbon)), 2),
     "crystal-longer": lambda carbon: _share(tetragonal(float(carbon)) - 1, 1),
     "crack-ratio": lambda proof: Number(crack_depth_ratio(float(proof)), 2),

@@ -9,6 +9,8 @@ import pytest
 
 from build_scripts import pages
 from build_scripts.lessons import LESSONS
+from build_scripts.lessons.printed import printed_figures
+from build_scripts.lessons.values import VALUES
 from calc import answering
 from calc.tables import short_citation, table_names
 
@@ -196,6 +198,28 @@ def test_no_page_waits_for_a_page_that_never_came() -> None:
 def test_every_lesson_drawing_is_on_a_page() -> None:
     used = {name for page in WRITTEN for name in re.findall(r'drawing\("([\w-]+)"', source(page)[1])}
     assert used == set(LESSONS)
+
+
+def test_every_value_and_printed_figure_is_on_a_page_or_in_a_drawing() -> None:
+    text = "\n".join(source(page)[1] for page in WRITTEN)
+    assert {name for name in VALUES if f'value("{name}"' not in text} == set()
+    lessons = "\n".join(
+        path.read_text(encoding="utf-8") for path in (pages.ROOT / "build_scripts" / "lessons").glob("*.py")
+    )
+    starts = tuple(re.findall(r'printed\(f"([\w-]+)\{', lessons))
+    unused = {
+        key for key in printed_figures()
+        if f'printed("{key}")' not in text and f'"{key}"' not in lessons and not key.startswith(starts)
+    }  # fmt: skip
+    assert unused == set()
+
+
+@pytest.mark.parametrize("page", TEXTS)
+def test_every_printed_figure_names_its_source(page: Any) -> None:
+    text = source(page)[1]
+    named = {printed_figures()[key].source for key in re.findall(r'printed_in\("([\w-]+)"\)', text)}
+    shown = {printed_figures()[key].source for key in re.findall(r'printed\("([\w-]+)"\)', text)}
+    assert shown <= named
 
 
 def test_a_page_that_asks_for_what_is_not_there_stops_the_build() -> None:

@@ -37,6 +37,8 @@ hook-over-balance = Left: the hook is { $off } to one side of the center of grav
 one-leg-longer = A load of { $load } with its center of gravity midway. The left leg is { $left } long, and the right one is { $longer } longer. The load hangs { $tilt } out of level, with the { $end } end down. The legs pull { $left_pull } and { $right_pull }.
     .tilt = { $tilt } out of level
 
+steep-and-flat = A load of { $load } on a flat leg at 30° and a steep leg at 60°, with its center of gravity under the hook. The flat leg pulls { $flat }, the steep one { $steep }. Both pull equally hard sideways, so the steep one must hold up three quarters of the load.
+
 not-doubled = Two riggings seen from the side. Left, four parts in line: three are rated { $strong }, and one is rated { $weak }. Right, two chains of { $strong } each hang on one ring rated { $weak }. Neither may carry more than { $weak }, because the whole load goes through the part with that rating.
     .in-line = in line
     .side-by-side = side by side, one ring
