@@ -64,10 +64,10 @@ class Walk:
 
     def write(self, name: str, text: str) -> None:
         """Tap a box, once the page is at rest, and type."""
-        self.page.wait_for_function("document.querySelector('calc-sheet').dataset.answerState !== 'working'")
+        expect(self.page.locator('calc-sheet:not([data-answer-state="working"])')).to_be_attached()
         self.page.wait_for_timeout(150)
         self.page.tap(f'[name="{name}"]')
-        self.page.wait_for_function("name => document.activeElement.name === name", arg=name)
+        expect(self.page.locator(f'[name="{name}"]')).to_be_focused()
         self.page.wait_for_timeout(150)  # no thumb goes from the box to the keyboard sooner
         self.page.keyboard.type(text)
         assert self.page.input_value(f'[name="{name}"]') == text
@@ -76,7 +76,8 @@ class Walk:
     def choose(self, name: str, value: str) -> None:
         """Choose from a list, or tap one of a few answers."""
         if self.page.locator(f'select[name="{name}"]').count():
-            self.page.tap(f'[name="{name}"]')
+            # Not by a tap: the browser's own list would stay open over the page and take the keys typed next.
+            self.page.focus(f'[name="{name}"]')
             self.page.select_option(f'[name="{name}"]', value)
         else:
             self.page.locator(f'label:has([name="{name}"][value="{value}"])').tap()
@@ -181,8 +182,13 @@ def walk(request: pytest.FixtureRequest, new_context: NewContext, served: str, s
     road, screen = request.param
     size = {"width": screen.width, "height": screen.height}
     context = new_context(viewport=size, has_touch=True, is_mobile=True, offline=road == "disk")
+    # On the screen alone: on paper the style sheet sets the size itself, over what the reader has set for the browser.
     context.add_init_script(
-        f"addEventListener('DOMContentLoaded', () => {{ document.documentElement.style.fontSize = '{screen.text}%'; }})"
+        f"""addEventListener('DOMContentLoaded', () => {{
+          const larger = new CSSStyleSheet();
+          larger.replaceSync('@media screen {{ html {{ font-size: {screen.text}%; }} }}');
+          document.adoptedStyleSheets = [larger];
+        }})"""
     )
     return Walk(context.new_page(), served if road == "served" else f"{site.as_uri()}/", screen)
 
@@ -251,10 +257,6 @@ LEGS = {"legs": "2", "known_by": "angle", "angle": "60", "load_kind": "stiff", "
 
 def test_a_weight_goes_on_to_the_legs_and_is_printed(walk: Walk, tmp_path: Path) -> None:
     page = walk.page
-    if walk.screen.text == 200:
-        pytest.xfail(
-            "with text at twice its size a box of a part sometimes takes no keys after a tap; still to be found"
-        )
     walk.start("load-weight")
     page.get_by_role("button", name="Add one more").tap()
     walk.fill({name: value for name, value in BASE_PLATE.items() if not name.endswith("tolerance")})
@@ -273,7 +275,7 @@ def test_a_weight_goes_on_to_the_legs_and_is_printed(walk: Walk, tmp_path: Path)
     page.wait_for_url("**/sling-legs.html*")
     expect(page.locator('[name="load"]')).to_have_value(load)
     expect(page.locator("[data-carried]").first).to_contain_text("What does it weigh")
-    assert page.get_attribute("[data-answer]", "data-verdict") is None  # a weight alone is no answer
+    expect(page.locator("[data-answer]:not([data-verdict])")).to_be_attached()  # a weight alone is no answer
     walk.fill(LEGS)
     walk.answered()
     walk.stands_well()
