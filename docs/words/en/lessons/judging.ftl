@@ -1,6 +1,6 @@
 # Drawings of the pages on pulling and judging. A message is the caption of its drawing; its parts are the labels.
 
-passes-curve = Out of 100 parts like these, how many may still be bad after so many pulls were passed and none failed. { $bounds }. To rule out more than 1 in { $one_in } takes { $needed } pulls. The curve rules out what would happen less than once in twenty tries.
+passes-curve = Out of 100 parts like these, how many can still be bad after so many pulls were passed and none failed. { $bounds }. To rule out more than 1 in { $one_in } takes { $needed } pulls. The curve rules out what would happen less than once in twenty tries.
     .bound = { $passes } { $passes ->
         [one] pull
        *[other] pulls

@@ -12,7 +12,7 @@ eyebolt-angle = A 3/8 in eyebolt under { $load }, its rating in line, pulled at 
     .with = shoulder seated
     .yield = mild steel yields
 
-pin-in-ears = Left, the shackle's own pin: it fills the holes, and smooth steel lies in both planes where the ears try to cut it. Right, a thinner bolt: it sits loose in the holes, thread lies in one of the two planes, and the load in the middle bends it.
+pin-in-ears = Left, the shackle's own pin: it fills the holes, and smooth steel lies in both planes where the lugs try to cut it. Right, a thinner bolt: it sits loose in the holes, thread lies in one of the two planes, and the load in the middle bends it.
     .pin = own pin
     .bolt = bolt
 
