@@ -689,7 +689,7 @@ def _said_counts(seen: Counter[str]) -> str:
 
 SEEN = ("text", "copy", "memory")
 """How a row was read, the surest first."""
-_WITHOUT_VALUES = ("worksheets-only", "reading-on")
+_WITHOUT_VALUES = ("worksheets-only", "explaining", "reading-on")
 
 
 def _sources_by_subject(used: Mapping[str, Mapping[str, Counter[str]]]) -> list[dict[str, Any]]:
@@ -697,7 +697,7 @@ def _sources_by_subject(used: Mapping[str, Mapping[str, Counter[str]]]) -> list[
     on; in each group the source of most values first.
     """
     seen = {name: view(name) for name in table_names() if name != "sources"}
-    cited = _cited_by_worksheets()
+    cited, cited_by_pages = _cited_by_worksheets(), _cited_by_explaining_pages()
     groups: dict[str, list[dict[str, Any]]] = {subject: [] for subject in GROUPS.values()}
     for row in table("sources").rows:
         taken = used.get(row["key"], {})
@@ -707,10 +707,12 @@ def _sources_by_subject(used: Mapping[str, Mapping[str, Counter[str]]]) -> list[
         sheets = [
             {"name": n, "title": answering.described(n, language()).title} for n in cited.get(row["key"], [])
         ]
-        subject = subjects.most_common(1)[0][0] if subjects else _WITHOUT_VALUES[0 if sheets else 1]
+        on_pages = cited_by_pages.get(row["key"], [])
+        without = _WITHOUT_VALUES[0 if sheets else 1 if on_pages else 2]
+        subject = subjects.most_common(1)[0][0] if subjects else without
         together: Counter[str] = sum(taken.values(), Counter())
         groups.setdefault(subject, []).append({
-            **row, "amount": together.total(), "sheets": sheets,
+            **row, "amount": together.total(), "sheets": sheets, "pages": on_pages,
             "seen": _said_counts(together) if together["text"] != together.total() else "",
             "uses": [{"name": n, "title": seen[n].title, "said": _said_counts(how)} for n, how in taken.items()],
         })  # fmt: skip
@@ -730,6 +732,18 @@ def _cited_by_worksheets() -> dict[str, list[str]]:
         for citation in sheet.citations:
             if name not in cited[citation.source]:
                 cited[citation.source].append(name)
+    return cited
+
+
+def _cited_by_explaining_pages() -> dict[str, list[dict[str, str]]]:
+    """The pages of Understand that cite a source for a printed figure or by its card, by the source's key."""
+    cited: dict[str, list[dict[str, str]]] = defaultdict(list)
+    for path in sorted((ROOT / "docs" / "understand").glob("*.md")):
+        page = f"understand/{path.name}"
+        meta, text = split_front_matter(read_page(page))
+        keys = {printed_figure(key).source for key in re.findall(r'printed_in\("([\w-]+)"', text)}
+        for key in sorted(keys | set(re.findall(r'source\("([\w-]+)"', text))):
+            cited[key].append({"address": page.removesuffix(".md") + ".html", "title": meta["title"]})
     return cited
 
 

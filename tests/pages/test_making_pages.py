@@ -9,7 +9,7 @@ from pathlib import Path
 import jinja2
 import pytest
 
-from build_scripts import ratings_index
+from build_scripts import pages, ratings_index
 from build_scripts.markup import caution, rich
 from build_scripts.pages import (
     ROOT,
@@ -355,3 +355,9 @@ def test_no_old_address_is_a_page_again() -> None:
         meta, _ = split_front_matter(path.read_text(encoding="utf-8"))
         for old in meta.get("moved_from", "").split():
             assert not (docs / old).exists(), f"{path.name} says that it took the place of {old}"
+
+
+def test_the_card_of_a_source_names_the_pages_that_explain_with_it() -> None:
+    cited = pages._cited_by_explaining_pages()
+    assert [one["address"] for one in cited["nist-ir-6118"]] == ["understand/cold.html"]
+    assert "understand/bending-wire-rope.html" in [one["address"] for one in cited["sheave-pages"]]

@@ -30,6 +30,7 @@ group-sources = Sources
 group-proof = Proof and design factors
 group-steel = Steel
 group-worksheets-only = Worksheets only
+group-explaining = Explaining pages only
 group-reading-on = For reading on
 
 ## Groups of worksheets
@@ -68,6 +69,8 @@ sources = Where does each figure come from?
     .worksheets = worksheets
     .worksheet = worksheet
     .reading-on = for reading on
+    .explaining = explaining pages
+    .explains = explained
 source-count = { $count } { $count ->
         [one] source
        *[other] sources
