@@ -40,5 +40,5 @@ drop-on-chain = A load of { $load } falls onto { $sling } of new 3/8 in grade 80
     .proof = proof load
     .break = least break
 
-marbles = A bag of twenty marbles, nineteen of them dark. You draw one, and it is the light one. That happens once in twenty tries.
+marbles = A bag of twenty marbles, nineteen of them dark (filled in the drawing) and one light. You draw one, and it is the light one. That happens once in twenty tries.
     .drawn = you drew this
