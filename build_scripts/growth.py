@@ -137,10 +137,8 @@ def of_the_book(root: Path, site: Path) -> list[tuple[str, str]]:
     for claims in (root / "tables").glob("*/claims.csv"):
         with claims.open(encoding="utf-8", newline="") as file:
             rows += sum(1 for _ in csv.reader(file)) - 1
-    searched = sum(path.stat().st_size for path in (site / "search").glob("*.json"))
-    ratings = sum(path.stat().st_size for path in (site / "scripts").glob("ratings*.js"))
+    searched = sum(path.stat().st_size for path in (site / "scripts").glob("search*.js"))
     return [
         ("pages, rows of tables", f"{pages:,} pages, {rows:,} rows"),
-        ("search of the pages", f"{searched / 1e3:.0f} kB = {searched / pages:,.0f} bytes a page"),
-        ("search of the ratings", f"{ratings / 1e3:.0f} kB = {ratings / rows:,.0f} bytes a row"),
+        ("search", f"{searched / 1e3:.0f} kB = {searched / pages:,.0f} bytes a page"),
     ]

@@ -15,7 +15,7 @@ from collections.abc import Mapping
 from pathlib import Path
 from typing import Any
 
-from build_scripts.search import cards, reading, texts
+from build_scripts.search import cards, reading, rows, texts
 from build_scripts.wording import SEARCH, writer
 from calc import answering
 
@@ -70,6 +70,8 @@ def data(site: Path, root: Path = ROOT) -> dict[str, Any]:
         "cards": cards.as_data(cards.cards(words.synonyms["parts"])),
         "pages": [[page.title, page.address, page.kind, page.description] for page in pages],
         "asked": asked,
+        "rowsBySize": rows.rows_by_size(lambda name: address_of(name, known)),
+        "rowsByName": rows.rows_by_name(lambda name: address_of(name, known)),
         "absent": absent,
         "together": words.synonyms["together"],
         "allowed": words.synonyms["allowed"],

@@ -162,11 +162,14 @@ def test_every_page_names_the_language(pages: Path) -> None:
         assert '<html lang="en-XA"' in path.read_text(encoding="utf-8"), path
 
 
-def test_no_english_is_left_in_the_index_of_ratings(pages: Path) -> None:
-    script = (pages / "scripts" / "ratings.js").read_text(encoding="utf-8")
-    made = json.loads(script[script.index("{") : script.rindex("}") + 1])
-    texts = [text for line in made["lines"] for text in line[:3]] + made["tables"]
-    texts += [title for title, _address, _words in made["pages"]]
+def test_no_english_is_left_in_what_the_search_shows(pages: Path) -> None:
+    """Ratings, titles of pages and its own sentences. The words of the trade that readers type are a language's own files."""
+    script = (pages / "scripts" / "search-data.js").read_text(encoding="utf-8")
+    known, _index = json.loads(script[script.index("[") : script.rindex("]") + 1])
+    made = json.loads(known)
+    shown = [made["cardFields"].index(field) for field in ("label", "answer", "use_words")]
+    texts = [str(card[field]) for card in made["cards"] for field in shown]
+    texts += [title for title, *_ in made["pages"]]
     allowed = (*of_sources(), *cells())
     assert [left for text in texts for left in english(text, allowed)] == []
 

@@ -19,6 +19,7 @@ from typing import Any
 import pytest
 
 from build_scripts.search import make, reading, texts
+from calc.tables import table
 
 HERE = Path(__file__).parent
 SETS = ("search_questions.csv", "search_questions_fresh.csv", "search_questions_later.csv")
@@ -202,6 +203,17 @@ def test_a_slip_is_read_and_said(site: Path) -> None:
     assert not [one for one in chair["results"] + book["results"] if one["type"] == "card"]
     assert "shackle (typed “shakle”)" in answer["line"]
     assert answer["results"][0]["title"].startswith("Shackle, grade A, 5/8 in")
+
+
+def test_a_question_leads_to_the_row_of_its_size_or_material_but_never_to_a_rating_of_a_bent_part(
+    site: Path,
+) -> None:
+    clips, lead, bent = ask(site, ["how many clips on 1/2 cable", "lead density", "bent shackle 5/8"])
+    row = next(i for i, one in enumerate(table("wire-rope-clips").rows) if one["size_in"] == "1/2")
+    assert clips["results"][0]["address"].endswith(f"wire-rope-clips.html#c-{row}")
+    row = next(i for i, one in enumerate(table("densities").rows) if one["material"] == "lead")
+    assert lead["results"][0]["address"].endswith(f"densities.html#c-{row}")
+    assert not [one for one in bent["results"] if "#c-" in one["address"]]
 
 
 def test_the_words_of_the_search_name_pages_that_there_are(site: Path) -> None:

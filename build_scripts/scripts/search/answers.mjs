@@ -4,7 +4,7 @@
 import MiniSearch from "minisearch";
 
 import { OPTIONS } from "./index-pages.mjs";
-import { makeReader } from "./reading.mjs";
+import { makeReader, stemmed } from "./reading.mjs";
 
 /** @import { SearchData, Card, Line, Reading, Result, Word, Answer } from "./types.mjs" */
 /** @typedef {(key: string, facts?: Record<string, string | number>) => string} Say */
@@ -192,7 +192,8 @@ export function makeSearch(data, index, say) {
     const { part, many } = partOf(reading);
     const sizes = reading.inches.length + reading.millimetres.length + reading.threads.length;
     const sized = sizes || (reading.shortTons !== null && part === "shackle");
-    if (many && sizes) return { results: [], note: say("two-parts") };
+    const ofParts = reading.words.every((one) => one.kinds.has("part") || one.kinds.has("thing") || one.kinds.has("harmless") || one.ids.some((id) => allowed.has(id) || id.startsWith("grade:")));
+    if (many && sizes) return { results: [], note: ofParts ? say("two-parts") : "" };
     if (reading.open.length && part && !sizes && !reading.unknown.length) return { results: [], note: say("open-number", { number: reading.open[0] ?? "" }) };
     if (reading.unknown.length && !part && !many && sizes && !reading.grades.length && reading.words.every((one) => one.kinds.has("harmless"))) return { ...partsOf(reading), note: "" };
     if (!plainQuestion(reading)) return { results: [], note: "" };
@@ -311,9 +312,27 @@ export function makeSearch(data, index, say) {
     return best;
   }
 
+  /** The row of a table that was named, by its size or by the words of its material. @param {Reading} reading @param {string} address */
+  function rowOf(reading, address) {
+    const [size] = reading.inches;
+    const sized = size === undefined ? undefined : data.rowsBySize[address]?.find(([inches]) => Math.abs(inches - size) < 0.0006);
+    if (sized) return { cell: sized[1], label: say("inches", { size: fraction(sized[0]) }) };
+    const stems = reading.words.flatMap((one) => one.stems);
+    let best = { met: 0, spare: 0, cell: "", label: "" };
+    for (const [label, cell] of data.rowsByName[address] ?? []) {
+      const words = label.split(" ").map(stemmed);
+      const met = words.filter((one) => stems.includes(one)).length;
+      const spare = words.length - met;
+      if (met > best.met || (met && met === best.met && spare < best.spare)) best = { met, spare, cell, label };
+    }
+    return best.met ? best : null;
+  }
+
   /** @param {Reading} reading @param {number} page @param {string} said @returns {Result} */
   function pageResult(reading, page, said) {
     const [title, address, kind, description] = data.pages[page] ?? ["", "", "", ""];
+    const row = said ? null : rowOf(reading, address);
+    if (row) return { type: "page", title, value: "", text: say("row", { row: row.label }), address: `${address}#${row.cell}`, sign: "", query: "" };
     const { heading, anchor } = said ? { heading: "", anchor: "" } : sectionOf(reading, page);
     const known = ["table", "sheet", "list"].includes(kind) ? kind : "text";
     return {

@@ -14,7 +14,7 @@
  *   rules: [pattern: string, put: string, counted: boolean][], counts: Record<string, string>, kinds: [string, string, string][], grades: Record<string, {chain: string[], shackle: string[]}>,
  *   gradeNames: Record<string, string>, lifts: Record<string, boolean>, concepts: Concept[], plain: string[], own: string[], misspelt: Record<string, string>,
  *   cardFields: string[], cards: any[][], pages: PageLine[], asked: Asked[], absent: Absent[],
- *   allowed: {terms: string[], lift: string[], haul: string[], light: string[]}, together: Record<string, string[][]>, words: Record<string, any>,
+ *   rowsBySize: Record<string, [inches: number, cell: string][]>, rowsByName: Record<string, [words: string, cell: string][]>, allowed: {terms: string[], lift: string[], haul: string[], light: string[]}, together: Record<string, string[][]>, words: Record<string, any>,
  *   texts?: [heading: string, anchor: string, text: string][][],
  *   index?: any, lexicon?: Lexicon, sections?: [heading: string, anchor: string, tokens: string[]][][], titles?: string[][],
  *   lines?: Line[], linesOf?: Record<string, number[]>,

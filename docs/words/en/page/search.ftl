@@ -27,6 +27,7 @@ nothing = Nothing in this book goes by these words. Try a part and a size, such 
 
 ## The answers
 
+row = The row { $row }
 named = { $part }, { $label }
 never-lifts = Never lifts
 ties-down = It only ties down: { $answer }.
