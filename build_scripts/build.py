@@ -212,6 +212,7 @@ def main(arguments: Sequence[str] = ()) -> int:
 def _main() -> int:
     from mkdocs.exceptions import MkDocsException
 
+    from build_scripts.look_up_pages import WrongPlace
     from build_scripts.offline import OfflineBuildFailed
     from build_scripts.pages import PageError
     from build_scripts.runtime import RuntimeBuildFailed
@@ -222,6 +223,7 @@ def _main() -> int:
     refusals = (
         BuildRefused,
         PageError,
+        WrongPlace,
         NoWords,
         NoFact,
         MkDocsException,

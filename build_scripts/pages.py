@@ -24,7 +24,8 @@ names old addresses that lead here, with spaces between them). What a page may c
     {{ printed("charpy-a36-energy") }}              a figure of build_scripts/lessons/printed.csv, in both units
     {{ printed_in("charpy-a36-energy") }}           the source and place of that figure, with a word where not read in text
     {% if there("work-out/hitch.md") %}             whether the book has that page, for links to pages still to be written
-    {{ table_view("chain-tie-down", grade="70") }}  the table, or the rows that hold these texts
+    {{ table("chain-tie-down") }}                   the table, whole, on the look-up page that names it in its front matter
+    {{ table_view("chain-tie-down", grade="70") }}  the rows of a table that hold these texts
     {{ chart("chain-tie-down") }}                   its chart
     {{ source("cfr-49-393", "393.108") }}           a link to the card of a source
     {{ caution("warning", "...") }}                 warning, prohibition, mandatory or note
@@ -33,9 +34,9 @@ names old addresses that lead here, with spaces between them). What a page may c
     {{ root }}                                      the way up to the top of the site, for links in HTML
 
 An unknown worksheet, result, table, cell or source stops the build with the page's name. Links between pages are
-Markdown links to the .md file; a generated page is at look-up/NAME.md or work-out/NAME.md. Where docs/ has a file
-of the name of a generated page, that file is the page (a worksheet; it may begin with
-{% include "sheet_page.md" %}, which is the generated one) or the words above the table (a look-up page).
+Markdown links to the .md file; a worksheet is at work-out/NAME.md, a table at look-up/NAME.md, whichever page it stands on
+(build_scripts/look_up_pages). Where docs/ has a file of the name of a worksheet, that file is its page; it may begin with
+{% include "sheet_page.md" %}, which is the generated one. Front matter `moved_from: OLD, ...` leads old addresses on.
 """
 
 from __future__ import annotations
@@ -43,6 +44,7 @@ from __future__ import annotations
 import csv
 import functools
 import json
+import os
 import re
 import shutil
 import subprocess
@@ -64,6 +66,16 @@ from build_scripts.lessons.dragging import DRAGGED
 from build_scripts.lessons.printed import NoSuchFigure
 from build_scripts.lessons.printed import printed as printed_figure
 from build_scripts.lessons.values import VALUES
+from build_scripts.look_up_pages import (
+    LookUpPage,
+    WrongPlace,
+    lead_links_on,
+    look_up_pages,
+    mark_of,
+    moved,
+    page_of,
+    split_front_matter,
+)
 from build_scripts.markup import (
     attribute,
     caution,
@@ -78,7 +90,17 @@ from build_scripts.markup import (
 from build_scripts.pseudo_markdown import pseudo_page
 from build_scripts.search.make import SearchNotMade, make_search
 from build_scripts.sheet_form import example_fields, form_inputs
-from build_scripts.table_view import View, source_row, view
+from build_scripts.table_declaration import declared
+from build_scripts.table_view import (
+    US_UNITS,
+    View,
+    companions,
+    links,
+    row_text,
+    source_row,
+    view,
+    zero_of_angles,
+)
 from build_scripts.wording import language, say, writer
 from calc import answering
 from calc.quantities import show
@@ -110,7 +132,7 @@ FACES = (
     ("@fontsource/barlow-condensed", "barlow-condensed-latin-600-normal.woff2", "head.woff2"),
     ("@fontsource/barlow-condensed", "barlow-condensed-latin-700-normal.woff2", "head-bold.woff2"),
 )  # fmt: skip
-PAGE_SCRIPTS = ("early.js", "site.js", "reader.js", "lookup.js", "find.js", "drag.js")
+PAGE_SCRIPTS = ("early.js", "site.js", "reader.js", "lookup.js", "find.js", "drag.js", "moved.js")
 
 
 VERDICTS = ("ok", "caution", "stop", "unknown")
@@ -119,6 +141,13 @@ VERDICTS = ("ok", "caution", "stop", "unknown")
 def group_title(group: str) -> str:
     """The heading under which a group of tables stands."""
     return say(f"group-{GROUPS[group]}")
+
+
+def in_both(us: str, si: str) -> str:
+    """Words for readers of US and of SI units, of which the page shows one; the words alone where they are the same."""
+    if us == si:
+        return us
+    return f'<span class="us-only">{us}</span><span class="si-only">{si}</span>'
 
 
 class PageError(ValueError):
@@ -165,15 +194,17 @@ class Book:
     def __init__(self, templates: jinja2.Environment) -> None:
         self.templates = templates
         self._embedded: Counter[str] = Counter()
+        self._cautioned: dict[str, list[str]] = defaultdict(list)
+        self.shown: dict[str, list[str]] = defaultdict(list)
 
     def functions(self, page: str) -> dict[str, Any]:
         """The names a template of `page` (such as `understand/angle.md`) sees."""
         root = "../" * page.count("/")
         return {
-            "sheet": partial(self.sheet, root), "answer": self.answer, "said": self.said, "figure": partial(self.figure, page=page),
-            "cell": self.cell, "cited": partial(self.cited, root), "stated": partial(self.stated, root), "ours": ours(), "rows": self.rows, "drawing": partial(self.drawing, page=page), "there": self.there,
+            "sheet": partial(self.sheet, root), "answer": self.answer_for_reader, "said": self.said_for_reader, "figure": partial(self.figure, page=page),
+            "cell": self.cell_for_reader, "cited": partial(self.cited, root), "stated": partial(self.stated, root), "ours": ours(), "rows": self.rows, "drawing": partial(self.drawing, page=page), "there": self.there,
             "draggable": partial(self.draggable, page=page), "value": self.value, "printed": self.printed, "printed_in": partial(self.printed_in, root),
-            "table_view": partial(self.table_html, root, page), "chart": charts.chart,
+            "table_view": partial(self.table_html, root, page), "table": partial(self.table, root, page), "chart": charts.chart,
             "source": partial(self.source, root), "caution": caution, "show": show, "fraction": rich, "root": root,
             "root_slash": root or "./",
         }  # fmt: skip
@@ -188,6 +219,28 @@ class Book:
     def said(self, name: str, units: UnitSystem = "us", **inputs: Any) -> str:
         """The headline of an answer."""
         return set_spans(self._record(name, units, inputs)["headline"])
+
+    def answer_for_reader(self, name: str, key: str, units: UnitSystem | None = None, **inputs: Any) -> str:
+        """A result in the units of the reader's choice; in those asked for, where the page asks."""
+        if units:
+            return self.answer(name, key, units, **inputs)
+        return in_both(self.answer(name, key, "us", **inputs), self.answer(name, key, "si", **inputs))
+
+    def said_for_reader(self, name: str, units: UnitSystem | None = None, **inputs: Any) -> str:
+        """The headline of an answer in the units of the reader's choice."""
+        if units:
+            return self.said(name, units, **inputs)
+        return in_both(self.said(name, "us", **inputs), self.said(name, "si", **inputs))
+
+    def cell_for_reader(self, name: str, **conditions: str) -> str:
+        """One printed value; for a reader of the other units what it comes to, with the printed one in brackets."""
+        printed = self.cell(name, **conditions)
+        row = table(name).one(**conditions)
+        made = companions(name, row)
+        if not made or (row["unit"] in US_UNITS) == (made[-1].unit in US_UNITS):
+            return printed
+        other = f"≈ {rich(made[-1].text)} ({printed})"
+        return in_both(printed, other) if row["unit"] in US_UNITS else in_both(other, printed)
 
     def figure(self, name: str, units: UnitSystem = "us", *, page: str = "", **inputs: Any) -> str:
         """The drawing of an answer with its caption."""
@@ -283,7 +336,7 @@ class Book:
 
     def stated(self, root: str, name: str, **conditions: str) -> str:
         """One printed value in bold, its source in brackets after it."""
-        return f"<b>{self.cell(name, **conditions)}</b> ({self.cited(root, name, **conditions)})"
+        return f"<b>{self.cell_for_reader(name, **conditions)}</b> ({self.cited(root, name, **conditions)})"
 
     def there(self, page: str) -> bool:
         """Whether the book has a page of that name, written or generated."""
@@ -309,25 +362,54 @@ class Book:
         return f'<a href="{root}about/sources.html#{key}">{rich(title)}</a>{place}'
 
     def table_html(self, root: str, page: str, name: str, **conditions: str) -> str:
-        """A table as HTML, its sources folded beneath; more than one may stand on a page."""
+        """Some rows of a table as HTML, their sources folded beneath; more than one may stand on a page."""
         seen = view(name, **conditions)
         self._embedded[page] += 1
         mark = f"t{self._embedded[page]}-"
-        return tight(self._table(seen, mark) + self._claims(root, seen, mark))
+        return tight(self._table(seen, mark, self._claims(root, seen, mark)))
 
-    def _table(self, seen: View, mark: str = "") -> str:
+    def table(self, root: str, page: str, name: str) -> str:
+        """A whole table on its own page: beside it its chart, the cautions that the page has not said yet, its notes."""
+        if page != f"look-up/{page_of(name).name}.md":
+            raise PageError(
+                f"the table {name} stands on look-up/{page_of(name).name}.md; here use table_view"
+            )
+        self.shown[page].append(name)
+        seen, mark = view(name), mark_of(name)
+        cautions = []
+        for kind, words in seen.cautions:
+            if plain(words) not in self._cautioned[page]:
+                self._cautioned[page].append(plain(words))
+                cautions.append(caution(kind, words))
+        return tight(
+            self.templates.get_template("table_block.html").render(
+                view=seen,
+                table_html=self._table(
+                    seen, mark, self._claims(root, seen, mark, files=True), page, whole=True
+                ),
+                chart_html=charts.chart(name),
+                cautions=cautions,
+                set_spans=set_spans,
+            )
+        )
+
+    def _table(self, seen: View, mark: str, claims: str, page: str = "", *, whole: bool = False) -> str:
         return self.templates.get_template("table.html").render(
             view=seen,
             mark=mark,
             ring=seen_ring,
             rich=rich,
+            links=links,
+            whole=whole,
+            status=_status(seen) if whole and len(self.shown[page]) > 1 else "",
+            claims_html=claims,
             sift_keys={sift.key for sift in seen.sifts},
             mixed=len(seen.counts) > 1,
         )
 
-    def _claims(self, root: str, seen: View, mark: str = "") -> str:
+    def _claims(self, root: str, seen: View, mark: str, *, files: bool = False) -> str:
         return self.templates.get_template("claims.html").render(
-            view=seen, mark=mark, ring=seen_ring, rich=rich, set_spans=set_spans, root=root,
+            view=seen, mark=mark, ring=seen_ring, rich=rich, set_spans=set_spans, root=root, files=files,
             source_count=len({claim.source for claim in seen.claims}),
         )  # fmt: skip
 
@@ -436,7 +518,7 @@ class _Writer:
 
     def write(self, name: str, text: str, **meta: str) -> None:
         """Write one page with its front matter; `text` may bring its own."""
-        own, body = split_front_matter(text)
+        own, body = split_front_matter(lead_links_on(text, name))
         meta = {"edition": self.edition, **meta, **own}
         meta.setdefault("title", _first_heading(body))
         if not meta["title"]:
@@ -462,39 +544,34 @@ class _Writer:
         return read_page(page, self.root) if (self.root / "docs" / page).is_file() else ""
 
     def tables(self) -> None:
-        """A look-up page for each table, with its files."""
+        """The look-up pages, and the files of each table."""
+        for one in look_up_pages():
+            page = f"look-up/{one.name}.md"
+            own, body = split_front_matter(self.render(self._look_up_text(one, page), page))
+            if sorted(self.book.shown[page]) != sorted(one.tables):
+                raise PageError(f"{page}: names the tables {one.tables} and shows {self.book.shown[page]}")
+            own |= {"group": say(f"shelf-{one.group}"), "tables": "", "order": ""}
+            self.write(page, body, **{**self._look_up_meta(one), **own})
         for name in table_names():
-            if name == "sources":
-                continue
-            page = f"look-up/{name}.md"
-            own, intro = split_front_matter(self.render(self.own_words(page), page))
-            self.write(page, self._table_page(name, page, intro), **{**self._table_meta(name), **own})
-            self._table_files(name)
+            if name != "sources":
+                self._table_files(name)
 
-    def _table_page(self, name: str, page: str, intro: str) -> str:
-        seen = view(name)
-        cautions = [caution(kind, said) for kind, said in seen.cautions]
-        functions = self.book.functions(page)
-        return self.jinja.get_template("table_page.md").render(
-            view=seen,
-            set_spans=set_spans,
-            intro=intro.strip() or f'<p class="lede">{rich(seen.description)}</p>',
-            recalled=recalled_line(seen),
-            use_words=table_words.text(name, f"use-{seen.use}"),
-            top_cautions=tight("".join(cautions[:1])),
-            more_cautions=tight("".join(cautions[1:])),
-            table_html=tight(self.book._table(seen)),
-            claims_html=tight(self.book._claims(functions["root"], seen)),
-            chart_html=charts.chart(name),
+    def _look_up_text(self, one: LookUpPage, page: str) -> str:
+        """What docs/ has for the page; a table that no page names stands alone, over the words of its name."""
+        text = self.own_words(page)
+        if split_front_matter(text)[0]:
+            return text
+        (name,) = one.tables
+        return f'# {table_words.question(name)}\n\n{{{{ table("{name}") }}}}\n\n{text}'
+
+    def _look_up_meta(self, one: LookUpPage) -> dict[str, str]:
+        seen = [view(name) for name in one.tables]
+        wide = any(len(w.columns) + len(w.head_names) > MOST_UPRIGHT_COLUMNS for v in seen for w in v.wides)
+        said = {"title": seen[0].title, "description": seen[0].description or seen[0].title} if seen else {}
+        status = (
+            _status(seen[0]) if seen and self.book.shown[f"look-up/{one.name}.md"][0] == one.tables[0] else ""
         )
-
-    def _table_meta(self, name: str) -> dict[str, str]:
-        seen = view(name)
-        return {
-            "title": seen.title, "kind": "table", "group": group_title(seen.group),
-            "description": seen.description or seen.title,
-            "wide": "yes" if any(len(w.columns) + len(w.head_names) > MOST_UPRIGHT_COLUMNS for w in seen.wides) else "",
-        }  # fmt: skip
+        return {**said, "kind": "table", "wide": "yes" if wide else "", "status": status}
 
     def _table_files(self, name: str) -> None:
         rows = [with_note_in_words(name, row, language()) for row in table(name).rows]
@@ -629,16 +706,43 @@ class _Writer:
                     body += [self.jinja.get_template("ask.html").render(root="../", box="ask-box"), ""]
             else:
                 body = [split_front_matter((self.out / page).read_text(encoding="utf-8"))[1]]
-            order = list(
-                dict.fromkeys([*map(group_title, GROUPS), *(say(f"room-{room}") for room in answering.ROOMS)])
-            )
-            for group in sorted(
-                grouped,
-                key=lambda g: (g == "", order.index(g) if g in order else 99, _place(grouped[g][0][1]), g),
-            ):
-                body += _index_group(part, group, grouped[group])
+            if part == "look-up":
+                body += self._shelves()
+            else:
+                order = list(
+                    dict.fromkeys(
+                        [
+                            *map(group_title, GROUPS),
+                            *(say(f"room-{room}") for room in answering.ROOMS),
+                        ]
+                    )
+                )
+                for group in sorted(
+                    grouped, key=lambda g: (g == "", order.index(g) if g in order else 99, g)
+                ):
+                    body += _index_group(part, group, grouped[group])
             meta = own or {"title": title, "description": lede}
             self.write(page, "\n".join(body), **{**meta, "kind": "list"})
+
+    def _shelves(self) -> list[str]:
+        """The look-up pages in the order of use; those that only worksheets rest on stand behind one link."""
+        shelves: dict[str, list[tuple[str, dict[str, str]]]] = defaultdict(list)
+        for one in look_up_pages():
+            page = f"look-up/{one.name}.md"
+            shelves[one.group].append((page, self.written[page]))
+        behind = shelves.pop("behind", [])
+        body: list[str] = []
+        for group, pages in shelves.items():
+            body += _index_group("look-up", say(f"shelf-{group}"), pages)
+        title, description = say("shelf-behind"), say("shelf-behind.description")
+        lists = [f"# {title}", "", f'<p class="lede">{said("shelf-behind.lede")}</p>', ""]
+        lists += _index_group("look-up", "", behind)
+        name = "look-up/numbers-behind-the-worksheets.md"
+        meta = {"title": title, "description": description, "group": title}
+        self.write(name, "\n".join(lists), **meta, kind="list", unlisted="yes")
+        return body + _index_group("look-up", say("shelf-more"), [
+            (name, meta), ("look-up/every-rating.md", self.written["look-up/every-rating.md"]),
+        ])  # fmt: skip
 
     def _grouped(self, part: str) -> dict[str, list[tuple[str, dict[str, str]]]]:
         """The pages of a part by group; judging has its worksheets too."""
@@ -664,7 +768,7 @@ def _place(meta: Mapping[str, str]) -> int:
 
 def _index_group(part: str, group: str, pages: list[tuple[str, dict[str, str]]]) -> list[str]:
     lines = [f"## {group}\n"] if group else []
-    lines.append('<ul class="index-list">')
+    lines.append(f'<ul class="index-list{" shelf" if part == "look-up" else ""}">')
     for name, meta in pages:
         link = name.removeprefix(f"{part}/").removesuffix(".md") + ".html"
         said = f"<span>{rich(meta['description'])}</span>" if meta.get("description") else ""
@@ -673,13 +777,33 @@ def _index_group(part: str, group: str, pages: list[tuple[str, dict[str, str]]])
 
 
 def recalled_line(seen: View) -> str:
-    """The first line of a page with figures that nobody read: how many, and how they are marked; else empty."""
+    """The first line of a table with figures that nobody read: how many, and how they are marked; else empty."""
     count = seen.counts.get("memory", 0)
     if not count:
         return ""
-    if count == seen.rows:
-        return said("recalled.all")
-    return said("recalled", ring=seen_ring("memory"), count=count, rows=seen.rows)
+    ring = seen_ring("memory")
+    return (
+        said("recalled.all", ring=ring)
+        if count == seen.rows
+        else said("recalled", ring=ring, count=count, rows=seen.rows)
+    )
+
+
+SAID_ABOVE = ("lift", "tie_down", "mixed")
+"""The uses that are said above a table: a reader could take its figures for more than they are."""
+
+
+def _status(seen: View) -> str:
+    """The one line above a table: what its figures may be used for, and whether they were only recalled."""
+    zero = zero_of_angles(declared(seen.name))
+    words = f"use-{seen.use}.status" if seen.use == "lift" and not zero else f"use-{seen.use}"
+    use = table_words.text(seen.name, words).rstrip(".") if seen.use in SAID_ABOVE else ""
+    parts = [
+        f"<b>{rich(use)}.</b>" if use else "",
+        say(f"angles-{zero.replace('_', '-')}") if zero else "",
+        recalled_line(seen),
+    ]
+    return " ".join(part for part in parts if part)
 
 
 def _said_counts(seen: Counter[str]) -> str:
@@ -747,19 +871,6 @@ def _cited_by_explaining_pages() -> dict[str, list[dict[str, str]]]:
     return cited
 
 
-def split_front_matter(text: str) -> tuple[dict[str, str], str]:
-    """The front matter of a page (plain `key: value` lines) and the rest."""
-    match = re.match(r"---\n(.*?)\n---\n", text, re.DOTALL)
-    if not match:
-        return {}, text
-    meta: dict[str, str] = {}
-    for line in match.group(1).splitlines():
-        key, _, value = line.partition(":")
-        value = value.strip()
-        meta[key.strip()] = json.loads(value) if value.startswith('"') else value
-    return meta, text[match.end() :]
-
-
 def _first_heading(text: str) -> str:
     match = re.search(r"^# (.+)$", text, re.MULTILINE)
     return re.sub(r"<[^>]+>", "", match.group(1)).strip() if match else ""
@@ -798,7 +909,33 @@ def finish_site(site: Path) -> None:
         if "<table>" in text:
             page.write_text(_frame_plain_tables(text), encoding="utf-8")
     make_search(site)
+    write_moved(site)
     _make_lighter(site, ROOT)
+
+
+def write_moved(site: Path) -> None:
+    """At the address of each table that shares a page a file that leads on to it; the table stands there plainly."""
+    templates = jinja2.Environment(  # noqa: S701 - the template is ours and writes HTML itself
+        loader=jinja2.FileSystemLoader(ROOT / "build_scripts" / "templates"), undefined=jinja2.StrictUndefined
+    )
+    template = templates.get_template("moved.html")
+    for old, now in moved().items():
+        name = old.removeprefix("look-up/")
+        if name not in table_names():
+            continue  # a page that people wrote: the engine has made one that leads on
+        seen = view(name)
+        there = os.path.relpath(now.page, Path(old).parent.as_posix())
+        (site / old).parent.mkdir(parents=True, exist_ok=True)
+        text = template.render(
+            language=language(), there=f"{there}.html", now=now, view=seen, rich=rich, say=said, attr=attribute, root="../",
+            title=seen.title, plain=_plain_rows(name),
+        )  # fmt: skip
+        (site / f"{old}.html").write_text(text, encoding="utf-8")
+
+
+def _plain_rows(name: str) -> list[tuple[str, str]]:
+    """Each row of a table as two texts: what it is, and its value with its unit."""
+    return [(row_text(name, row), measured(row["value"], row["unit"])) for row in table(name).rows]
 
 
 def _frame_plain_tables(html: str) -> str:
@@ -839,7 +976,7 @@ def main(arguments: list[str]) -> int:
         return 2
     try:
         commands[arguments[0]](Path(arguments[1]))
-    except (PageError, NoWords, NoFact, SearchNotMade) as wrong:
+    except (PageError, WrongPlace, NoWords, NoFact, SearchNotMade) as wrong:
         print(f"page not made: {wrong}", file=sys.stderr)
         return 1
     return 0

@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 
 from build_scripts import table_words
+from build_scripts.look_up_pages import address as address_of
 from build_scripts.markup import measured
 from build_scripts.table_declaration import declared
 from build_scripts.table_view import SYSTEM_ORDER, companions, row_text
@@ -48,7 +49,7 @@ def entries() -> tuple[Entry, ...]:
                 first = made[place]
                 both, address = f"{first.answer} ({answer})", first.address
                 if row["unit"] in SYSTEM_ORDER and before["unit"] not in SYSTEM_ORDER:
-                    both, address = f"{answer} ({first.answer})", f"look-up/{name}.html#c-{index}"
+                    both, address = f"{answer} ({first.answer})", address_of(name, index)
                 made[place] = replace(first, answer=both, address=address)
                 continue
             has_pair = any(
@@ -61,7 +62,7 @@ def entries() -> tuple[Entry, ...]:
                     label,
                     answer + (f" ({beside})" if beside else ""),
                     table_words.text(name, f"use-{said.use}.short"),
-                    f"look-up/{name}.html#c-{index}",
+                    address_of(name, index),
                     name,
                     row,
                 )

@@ -78,11 +78,15 @@ class CautionDeclared:
 
 @dataclass(frozen=True)
 class Layout:
-    """Which columns name a line of the look-up page and which its columns; `order`: alphabet, or the file's."""
+    """Which columns name a line of the look-up page and which its columns; `order`: alphabet, or the file's; `lead`: the values
+    of a key whose columns stand first, because they are asked for most; `aside`: columns of lines that stand last.
+    """
 
     rows: tuple[str, ...]
     columns: tuple[str, ...]
     order: str = ""
+    lead: tuple[str, ...] = ()
+    aside: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True)
@@ -317,12 +321,14 @@ class _Reader:
 
     def _layout(self, columns: Mapping[str, Column]) -> Layout:
         said = self._given("layout")
-        self._of(said, {"rows", "columns", "order"}, "[layout]")
+        self._of(said, {"rows", "columns", "order", "lead", "aside"}, "[layout]")
         rows, across = said.get("rows", ()), said.get("columns", ())
         return Layout(
             self._columns("[layout], rows", columns, rows),
             self._columns("[layout], columns", columns, across),
             said.get("order", ""),
+            tuple(said.get("lead", ())),
+            self._columns("[layout], aside", columns, said.get("aside", ())),
         )
 
     def _caution(self, said: dict[str, str]) -> CautionDeclared:

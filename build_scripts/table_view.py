@@ -15,8 +15,9 @@ from collections.abc import Iterable
 from dataclasses import dataclass, field
 from typing import Any
 
-from build_scripts import table_words
+from build_scripts import table_words, wording
 from build_scripts.markup import rich, unit_name
+from build_scripts.places import places_of
 from build_scripts.table_declaration import Column as DeclaredColumn
 from build_scripts.table_declaration import Declaration, declared
 from calc.quantities import from_si, round_to, show_in, to_si, unit_text
@@ -54,8 +55,8 @@ SYSTEM_ORDER = ("short_ton", "lb", "lbf", "in", "lb/ft3", "degF")
 _SHORT_TEXT = 26
 _SHORT_TITLE, _TELLS_LITTLE = 48, 18
 _NUMBERED = re.compile(
-    r"\d+ CFR (Part )?[\d.]+|WAC [\d-]+|(DOE|MIL)-STD-[\dA-Z-]+|ASTM [A-Z]\d+|ASME [A-Z][\d.]+\d|EN [\d-]+"
-    r"|ISO [\d-]+|DGUV \w+ [\d-]+|AASHTO \w+ \d+"
+    r"\d+ CFR (Part )?[\d.]+|WAC [\d-]+|(DOE|MIL)-STD-[\dA-Z-]+|ASTM [A-Z]\d+|ASME [A-Z]+[\d.-]+\d|((BS|DIN) )?EN [\d-]+"
+    r"|ISO [\d-]+|DGUV \w+ [\d-]+|AASHTO \w+ \d+|AS \d[\d.]+|DIN \d+|VDI [\d-]+|TRBS \d+|AISC \d+|NIST-IR \d+"
 )
 _MANY_COLUMNS = 8
 _MOST_PARTS = 8
@@ -86,6 +87,8 @@ class Made:
     """A value in another unit, computed here from the printed one."""
 
     text: str
+    unit: str = ""
+    exact: bool = False
 
 
 @dataclass(frozen=True)
@@ -104,6 +107,30 @@ class Shown:
     long: bool
     rows: int = 1
     choice: str = ""
+    printed_unit: str = ""
+
+
+@dataclass(frozen=True)
+class Piece:
+    """One text of a cell: a printed value or one worked out from it, and for which readers it stands first and large."""
+
+    text: str
+    made: bool
+    about: bool
+    checked: str
+    number: int | None
+    us_leads: bool
+    si_leads: bool
+
+
+@dataclass(frozen=True)
+class Link:
+    """What of a cell stands in one place of one source; `number` is that of its first row in the file."""
+
+    claim: str
+    number: int
+    pieces: tuple[Piece, ...]
+    choice: str
 
 
 @dataclass(frozen=True)
@@ -124,6 +151,7 @@ class Line:
     heads: tuple[str, ...]
     cells: tuple[tuple[Shown, ...], ...]
     source: str
+    places: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True)
@@ -136,6 +164,7 @@ class Wide:
     columns: tuple[Column, ...]
     lines: tuple[Line, ...]
     by_source: bool
+    aside: int = 0
 
     @property
     def listed(self) -> bool:
@@ -152,6 +181,7 @@ class Claim:
     key: str
     source: str
     source_title: str
+    source_short: str
     locator: str
     checked: str
     note: Spans
@@ -165,6 +195,7 @@ class Sift:
     key: str
     label: str
     options: tuple[tuple[str, str], ...]
+    role: str
 
 
 @dataclass(frozen=True)
@@ -185,6 +216,7 @@ class View:
     counts: dict[str, int] = field(default_factory=dict)
     has_made: bool = False
     has_choice: bool = False
+    has_gaps: bool = False
 
 
 def _is_list(columns: int, by_source: bool, heads: int, wordy: bool) -> bool:
@@ -200,6 +232,8 @@ def source_short(key: str) -> str:
     """A source's title, short enough for a line of a table. One that is too long gives way to its number, if it has one;
     one that tells little by itself (`Steelworker`) says who published it.
     """
+    if wording.has(f"short-{key}"):
+        return wording.say(f"short-{key}")
     row = source_row(key)
     title = row["title"]
     for mark in (" (", ", ", ": "):
@@ -208,9 +242,9 @@ def source_short(key: str) -> str:
         publisher = re.split(r" \(|, |; ", row["publisher"])[0]
         together = f"{title}, {publisher}"
         return together if publisher and publisher not in title and len(together) <= _SHORT_TITLE else title
-    if len(title) <= _SHORT_TITLE:
-        return title
-    return source_number(key) or title[: _SHORT_TITLE - 2].rsplit(" ", 1)[0] + "…"
+    if source_number(key):
+        return source_number(key)
+    return title if len(title) <= _SHORT_TITLE else title[: _SHORT_TITLE - 2].rsplit(" ", 1)[0] + "…"
 
 
 def source_number(key: str) -> str:
@@ -309,7 +343,15 @@ def companions(name: str, row: Row) -> tuple[Made, ...]:
     except NoSuchRow:
         return ()
     direction = ROUNDING[_SENSES[declared(name).sense(row)]]
-    return tuple(Made(_in_unit(value_si, dimension, other, direction)) for other in others)
+    return tuple(
+        Made(
+            _in_unit(value_si, dimension, other, direction),
+            other,
+            exact=(row["unit"], other) == ("short_ton", "lb")
+            and float(from_si(value_si, other, dimension)).is_integer(),
+        )
+        for other in others
+    )
 
 
 def _in_unit(value_si: float, dimension: str, unit: str, direction: Rounding) -> str:
@@ -341,7 +383,7 @@ def view(name: str, **conditions: str) -> View:
     claims, claim_of = _claims(name, rows)
     choices = _choices(rows, said.compare)
     rows = _together(rows, said.compare)
-    row_keys = [k for k in said.layout.rows if k != "default"]
+    row_keys = sorted((k for k in said.layout.rows if k != "default"), key=lambda k: k in said.layout.aside)
     column_keys = [k for k in said.layout.columns if k != "unit"]
     if len({row.get("quantity", "") for _, row in rows}) == 1:
         row_keys = [k for k in row_keys if k != "quantity"]
@@ -373,6 +415,7 @@ def view(name: str, **conditions: str) -> View:
         counts=dict(counts),
         has_made=any(s.made for w in wides for line in w.lines for cell in line.cells for s in cell),
         has_choice=bool(choices),
+        has_gaps=any(not cell for w in wides for line in w.lines for cell in line.cells),
     )
 
 
@@ -440,6 +483,7 @@ def _claims(name: str, rows: list[tuple[int, Row]]) -> tuple[tuple[Claim, ...], 
                 key,
                 source,
                 source_row(source)["title"],
+                source_short(source),
                 locator,
                 checked,
                 table_words.note(name, note),
@@ -459,7 +503,7 @@ def _sifts(name: str, keys: list[str], rows: list[tuple[int, Row]]) -> tuple[Sif
         options = tuple((value, _plain(name, key, value)) for value in _in_order(values))
         if len(options) > _LONG_CHOICE and any(size_number(value) is None for value in values):
             options = tuple(sorted(options, key=lambda option: option[1].lower()))
-        sifts.append(Sift(key, table_words.heading(name, key), options))
+        sifts.append(Sift(key, table_words.heading(name, key), options, declared(name).columns[key].role))
     return tuple(sifts)
 
 
@@ -488,6 +532,22 @@ class _Sheet:
         """The name of the table."""
         return self.declared.name
 
+    @property
+    def usual(self) -> str:
+        """The quantity that the table is looked up for; it is said above the table and in no heading."""
+        return usual_quantity(self.declared)
+
+
+def usual_quantity(said: Declaration) -> str:
+    """The rating of a table that has one kind of rating; empty for any other table."""
+    ratings = [quantity.name for quantity in said.quantities.values() if quantity.rating]
+    return ratings[0] if len(ratings) == 1 else ""
+
+
+def zero_of_angles(said: Declaration) -> str:
+    """The role of the leg angles in a table (`angle_from_vertical`), if it has such columns."""
+    return next((said.columns[k].role for k in said.layout.columns if said.columns[k].role in _ANGLES), "")
+
 
 def _wides(
     sheet: _Sheet, rows: list[tuple[int, Row]], row_keys: list[str], column_keys: list[str]
@@ -502,6 +562,11 @@ def _wides(
         rank["source"].sort(
             key=lambda source: -taken[source]
         )  # what our verdicts take stands next to the size
+    for key in column_keys:
+        if sheet.declared.columns[key].role == "angle_from_horizontal":
+            rank[key].reverse()  # the steeper leg is the better one, and asked for first
+        lead = sheet.declared.layout.lead
+        rank[key].sort(key=lambda value: lead.index(value) if value in lead else len(lead))
     columns.sort(key=lambda keys: [rank[k].index(v) for k, v in keys])
     if len(columns) > _MANY_COLUMNS and len(column_keys) > 1 and 1 < len(rank[column_keys[0]]) <= _MOST_PARTS:
         parts: list[tuple[tuple[tuple[str, str], ...], list[tuple[tuple[str, str], ...]]]] = [
@@ -548,6 +613,8 @@ def _one_wide(
         ordered.sort(key=lambda keys: _plain(name, row_keys[0], keys[0]).lower())
     else:
         ordered = _side_by_side(ordered, row_keys)
+    lead = sheet.declared.layout.lead
+    ordered.sort(key=lambda keys: lead.index(keys[0]) if keys and keys[0] in lead else len(lead))
     by_source = "source" in row_keys[1:]
     heads_of, head_names = _heads(name, row_keys)
     lines = tuple(
@@ -556,6 +623,7 @@ def _one_wide(
             heads_of(keys),
             tuple(_cell(sheet, lines_of[keys].get(column, [])) for column in columns),
             rich(source_short(keys[row_keys.index("source")])) if by_source else "",
+            places_of(keys[row_keys.index("source")]) if by_source else (),
         )
         for keys in ordered
     )
@@ -568,12 +636,14 @@ def _one_wide(
         mixed = len({COMPANIONS.get(unit, (unit,))[0] for unit in raw}) > 1
         if mixed or _is_list(len(columns), by_source, len(head_names), wordy):
             units = []  # a heading that named them all would say nothing, or is not seen: each value carries its own
-        heading = _column_heading(name, [pair for pair in column if pair not in fixed]) or _value_heading(
-            name, rows
-        )
+        said = [pair for pair in column if pair not in fixed]
+        if len(said) > 1:
+            said = [pair for pair in said if pair != ("quantity", sheet.usual)]
+        heading = _column_heading(name, said) or _value_heading(name, rows)
         made.append(Column(column, heading, ", ".join(units), wordy))
     caption = ", ".join(key_text(name, k, v) for k, v in fixed)
-    return Wide(caption, fixed, head_names, tuple(made), lines, by_source)
+    aside = sum(table_words.heading(name, key) in head_names for key in sheet.declared.layout.aside)
+    return Wide(caption, fixed, head_names, tuple(made), lines, by_source, aside)
 
 
 def _side_by_side(ordered: list[tuple[str, ...]], row_keys: list[str]) -> list[tuple[str, ...]]:
@@ -616,9 +686,6 @@ def _column_heading(name: str, keys: list[tuple[str, str]]) -> str:
         if pair:
             low = value.replace("-", "−")
             text = table_words.writer(name).text("key-to", low=low, high=key_text(name, pair, held[pair]))
-        role = about.columns[key].role
-        if role in _ANGLES and value not in ("0", "90", ""):
-            text = _with_its_zero(name, role, text)
         if said and key != "source" and text[1:2].islower():
             text = text[0].lower() + text[1:]
         said.append(text)
@@ -689,7 +756,7 @@ def _head_name(name: str, group: tuple[str, ...]) -> str:
 def _head(name: str, group: tuple[str, ...], held: dict[str, str]) -> str:
     first = held[group[0]]
     if len(group) == 1:
-        return rich(_plain(name, group[0], first)) if first else "–"
+        return rich(_plain(name, group[0], first)) if first else rich(key_text(name, group[0], first))
     second = held[group[1]]
     column = declared(name).columns[group[0]]
     if column.end:
@@ -735,9 +802,82 @@ def _cell(sheet: _Sheet, rows: list[tuple[int, Row]]) -> tuple[Shown, ...]:
                     () if paired else companions(sheet.name, _as_printed(row)),
                     row["unit"] == "text" and len(row["value"]) > _SHORT_TEXT,
                     choice=sheet.choices.get(index, ""),
+                    printed_unit=row["unit"],
                 )
             )
     return tuple(shown)
+
+
+US_UNITS = (
+    "lb",
+    "lbf",
+    "short_ton",
+    "in",
+    "ft",
+    "in2",
+    "ft2",
+    "lb/ft",
+    "lb/ft3",
+    "degF",
+    "ksi",
+    "psi",
+    "ft_lb",
+    "kJ/in",
+)
+SI_UNITS = (
+    "kg",
+    "t",
+    "kN",
+    "N",
+    "daN",
+    "mm",
+    "m",
+    "mm2",
+    "m2",
+    "kg/m",
+    "kg/m3",
+    "degC",
+    "MPa",
+    "N/mm2",
+    "GPa",
+    "N_m",
+)
+_NOT_FIRST = ("short_ton",)
+"""A unit that another of its system stands before: a short ton is easily taken for a metric one."""
+
+
+def links(cell: tuple[Shown, ...]) -> tuple[Link, ...]:
+    """What a cell shows, by the places that it comes from: US readers meet pounds and inches first, others kilograms and
+    millimetres; the other value stands small beneath, and one worked out here keeps its sign.
+    """
+    together = len({one.claim for one in cell}) == 1
+    groups = [cell] if together and cell else [(one,) for one in cell]
+    return tuple(
+        Link(group[0].claim, group[0].number, _pieces(group, together), group[0].choice) for group in groups
+    )
+
+
+def _pieces(group: tuple[Shown, ...], together: bool) -> tuple[Piece, ...]:
+    texts: list[tuple[str, bool, bool, str, int | None, str]] = []
+    for place, one in enumerate(group):
+        number = one.number if together and place else None
+        texts.append((_with_unit(one), False, False, one.checked, number, one.printed_unit))
+        texts += [(made.text, True, not made.exact, one.checked, None, made.unit) for made in one.made]
+    units = [text[5] for text in texts]
+    us, si = _first_of(units, US_UNITS), _first_of(units, SI_UNITS)
+    return tuple(Piece(*text[:5], at == us, at == si) for at, text in enumerate(texts))
+
+
+def _first_of(units: list[str], wanted: tuple[str, ...]) -> int:
+    """The place of the first unit of a system; of the printed value where there is none."""
+    plain = [at for at, unit in enumerate(units) if unit in wanted and unit not in _NOT_FIRST]
+    other = [at for at, unit in enumerate(units) if unit in wanted]
+    return (plain or other or [0])[0]
+
+
+def _with_unit(one: Shown) -> str:
+    value = f"−{one.value[1:]}" if one.value[:1] == "-" else one.value
+    return f"{value}{'' if one.unit in ('', '%', '°') else ' '}{one.unit}"
 
 
 def _as_printed(row: Row) -> Row:
@@ -752,9 +892,10 @@ def _range(sheet: _Sheet, low: tuple[int, Row], high: tuple[int, Row], paired: b
     made = () if paired else companions(sheet.name, _as_printed(first))
     if made and not same:
         made = tuple(
-            Made(_range_text(sheet.name, a.text.split(" ")[0], b.text))
+            Made(_range_text(sheet.name, a.text.split(" ")[0], b.text), a.unit)
             for a, b in zip(made, companions(sheet.name, _as_printed(last)), strict=True)
         )
     return Shown(
-        index, sheet.claim_of[index], value, unit_name(first["unit"]), first["checked"], made, False, rows=2
-    )
+        index, sheet.claim_of[index], value, unit_name(first["unit"]), first["checked"], made, False, rows=2,
+        printed_unit=first["unit"],
+    )  # fmt: skip

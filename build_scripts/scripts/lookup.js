@@ -16,8 +16,9 @@
   /** @param {Element | undefined} cell */
   function lead(cell) {
     if (!cell) return "";
-    const link = cell.querySelector("a") || cell;
-    return [...link.childNodes].filter((n) => n.nodeName !== "SMALL").map((n) => n.textContent).join("");
+    const printed = cell.querySelector("a > .printed");
+    if (printed) return printed.textContent ?? "";
+    return [...cell.childNodes].filter((n) => n.nodeName !== "SMALL").map((n) => n.textContent).join("");
   }
 
   /** @param {HTMLTableElement} table */
@@ -92,7 +93,82 @@
     if (!chosen.length) said.textContent = "";
     else if (rowsShown) said.textContent = say("rows-shown", { shown: rowsShown, all: rowsAll });
     else said.textContent = say("nothing-to-sift");
+    if (chosen.length) {
+      const all = document.createElement("button");
+      all.type = "button";
+      all.className = "plain-button";
+      all.dataset["siftAll"] = "";
+      all.textContent = say("show-all-rows");
+      said.append(all);
+    }
     dispatchEvent(new Event("resize"));
+  }
+
+  /** The lists of a table by what they sift: a size in inches on one page is a size in inches on all.
+   * @param {HTMLElement} look */
+  const lists = (look) => [.../** @type {NodeListOf<HTMLSelectElement>} */ (look.querySelectorAll("select[data-sift]"))];
+  const KEPT = /** @type {Record<string, string>} */ ({ grade: "grade", size_inch: "size-in", size_inch_name: "size-in", size_metric: "size-mm", thread: "size-in" });
+
+  /** The last grade and the last size that were chosen hold on every page that has them.
+   * @param {EventTarget | null} target */
+  function keepAsLast(target) {
+    const key = target instanceof HTMLSelectElement && KEPT[target.dataset["role"] ?? ""];
+    if (!key) return;
+    try {
+      localStorage.setItem(`linkwright-last-${key}`, target.value);
+    } catch {
+      // Storage full or forbidden: the choice lasts for this table.
+    }
+  }
+
+  /** @param {HTMLElement} look */
+  function chooseWhatWasLast(look) {
+    for (const list of lists(look)) {
+      const key = KEPT[list.dataset["role"] ?? ""];
+      try {
+        const last = key && localStorage.getItem(`linkwright-last-${key}`);
+        if (last && [...list.options].some((option) => option.value === last)) list.value = last;
+      } catch {
+        return; // Storage forbidden: every row is shown.
+      }
+    }
+    if (!lists(look).some((list) => list.value)) return;
+    sift(look);
+    // Two choices that were made on two pages may leave nothing here: then all rows are shown.
+    if (![...look.querySelectorAll("tbody tr")].some((row) => row.getClientRects().length)) showAllRows(look, false);
+  }
+
+  /** @param {HTMLElement} look @param {boolean} forget  whether the choice is given up for the other pages too */
+  function showAllRows(look, forget = true) {
+    for (const list of lists(look)) {
+      list.value = "";
+      if (forget) keepAsLast(list);
+    }
+    sift(look);
+    if (forget) lists(look)[0]?.focus();
+  }
+
+  /** Where sources differ, the rule of the reader's place stands first of those on the same thing.
+   * @param {HTMLElement} look */
+  function leadTheReadersPlace(look) {
+    const place = document.documentElement.dataset["place"] ?? "";
+    for (const body of look.querySelectorAll("tbody")) {
+      if (!body.querySelector("[data-places]")) continue;
+      const rows = /** @type {HTMLElement[]} */ ([...body.children]);
+      rows.forEach((row, at) => (row.dataset["at"] ??= String(at)));
+      rows.sort((a, b) => Number(a.dataset["at"]) - Number(b.dataset["at"]));
+      /** @type {Map<string, HTMLElement[]>} */
+      const groups = new Map();
+      for (const row of rows) {
+        const thing = [...row.querySelectorAll("th, .head-cell")].map((head) => head.textContent).join("|");
+        groups.set(thing, [...(groups.get(thing) ?? []), row]);
+      }
+      for (const group of groups.values()) {
+        const here = (/** @type {HTMLElement} */ row) => Number(Boolean(place) && (row.dataset["places"] ?? "").split(" ").includes(place));
+        for (const row of group) row.toggleAttribute("data-leads", group.length > 1 && here(row) === 1);
+        body.append(...group.sort((a, b) => here(b) - here(a)));
+      }
+    }
   }
 
   /** What a cell is: its column and row heads in words. @param {HTMLTableCellElement} cell */
@@ -113,13 +189,11 @@
     if (!strip) return;
     for (const old of look.querySelectorAll("[data-pinned]")) old.removeAttribute("data-pinned");
     cell.setAttribute("data-pinned", "");
-    const unit = cell.closest("table")?.querySelectorAll("thead th")[cell.cellIndex]?.querySelector("small")?.textContent?.split(", ")[0];
     const links = [...cell.querySelectorAll("a")];
-    const value = links.map((link, i) => {
-      const made = [...link.querySelectorAll("small:not(.choice)")].map((s) => s.textContent).join(", ");
+    const value = links.map((link) => {
+      const [first = "", ...rest] = [...link.querySelectorAll(".printed, .made")].map((one) => (one.textContent ?? "").trim());
       const choice = link.querySelector(".choice")?.textContent;
-      const text = lead(link).trim() + (i === 0 && unit ? ` ${unit}` : "");
-      return (made ? `${text} (${made})` : text) + (choice ? `, ${choice}` : "");
+      return (rest.length ? `${first} (${rest.join(", ")})` : first) + (choice ? `, ${choice}` : "");
     });
     const more = /** @type {HTMLElement} */ (strip.querySelector("[data-pin-more]"));
     more.textContent = "";
@@ -154,9 +228,19 @@
     if (look.dataset.bound) return;
     look.dataset.bound = "yes";
     for (const table of look.querySelectorAll("table.data")) bindSort(/** @type {HTMLTableElement} */ (table));
-    look.addEventListener("change", () => sift(look));
+    leadTheReadersPlace(look);
+    document.addEventListener("linkwright-place", () => look.isConnected && leadTheReadersPlace(look));
+    chooseWhatWasLast(look);
+    look.addEventListener("change", (event) => {
+      keepAsLast(event.target);
+      sift(look);
+    });
     look.addEventListener("click", (event) => {
       const target = /** @type {Element} */ (event.target);
+      if (target.closest("[data-sift-all]")) {
+        showAllRows(look);
+        return;
+      }
       if (target.closest("[data-unpin]")) {
         const strip = /** @type {HTMLElement} */ (look.querySelector("[data-pin]"));
         strip.hidden = true;
@@ -181,9 +265,10 @@
 
   /** A cell named in the address is pinned. */
   function pinFromAddress() {
-    const cell = /^#(t\d+-)?c-\d+$/.test(location.hash) && document.getElementById(location.hash.slice(1))?.closest("td");
+    const cell = /^#([a-z\d-]+-)?c-\d+$/.test(location.hash) && document.getElementById(location.hash.slice(1))?.closest("td");
     const look = cell && /** @type {HTMLElement | null} */ (cell.closest("[data-table]"));
     if (!look) return;
+    if (/** @type {HTMLElement} */ (cell).hidden || cell.closest("[hidden]")) showAllRows(look, false);
     pin(look, /** @type {HTMLTableCellElement} */ (cell));
     cell.scrollIntoView({ block: "center", inline: "center" });
   }

@@ -15,6 +15,7 @@ from collections.abc import Mapping
 from pathlib import Path
 from typing import Any
 
+from build_scripts.look_up_pages import moved
 from build_scripts.search import cards, reading, rows, texts
 from build_scripts.wording import SEARCH, writer
 from calc import answering
@@ -33,6 +34,12 @@ def address_of(name: str, known: Mapping[str, texts.Page]) -> str | None:
     else:
         places = [f"work-out/{name}.html"] if name in answering.declared_names() else []
         places += [f"look-up/{name}.html"]
+    led = moved()
+    places += [
+        f"{led[place.removesuffix('.html')].page}.html"
+        for place in places
+        if place.removesuffix(".html") in led
+    ]
     return next((place for place in places if place in known), None)
 
 

@@ -82,3 +82,17 @@ value-count = { $count } { $count ->
 counted-text = { $count } read in text
 counted-copy = { $count } in a reprint
 counted-memory = { $count } not seen in text
+
+## The shelves of the look-up index, in the order of use
+
+shelf-chain = Chain
+shelf-hardware = Shackles, hooks and fittings
+shelf-slings = Slings and rope
+shelf-tie-down = Tie-down
+shelf-heat = Heat and cold
+shelf-inspection = Inspection, marks and repair
+shelf-weights = Weights, sizes and bolts
+shelf-behind = Numbers behind the worksheets
+    .lede = The worksheets work with these figures. You hardly look one of them up by itself.
+    .description = Steel, welding, proof loads and design factors: the figures that the worksheets work with.
+shelf-more = More

@@ -4,7 +4,8 @@ rows-shown = { $shown } of { $all } { $all ->
         [one] row
        *[other] rows
     }.
-nothing-to-sift = Nothing is printed for this. Set one of the lists back to “all” to see what there is.
+show-all-rows = Show all
+nothing-to-sift = Nothing is printed for this.
 pin-source = Source:
 
 search-failed = The search did not load. Every rating stands in one list: follow the link under the box of the home page.

@@ -3,6 +3,7 @@
 ## What the figures of a table may be used for
 
 use-lift = For lifting
+    .status = Lifting limit (WLL)
     .short = For lifting.
 use-lifting_gear = About lifting gear. No rating stands in this table.
     .short = About lifting gear. No rating stands in this table.
@@ -12,7 +13,7 @@ use-neither = Neither for lifting nor for tying down: a table to judge or reckon
     .short = Not for lifting.
 use-reckon = To reckon by. No rating stands in this table.
     .short = To reckon by. No rating stands in this table.
-use-mixed = Lifting and tie-down stand apart in this table: read which one a row is for.
+use-mixed = Read in each row if it lifts or ties down
     .short = Lifting and tie-down stand apart: read the row.
 
 ## How keys read
