@@ -114,7 +114,7 @@ def address(table: str, cell: int | None = None) -> str:
     place = f"look-up/{page_of(table).name}.html"
     if cell is not None:
         return f"{place}#{mark_of(table)}c-{cell}"
-    return place if page_of(table).tables[0] == table else f"{place}#{table}"
+    return place if page_of(table).tables[0] == table else f"{place}#of-{table}"
 
 
 @functools.cache
@@ -124,7 +124,7 @@ def moved(docs: Path = DOCS) -> dict[str, Moved]:
     for page in look_up_pages(docs):
         for table in page.tables:
             if table != page.name:
-                anchor = "" if page.tables[0] == table else table
+                anchor = "" if page.tables[0] == table else f"of-{table}"
                 found[f"look-up/{table}"] = Moved(f"look-up/{page.name}", anchor, f"{table}-")
     for path in sorted(docs.rglob("*.md")):
         if path.is_relative_to(docs / "words"):

@@ -135,10 +135,13 @@ class Link:
 
 @dataclass(frozen=True)
 class Column:
-    """A value column: its heading, the units in it, and the keys it stands for."""
+    """A value column: its heading, how that begins where the page says once what angles are taken from, the units in it,
+    and the keys it stands for.
+    """
 
     keys: tuple[tuple[str, str], ...]
     heading: str
+    short: str
     small: str
     wordy: bool
 
@@ -640,7 +643,10 @@ def _one_wide(
         if len(said) > 1:
             said = [pair for pair in said if pair != ("quantity", sheet.usual)]
         heading = _column_heading(name, said) or _value_heading(name, rows)
-        made.append(Column(column, heading, ", ".join(units), wordy))
+        short = _column_heading(name, said, zero=False) or heading
+        made.append(
+            Column(column, heading, short if heading.startswith(short) else heading, ", ".join(units), wordy)
+        )
     caption = ", ".join(key_text(name, k, v) for k, v in fixed)
     aside = sum(table_words.heading(name, key) in head_names for key in sheet.declared.layout.aside)
     return Wide(caption, fixed, head_names, tuple(made), lines, by_source, aside)
@@ -674,8 +680,10 @@ def _pair_of(sheet: Declaration, key: str, held: Iterable[str]) -> str:
     )
 
 
-def _column_heading(name: str, keys: list[tuple[str, str]]) -> str:
-    """A column's keys in words: `2 legs, straight, 0 to 45° from the vertical`; the two ends of a range stand together."""
+def _column_heading(name: str, keys: list[tuple[str, str]], *, zero: bool = True) -> str:
+    """A column's keys in words: `2 legs, straight, 0 to 45° from the vertical`; the two ends of a range stand together.
+    `zero`: whether it says what an angle is taken from.
+    """
     said: list[str] = []
     held, about = dict(keys), declared(name)
     for key, value in keys:
@@ -686,6 +694,9 @@ def _column_heading(name: str, keys: list[tuple[str, str]]) -> str:
         if pair:
             low = value.replace("-", "−")
             text = table_words.writer(name).text("key-to", low=low, high=key_text(name, pair, held[pair]))
+        role = about.columns[key].role
+        if zero and role in _ANGLES and value not in ("0", "90", ""):
+            text = _with_its_zero(name, role, text)
         if said and key != "source" and text[1:2].islower():
             text = text[0].lower() + text[1:]
         said.append(text)

@@ -17,6 +17,8 @@ VOID = {"area", "base", "br", "col", "embed", "hr", "img", "input", "link", "met
 MOST_PAGE_BYTES = 250_000
 """The budget of a look-up page in all, fonts and search index aside."""
 MOST_FONT_BYTES = 250_000
+LEADS_ON = '<meta name="moved-to"'
+"""What only the files at the old addresses of tables have, which lead on to the page that now holds them."""
 
 
 class Reader(HTMLParser):
@@ -98,15 +100,20 @@ def read(path: Path) -> Reader:
 @pytest.fixture(scope="module")
 def read_pages(site: Path) -> dict[str, Reader]:
     """Every page, read."""
-    return {path.relative_to(site).as_posix(): read(path) for path in sorted(site.rglob("*.html"))}
+    return {
+        path.relative_to(site).as_posix(): read(path)
+        for path in sorted(site.rglob("*.html"))
+        if LEADS_ON not in path.read_text(encoding="utf-8")
+    }
 
 
 def test_every_table_and_worksheet_has_its_page(site: Path, read_pages: dict[str, Reader]) -> None:
+    from build_scripts.look_up_pages import look_up_pages, mark_of, page_of
     from calc.answering import declared_names
     from calc.tables import table, table_names
     from calc.words.notes import with_note_in_words
 
-    wanted = {f"look-up/{name}.html" for name in table_names() if name != "sources"}
+    wanted = {f"look-up/{one.name}.html" for one in look_up_pages()}
     wanted |= {f"work-out/{name}.html" for name in declared_names()}
     wanted |= {
         "index.html",
@@ -120,6 +127,13 @@ def test_every_table_and_worksheet_has_its_page(site: Path, read_pages: dict[str
         with (site / "look-up" / f"{name}.csv").open(newline="", encoding="utf-8") as file:
             rows = list(csv.DictReader(file))
         assert rows == [with_note_in_words(name, row) for row in table(name).rows]
+        page = (site / "look-up" / f"{page_of(name).name}.html").read_text(encoding="utf-8")
+        assert f'data-table="{name}"' in page
+        assert f'id="{mark_of(name)}c-' in page
+        assert f'href="{name}.csv"' in page
+        assert (site / "look-up" / f"{name}.html").is_file(), (
+            "the address of a table holds it, or leads to it"
+        )
         record = json.loads((site / "look-up" / f"{name}.json").read_text(encoding="utf-8"))
         assert record["rows"]
 
@@ -198,6 +212,25 @@ def test_each_page_says_its_edition_and_what_the_book_is_not(
         assert "What this book is not" in text, name
 
 
+def test_an_old_address_of_a_table_leads_to_a_place_that_is_there(
+    site: Path, read_pages: dict[str, Reader]
+) -> None:
+    from build_scripts.look_up_pages import moved
+
+    for old, now in moved().items():
+        assert (site / f"{old}.html").is_file(), old
+        assert not now.anchor or now.anchor in read_pages[f"{now.page}.html"].ids, old
+
+
+def test_the_look_up_pages_are_few_and_each_is_a_part(site: Path) -> None:
+    from build_scripts.look_up_pages import look_up_pages
+
+    assert len(look_up_pages()) <= 30
+    index = (site / "look-up" / "index.html").read_text(encoding="utf-8")
+    listed = [one.name for one in look_up_pages() if one.group != "behind"]
+    assert [name for name in listed if f'href="{name}.html"' not in index] == []
+
+
 def test_titles_are_told_apart(site: Path, read_pages: dict[str, Reader]) -> None:
     titles = Counter(
         (site / name).read_text(encoding="utf-8").split("<title>")[1].split("</title>")[0]
@@ -220,11 +253,12 @@ def test_each_source_has_one_card_and_all_values_are_counted(site: Path) -> None
 
 
 def test_a_value_not_seen_in_text_carries_its_ring_and_words(site: Path) -> None:
+    from build_scripts.look_up_pages import page_of
     from calc.tables import table, table_names
 
     for name in (name for name in table_names() if name != "sources"):
         recalled = sum(row["checked"] == "memory" for row in table(name).rows)
-        text = (site / "look-up" / f"{name}.html").read_text(encoding="utf-8")
+        text = (site / "look-up" / f"{page_of(name).name}.html").read_text(encoding="utf-8")
         if recalled:
             assert 'aria-label="not seen in text"' in text, name
             assert f"not seen in text: {recalled} of" in text, name

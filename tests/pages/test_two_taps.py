@@ -8,8 +8,8 @@ from pathlib import Path
 
 QUESTIONS = {
     "What does the engine weigh?": "work-out/load-weight.html",
-    "What does this plate weigh?": "look-up/plate-and-bar-weights.html",
-    "What does a foot of 3 in pipe weigh?": "look-up/pipe-weights.html",
+    "What does this plate weigh?": "look-up/steel-weights.html",
+    "What does a foot of 3 in pipe weigh?": "look-up/steel-weights.html",
     "What does oak weigh?": "look-up/densities.html",
     "Where does the keel balance?": "understand/balance-point-and-hook.html",
     "Is my scale right?": "work-out/gauge-check.html",

@@ -101,7 +101,7 @@ def test_the_rule_of_the_readers_place_stands_first(site: Path, new_context: New
 
 def test_an_old_address_leads_to_the_table_and_to_its_cell(site: Path, phone: Page) -> None:
     phone.goto(on_disk(site, "look-up/shackle-limits.html"))
-    phone.wait_for_url("**/look-up/shackles.html#shackle-limits")
+    phone.wait_for_url("**/look-up/shackles.html#of-shackle-limits")
     phone.goto(on_disk(site, "look-up/shackle-limits.html#c-1"))
     phone.wait_for_url("**/look-up/shackles.html#shackle-limits-c-1")
     expect(phone.locator("[data-table=shackle-limits] [data-pin]")).to_be_visible()
@@ -112,4 +112,4 @@ def test_an_old_address_leads_to_the_table_and_to_its_cell(site: Path, phone: Pa
 def test_an_old_address_leads_on_without_scripts(served: str, new_context: NewContext) -> None:
     page = new_context(java_script_enabled=False).new_page()
     page.goto(served + "look-up/wire-rope-limits.html")
-    page.wait_for_url("**/look-up/wire-rope.html#wire-rope-limits")
+    page.wait_for_url("**/look-up/wire-rope.html#of-wire-rope-limits")
