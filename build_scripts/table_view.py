@@ -16,7 +16,7 @@ from dataclasses import dataclass, field
 from typing import Any
 
 from build_scripts import table_words, wording
-from build_scripts.markup import rich, unit_name
+from build_scripts.markup import measured, rich, unit_name
 from build_scripts.places import places_of
 from build_scripts.table_declaration import Column as DeclaredColumn
 from build_scripts.table_declaration import Declaration, declared
@@ -351,7 +351,7 @@ def companions(name: str, row: Row) -> tuple[Made, ...]:
             _in_unit(value_si, dimension, other, direction),
             other,
             exact=(row["unit"], other) == ("short_ton", "lb")
-            and float(from_si(value_si, other, dimension)).is_integer(),
+            and abs(from_si(value_si, other, dimension) - round(from_si(value_si, other, dimension))) < 1e-6,
         )
         for other in others
     )
@@ -888,6 +888,8 @@ def _first_of(units: list[str], wanted: tuple[str, ...]) -> int:
 
 def _with_unit(one: Shown) -> str:
     value = f"−{one.value[1:]}" if one.value[:1] == "-" else one.value
+    if one.printed_unit == "short_ton":
+        return measured(value, one.printed_unit)
     return f"{value}{'' if one.unit in ('', '%', '°') else ' '}{one.unit}"
 
 
