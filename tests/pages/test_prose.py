@@ -7,11 +7,11 @@ from typing import Any
 import jinja2
 import pytest
 
-from build_scripts.look_up_pages import split_front_matter
 from build_scripts import pages
 from build_scripts.lessons import LESSONS
 from build_scripts.lessons.printed import printed_figures
 from build_scripts.lessons.values import VALUES
+from build_scripts.look_up_pages import split_front_matter
 from calc import answering
 from calc.tables import short_citation, table_names
 

