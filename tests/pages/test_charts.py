@@ -82,7 +82,7 @@ def test_where_sources_differ_ours_is_named_and_stands_first() -> None:
     throat = [line.cells[0][0] for line in hook if dict(line.keys).get("quantity") == "throat_increase"]
     assert [shown.value for shown in throat[:2]] == ["5", "5"]
     assert [shown.choice for shown in throat] == ["ours"] * 2 + ["other"] * 4
-    assert ("4WD Operation, Emergency Management Australia", "3", "ours") in marks("chain-limits")
+    assert ("Australian vehicle recovery manual", "3", "ours") in marks("chain-limits")
     assert not any("Default" in wide.head_names for wide in view("hook-limits").wides)
 
 
