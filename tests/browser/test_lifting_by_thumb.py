@@ -20,6 +20,7 @@ CHANGES = {
     "load-weight": ("parts[0].thickness", "7/16 in", "9/16 in"),
     "lifting-lug": ("thickness", "3/4 in", "7/8 in"),
     "beam-lift": ("span", "11 ft", "9 ft"),
+    "lifting-frame": ("load", "700 lb", "500 lb"),
 }
 PHONE = {"width": 360, "height": 780}
 

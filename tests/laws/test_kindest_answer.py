@@ -497,6 +497,60 @@ def beam_asks(boxes: Boxes) -> float:
     return float(max(moment / modulus / boxes["yields"], shear / area / (boxes["yields"] / math.sqrt(3))))
 
 
+def frame_raw(words: Boxes) -> dict[str, Any]:
+    """lifting-frame: a square tube on two posts, by bolts, with the least factor the sheet takes."""
+    return without_none(
+        {
+            "load": words["load"],
+            "hoist_weight": "0",
+            "side_pull": words["pull"],
+            "kind": words["kind"],
+            "span": words["span"],
+            "position": words["position"] if words["with_place"] else None,
+            "hung_from": "below",
+            "section": "box",
+            "depth": words["depth"],
+            "width": words["depth"],
+            "wall": words["wall"],
+            "yield_strength": words["yields"],
+            "design_factor": "3",
+            "height": words["height"],
+            "joint": words["joint"],
+            "post_width": words["post"],
+            "post_wall": words["post_wall"],
+            "feet_apart": words["apart"],
+            "feet_tied": words["tied"],
+            "stands_on": "feet",
+            "frame_weight": words["frame"],
+            "fastened_by": "bolts",
+            "bolt_diameter": "50 mm",
+            "fastener_count": "40",
+        }
+    )
+
+
+def frame_asks(boxes: Boxes) -> float:
+    """Yield of the beam, Euler's load of a flagpole or a leg free to sway, tipping, sliding of loose feet; with no factor."""
+    deep, wall, post, thin = boxes["depth"], boxes["wall"], boxes["post"], boxes["post_wall"]
+    if boxes["joint"] != "stiff":
+        return math.inf
+    place = boxes["position"] if boxes["with_place"] else boxes["span"] / 2
+    near = place * (boxes["span"] - place) / boxes["span"]
+    end = max(place, boxes["span"] - place) / boxes["span"] if boxes["with_place"] else 1.0
+    force = boxes["load"] * GRAVITY
+    lean = math.tan(math.radians(boxes["pull"]))
+    bends = force * near / ((deep**4 - (deep - 2 * wall) ** 4) / (6 * deep)) / boxes["yields"]
+    tips = (
+        boxes["load"] * lean * boxes["height"] / ((boxes["load"] + boxes["frame"] / 2) * boxes["apart"] / 2)
+    )
+    second = (post**4 - max(0.0, post - 2 * thin) ** 4) / 12
+    euler = math.pi**2 * 200e9 * second / (2 * boxes["height"]) ** 2
+    most = [bends, tips, force * end / (2 * euler if boxes["kind"] == "a-frames" else euler)]
+    if boxes["kind"] == "a-frames" and boxes["tied"] != "tied":
+        most.append(boxes["apart"] / 2 / boxes["height"] / 0.6)
+    return float(max(most))
+
+
 def pair_raw(words: Boxes) -> dict[str, Any]:
     """hanging-load: two legs of one length, the balance point under their middle or off it."""
     pick = {"length": words["leg"], "rating": words["tag"] if words["with_tag"] else None}
@@ -682,6 +736,31 @@ CASES = (
         {"section": ("rectangle", "round-bar")},
         beam_raw,
         beam_asks,
+    ),
+    Case(
+        "lifting-frame",
+        {
+            "load": ("kg", 10.0, 50_000.0),
+            "pull": ("deg", 3.0, 45.0),
+            "span": ("m", 0.5, 20.0),
+            "position": ("m", 0.01, 20.0),
+            "depth": ("m", 0.03, 0.4),
+            "wall": ("m", 0.002, 0.03),
+            "yields": ("Pa", 1.4e8, 4.4e8),
+            "height": ("m", 0.5, 10.0),
+            "post": ("m", 0.03, 0.4),
+            "post_wall": ("m", 0.002, 0.03),
+            "apart": ("m", 0.2, 6.0),
+            "frame": ("kg", 10.0, 3_000.0),
+        },
+        {
+            "kind": ("a-frames", "gantry"),
+            "joint": ("stiff", "stiff", "loose"),
+            "tied": ("tied", "loose"),
+            "with_place": (True, False),
+        },
+        frame_raw,
+        frame_asks,
     ),
     Case(
         "hanging-load",

@@ -19,7 +19,7 @@ QUESTIONS = {
     "Which part limits my rigging?": "work-out/load-path.html",
     "Will the mast hang level?": "work-out/hanging-load.html",
     "Why do only two legs of four count?": "understand/why-two-legs-of-four.html",
-    "How strong is my A-frame's beam?": "work-out/beam-lift.html",
+    "How strong is my A-frame's beam?": "work-out/lifting-frame.html",
     "What does 3/8 grade 70 hold on a truck?": "look-up/chain-tie-down.html",
     "What does 3/8 grade 80 lift?": "look-up/chain-lifting.html",
     "What chain is this?": "work-out/what-is-it.html",

@@ -1,0 +1,299 @@
+# Worksheet lifting-frame.
+
+title = Which part of my own frame gives way first?
+summary = Beam, posts, feet, wheels and joints of a gantry, an A-frame or a wall beam, each held against what it takes, as a study aid.
+story = The yard looks at the beam on two A-frames from which it means to hang an old diesel.
+
+## What is asked
+
+input-load = Load
+    .help = Everything under the hook.
+input-hoist_weight = Hoist and trolley
+    .help = With their chain.
+input-side_pull = The hoist pulls off plumb by
+    .help = Nobody pulls quite plumb: 3° at least (our own bound, no source).
+input-kind = The beam is held by
+option-kind-a-frames = two A-frames
+option-kind-gantry = two posts on feet or casters (gantry)
+option-kind-portal = two posts anchored in the floor
+option-kind-walls = two walls, or a ceiling
+option-kind-bracket = one wall, the other end free
+input-span = Span
+    .help = Between the supports, or from the wall to the free end.
+input-position = Load from the left support
+    .help = Left empty: a trolley may take it anywhere, and the worst place counts.
+input-hung_from = It hangs
+option-hung_from-trolley = from a trolley on the lower flange
+option-hung_from-below = from a clamp or an eye below the beam
+option-hung_from-on-top = from a sling over the beam, or I do not know
+input-section = Section of the beam
+option-section-i-beam = I-beam
+option-section-rectangle = Flat bar on edge
+option-section-box = Square or rectangular tube
+option-section-tube = Pipe or round tube
+option-section-known = From a section book
+input-depth = Depth
+    .help = Upright, over all.
+input-width = Width
+    .help = Level, over all.
+input-diameter = Outside diameter
+    .help = Over all.
+input-wall = Wall
+    .help = With calipers.
+input-flange_width = Flange width
+    .help = Across the top.
+input-web_thickness = Web thickness
+    .help = The upright part.
+input-flange_thickness = Flange thickness
+    .help = Where the wheels run; on a sloping flange there, too.
+input-second_moment = Second moment of area
+    .help = I about the level axis, from the section book.
+input-modulus_top = Section modulus of the top
+    .help = I over the distance to the top. In a T the two sides differ.
+input-modulus_bottom = Section modulus of the bottom
+    .help = I over the distance to the bottom.
+input-own_weight = Weight of the beam by its length
+    .help = From the section book.
+input-ends_hold = At its supports the beam is
+option-ends_hold-held = held from twisting: both flanges bolted or welded, or a stiffener plate
+option-ends_hold-only-resting = only resting there, or I do not know
+input-held_every = Held from twisting every
+    .help = Left empty: at its supports only. A trolley or the load itself holds nothing.
+input-yield_strength = Yield strength of the steel
+    .help = Of the weaker of beam and posts. Plain structural steel: 36,000 psi (ASTM A36), if you know that it is that.
+input-design_factor = Design factor
+    .help = 3 for lifting by common practice, no source; 1.67 is the least for buildings.
+input-height = Floor to beam
+    .help = To the beam's middle.
+input-joint = Along the beam, its posts are joined
+option-joint-stiff = stiffly: welded all round, or with knee braces
+option-joint-loose = loosely: one bolt, a hook, a saddle, or I do not know
+input-post_section = Section of a post or leg
+option-post_section-square-tube = Square tube
+option-post_section-pipe = Pipe or round tube
+option-post_section-book = From a section book
+input-post_width = Width of the post
+    .help = Side of the square, or outside diameter.
+input-post_wall = Wall of the post
+    .help = With calipers.
+input-post_area = Area of the post
+    .help = From the section book.
+input-post_radius = Least radius of gyration
+    .help = The r about the weakest axis.
+input-post_modulus = Least section modulus of the post
+    .help = About the weakest axis.
+input-feet_apart = Feet apart, square to the beam
+    .help = Between the outer wheels or feet of one end. With casters, the narrowest they can swing to.
+input-feet_tied = The feet of an A-frame are
+option-feet_tied-tied = tied to each other by a bar or a chain
+option-feet_tied-loose = not tied, or I do not know
+input-stands_on = The frame stands on
+option-stands_on-feet = feet
+option-stands_on-wheels = casters marked with a rating
+option-stands_on-wheels-unmarked = casters without a mark, or I do not know
+input-wheel_rating = Rating of one caster
+    .help = As marked on it.
+input-frame_weight = Weight of the whole frame
+    .help = Beam, posts and feet.
+input-fastened_by = What fastens it
+option-fastened_by-not-checked = I do not check it here
+option-fastened_by-bolts = bolts
+option-fastened_by-weld = a fillet weld
+option-fastened_by-anchors = anchors in concrete
+input-bolt_grade = Kind of bolts
+option-bolt_grade-a307 = plain, or I do not know (ASTM A307)
+option-bolt_grade-a325 = hardened, head marked A325
+input-bolt_diameter = Diameter of a bolt
+    .help = Over its thread.
+input-fastener_count = How many share the pull
+    .help = At one end of the beam; of a foot or a wall plate those on the pulled side.
+input-weld_leg = Leg of the fillet weld
+    .help = The smaller of its two legs.
+input-weld_length = Length of the weld
+    .help = In all, at one end of the beam, of full size.
+input-weld_strength = Strength of the weld metal
+    .help = The first two figures of the rod's name, in ksi.
+input-embedment = Depth of the anchors
+    .help = From the concrete's face to their working end.
+input-concrete_strength = Strength of the concrete
+    .help = 3,000 psi is a usual floor, if you know that it is that.
+input-plate_height = Between the bolts of the plate
+    .help = On a wall from the upper to the lower bolts; on a floor from the pulled to the pressed side.
+
+## What is found
+
+result-weakest = Weakest
+result-weakest_share = Of the weakest is used
+result-not_more_than = Not more than this load here (no rating)
+result-checks = Each check
+column-checks-check = Check
+column-checks-asked = Asked
+column-checks-takes = Takes, with its factor
+column-checks-used = Used
+row-checks = { $check }: { $used } used; { $state ->
+        [fail] too much
+       *[pass] no more than it takes
+    }
+result-deflection = It sags
+result-span_over_deflection = Span over sag
+result-moment = Hardest bending
+result-end_reaction = The harder pressed end of the beam carries
+result-foot_thrust = Pushes a foot outward with
+result-tips_at = Tips when the hoist pulls off plumb by
+result-beam_weight = The beam itself weighs
+
+check-bends = the beam bends to its yield
+check-rolls = the beam rolls over sideways
+check-sideways = the beam bends sideways as well
+check-shears = the beam shears beside an end
+check-flange = its lower flange bends under the trolley
+check-web = its web is pulled off the flange
+check-posts = a post buckles
+check-feet = the feet slide apart
+check-tips = the frame tips over
+check-wheels = a caster is overloaded
+check-joint = the joint lets go
+
+## The headline and the cautions
+
+first = First, { $weakest }: { $weakest_share } of what it takes is used.
+no-more = The frame carries not more than { $not_more_than } here by these formulas, and perhaps less.
+
+reason-folds =
+    .headline = Do not lift from this. Loose joints let the frame fold along its beam. Brace it, or weld the joints all round.
+    .caution = Nothing keeps this frame from folding along its beam.
+reason-cannot-tell =
+    .headline = Nobody can say what this frame carries: { $why }. Do not lift from it.
+    .caution = Not every part could be checked: { $why }.
+reason-wheels-unmarked =
+    .headline = Nobody can say what casters without a mark carry. Do not lift from this.
+    .caution = Casters without a rating carry nothing that lifts.
+reason-over-the-weakest =
+    .headline = Do not lift this. { first } { no-more }
+    .caution = A part is asked for more than it takes. Do not lift this load from this frame.
+reason-unrated =
+    .headline = { first } { no-more } It is a figure to study, not a rating: a frame without a plate has none.
+    .caution = This frame is unrated. A rated one is designed by an engineer, proved with a test load by somebody who answers for the test, and marked with its load, its maker and its number.
+reason-joint-not-checked =
+    .headline = { first } { no-more } The joint was not checked, and it may be weaker. This is no rating.
+    .caution = What fastens the beam or the posts was not checked. Many frames fail there.
+reason-joint-upper-bound =
+    .caution = The joint's figure is an upper bound: all its bolts, anchors or welds are taken to pull evenly. The plate, edges, prying and a bad weld take from it.
+reason-the-wall-not-checked =
+    .caution = The wall, ceiling or floor that carries this was not checked. A roof beam was made for a roof.
+reason-tips-along =
+    .caution = Tipping is checked square to the beam. A pull along the beam with the hoist at its end tips the frame as well.
+reason-tie-the-feet =
+    .headline = { first } { no-more } Tie the feet of the A-frames together first. This is no rating.
+    .caution = Tie the feet of an A-frame to each other. A little oil or dust on the floor lets them slide.
+reason-never-roll-loaded =
+    .caution = Do not roll the frame with a load on it. A caster that drops into a crack tips it.
+reason-limp =
+    .headline = { first } { no-more } The beam is limp. This is no rating.
+    .caution = The beam is limp, with its span under 450 times its sag (ANSI MH27.1, from memory): a trolley rolls by itself.
+reason-small-factor =
+    .headline = { first } { no-more } A factor under 3 is not for lifting. This is no rating.
+    .caution = Common practice for lifting is a factor of 3. Less is for buildings, whose loads do not jerk.
+reason-four-wheels =
+    .caution = The lower flange is checked for a trolley with four wheels, away from the ends of the beam. Two wheels, or a clamp, press harder on one place.
+reason-starting-adds =
+    .caution = Load and hoist are counted 1.10 times, since starting and stopping add to them. A hand chain hoist adds less, but rigging that slips adds more.
+reason-not-counted =
+    .caution = These formulas know nothing of rust, holes, old bends, bad welds, a web crushed over its support, a soft floor, or a load that jerks.
+
+## The working
+
+used-of = { OWN($asked) } / { OWN($takes) }
+step-hangs = Hangs from the beam
+    .formula = 1.10 × (load + hoist) × gravity
+    .numbers = 1.10 × ({ OWN($load) } + { OWN($hoist_weight) })
+    .result = { $hangs }
+step-bending = Hardest bending
+    .formula = { $kind ->
+        [bracket] hangs × arm + w L² / 2
+       *[other] hangs × a b / L + w L² / 8
+    }
+    .numbers = { OWN($hangs) } × { OWN($arm) }, and { OWN($own) } over { OWN($span) }
+    .result = { $moment }
+step-bends = Beam bends
+    .formula = bending / (Fy S / factor)
+    .numbers = { used-of }
+    .result = { $used }
+step-rolls = Beam rolls over sideways
+    .formula = bending / (Mn / factor), AISC 360-22 F2, F3 or F11, Cb = 1
+    .numbers = { used-of }
+    .result = { $used }
+step-sideways = Beam bends both ways
+    .formula = bending part + level pull × arm / (Fy S sideways / factor), AISC 360-22 H1-1b
+    .numbers = sideways { used-of }, and the bending part
+    .result = { $used }
+step-shears = Beam shears
+    .formula = end force / (Fy / √3 × shear area / factor)
+    .numbers = { used-of }
+    .result = { $used }
+step-flange = Lower flange bends
+    .formula = √(s² + s q + q²) / (Fy / factor), s = bending / S, q = 0.75 P / tf²
+    .numbers = { used-of }
+    .result = { $used }
+step-web = Web is pulled
+    .formula = P / (7 tf tw) / (Fy / factor)
+    .numbers = { used-of }
+    .result = { $used }
+step-posts = Post buckles
+    .formula = thrust and bending, AISC 360-22 E3 and H1-1, with K of 2.0 or more
+    .numbers = thrust { used-of }, and its bending
+    .result = { $used }
+step-tips = Frame tips
+    .formula = (load + hoist) × tan p × height / ((load + hoist + half the frame) × feet apart / 2 / 1.5)
+    .numbers = { used-of }
+    .result = { $used }
+step-feet = Feet slide
+    .formula = foot thrust / (0.2 × what presses the foot down)
+    .numbers = { used-of }
+    .result = { $used }
+step-wheels = Caster
+    .formula = (half of the end, and side pull × height / feet apart) / its rating
+    .numbers = { used-of }
+    .result = { $used }
+step-joint = Joint
+    .formula = force on it / (its strength / factor)
+    .numbers = { used-of }
+    .result = { $used }
+step-most = Not more than
+    .formula = the load at which the first check is used up
+    .numbers = factor { $factor } on yielding and buckling
+    .result = { $not_more_than }
+
+## Why a result is absent
+
+absent-past-yield = the beam is past its yield
+absent-past-small-sag = it sags by more than a tenth of its span
+absent-ends-not-held = at its supports nothing is said to hold the beam from twisting
+absent-section-not-known = a section from a book is not checked for rolling over sideways
+absent-deep-box = a tube this deep and narrow is not checked for rolling over sideways
+absent-thin-plates = a flange, a web or a wall of the beam is so thin that it buckles by itself
+absent-thin-posts = the wall of the posts is so thin that it buckles by itself
+absent-load-on-a-cantilever = a load on top of a wall beam is not checked for rolling over sideways
+absent-no-leaning-legs = there are no leaning legs
+absent-held-by-the-building = the building holds it
+
+## Refusals
+
+refused-size-missing = is missing here. Give it as measured, or as the book or the mark says.
+refused-moduli-miss-the-depth = and the modulus of the bottom make a depth of { $made } with the second moment, not { $depth }. Look at their units again.
+refused-wall-too-thick = is more than half the tube. Measure it again.
+refused-web-too-wide = is wider than the flange. Measure it again.
+refused-flange-too-thick = is half the depth or more: that is no I-beam. Measure it again.
+refused-off-the-span = is over a support or beyond it. Give a place between the supports.
+refused-over-the-span = is more than the span. Give the distance between the points that hold the beam.
+refused-feet-too-wide = is more than twice the height. Give no more than that.
+refused-trolley-needs-a-flange = needs an I-beam: a trolley runs on its lower flange. Choose another way, or an I-beam.
+refused-wheels-roll-apart = must be tied where an A-frame stands on casters: they roll apart. Tie the feet, or choose feet without casters.
+refused-stands-free = by anchors is for posts, walls and ceilings: this frame stands free. Choose bolts, a weld or no check.
+
+## The drawing
+
+figure = The frame to scale over { $span }. { $weakest ->
+        [absent] Its weakest part is not known.
+       *[other] The weakest part is lit: { $weakest }.
+    }

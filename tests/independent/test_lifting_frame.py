@@ -1,0 +1,163 @@
+"""lifting-frame by second methods: frames by PyNite, sections by sectionproperties, sway by its exact equation."""
+
+from __future__ import annotations
+
+import math
+from typing import Any
+
+import pytest
+from Pynite import FEModel3D
+from scipy.optimize import brentq
+from sectionproperties.analysis import Section as MeshedSection
+from sectionproperties.pre.library import i_section, rectangular_hollow_section
+
+from calc.lifting.beams import SECTION_FORMS
+from calc.lifting.frame_strength import Post, a_frame_leg_n, sway_k
+from calc.lifting.lifting_frame import WORKSHEET
+from calc.lifting.overhead_beam import section_area_m2
+from tests.asking import asked
+
+COMBO = "Combo 1"
+G = 9.80665
+
+
+def flat_frame(
+    nodes: dict[str, tuple[float, float]], members: tuple[tuple[str, str, float, float], ...]
+) -> Any:
+    """A plane frame: nodes [m]; members between two nodes with area [m2] and second moment [m4]."""
+    model = FEModel3D()
+    model.add_material("steel", 200e9, 80e9, 0.3, 1e-9)
+    for name, (x, y) in nodes.items():
+        model.add_node(name, x, y, 0.0)
+        model.def_support(name, False, False, True, True, True, False)
+    for start, end, area, second in members:
+        model.add_section(start + end, area, second, second, second)
+        model.add_member(start + end, start, end, "steel", start + end)
+    return model
+
+
+@pytest.mark.parametrize(
+    ("half", "high", "down", "across"), [(0.7, 2.6, 9000.0, 700.0), (1.4, 2.1, 4000.0, 0.0)]
+)
+def test_legs_of_an_a_frame(half: float, high: float, down: float, across: float) -> None:
+    nodes = {"left": (-half, 0.0), "head": (0.0, high), "right": (half, 0.0)}
+    model = flat_frame(nodes, (("left", "head", 1e-3, 1e-12), ("head", "right", 1e-3, 1e-12)))
+    for foot in ("left", "right"):
+        model.def_support(foot, True, True, True, True, True, False)
+    model.add_node_load("head", "FY", -down)
+    model.add_node_load("head", "FX", across)
+    model.analyze(check_statics=False)
+    pressed = model.members["headright"].max_axial(COMBO)
+    lean = math.atan(half / high)
+    assert a_frame_leg_n(down, across, lean) == pytest.approx(pressed, rel=1e-4)
+    thrust = -model.nodes["right"].RxnFX[COMBO]
+    assert a_frame_leg_n(down, across, lean) * math.sin(lean) == pytest.approx(thrust, rel=1e-4)
+
+
+def test_the_posts_of_a_gantry_feel_the_side_pull_as_a_flagpole() -> None:
+    """End view: a post fixed to its foot, the level pull at its head; the moment at the foot is pull x height."""
+    nodes = {"foot": (0.0, 0.0), "head": (0.0, 2.7)}
+    model = flat_frame(nodes, (("foot", "head", 2e-3, 3e-6),))
+    model.def_support("foot", True, True, True, True, True, True)
+    model.add_node_load("head", "FX", 500.0)
+    model.analyze(check_statics=False)
+    assert abs(model.nodes["foot"].RxnMZ[COMBO]) == pytest.approx(500.0 * 2.7, rel=1e-6)
+
+
+@pytest.mark.parametrize(("post", "beam"), [(1e-6, 1e-6), (1e-6, 2e-5), (4e-6, 1e-6)])
+def test_sway_stiffness_and_length(post: float, beam: float) -> None:
+    """The portal's sway stiffness by PyNite is that of the formula behind K, and K is never under the exact root of
+    x tan x = 6 / G (pinned feet, beam bending in double curvature).
+    """
+    high, span = 2.5, 4.0
+    nodes = {"a": (0.0, 0.0), "b": (0.0, high), "c": (span, high), "d": (span, 0.0)}
+    model = flat_frame(nodes, (("a", "b", 10.0, post), ("b", "c", 10.0, beam), ("c", "d", 10.0, post)))
+    for foot in ("a", "d"):
+        model.def_support(foot, True, True, True, True, True, False)
+    model.add_node_load("b", "FX", 500.0)
+    model.add_node_load("c", "FX", 500.0)
+    model.analyze(check_statics=False)
+    stiffness = 1000.0 / model.nodes["b"].DX[COMBO]
+    ratio = post * span / (high * beam)
+    assert stiffness == pytest.approx(2 * 3 * 200e9 * post / high**3 / (1 + ratio / 2), rel=1e-4)
+    root = brentq(lambda x: x * math.tan(x) - 6 / ratio, 1e-9, math.pi / 2 - 1e-9)
+    assert math.pi / root <= sway_k(post, high, beam, span) <= 1.15 * math.pi / root
+
+
+def test_growth_by_sway_is_on_the_safe_side_of_a_second_order_frame() -> None:
+    """A flagpole with thrust and a level pull, with P-Delta by PyNite: our growth counts the thrust 1.6 times."""
+    high, area, second, modulus = 3.0, 2e-3, 3e-6, 6e-5
+    euler = math.pi**2 * 200e9 * second / (2.0 * high) ** 2
+    thrust, pull = 0.15 * euler, 300.0
+    nodes = {f"n{i}": (0.0, high * i / 12) for i in range(13)}
+    members = tuple((f"n{i}", f"n{i + 1}", area, second) for i in range(12))
+    model = flat_frame(nodes, members)
+    model.def_support("n0", True, True, True, True, True, True)
+    model.add_node_load("n12", "FY", -thrust)
+    model.add_node_load("n12", "FX", pull)
+    model.analyze_PDelta()
+    moment = abs(model.nodes["n0"].RxnMZ[COMBO])
+    assert moment > pull * high * 1.05
+    post = Post(area, second, modulus, 2.0 * high)
+    ours = post.part_used(thrust, pull * high, 250e6, 200e9, 1.67)
+    axial = thrust * 1.67 / post.buckles_n(250e6, 200e9)
+    bending = moment * 1.67 / (250e6 * modulus)
+    assert ours > (axial + 8 / 9 * bending if axial >= 0.2 else axial / 2 + bending)
+
+
+def test_sections_by_meshing() -> None:
+    sizes = (0.2, 0.1, 0.0056, 0.0085)
+    meshed = MeshedSection(
+        i_section(d=sizes[0], b=sizes[1], t_w=sizes[2], t_f=sizes[3], r=0.0, n_r=1).create_mesh([1e-5])
+    )
+    meshed.calculate_geometric_properties()
+    assert section_area_m2("i-beam", *sizes) == pytest.approx(meshed.get_area(), rel=1e-6)
+    box = (0.1, 0.15, 0.006)
+    hollow = MeshedSection(
+        rectangular_hollow_section(d=box[1], b=box[0], t=box[2], r_out=0.0, n_r=1).create_mesh([1e-5])
+    )
+    hollow.calculate_geometric_properties()
+    strong, upright, _ = hollow.get_ic()
+    assert section_area_m2("box", *box) == pytest.approx(hollow.get_area(), rel=1e-6)
+    assert SECTION_FORMS["box"].of(*box).second_moment_m4 == pytest.approx(strong, rel=1e-6)
+    turned = SECTION_FORMS["box"].of(box[1], box[0], box[2])
+    assert turned.second_moment_m4 == pytest.approx(upright, rel=1e-6)
+
+
+def test_the_greatest_load_by_another_search() -> None:
+    """The load at which the weakest part is just used up, by scipy on the answers themselves."""
+    example: dict[str, Any] = dict(WORKSHEET.example)
+
+    def over(load_kg: float) -> float:
+        return (
+            float(asked("lifting-frame", {**example, "load": f"{load_kg:.9f} kg"}).results["weakest_share"])
+            - 1.0
+        )
+
+    found = asked("lifting-frame", example, "us").results["not_more_than"]
+    assert brentq(over, 10.0, 5000.0, xtol=1e-7) == pytest.approx(found, rel=1e-6)
+
+
+def test_the_frame_of_the_page_by_pynite() -> None:
+    """Beam on two posts with the load in the middle: moment and sag of the example by PyNite."""
+    example: dict[str, Any] = dict(WORKSHEET.example)
+    found = asked("lifting-frame", example, "us").results
+    inch = 0.0254
+    sizes = tuple(size * inch for size in (8.0, 5.25, 0.25, 0.3125))
+    area, second = section_area_m2("i-beam", *sizes), SECTION_FORMS["i-beam"].of(*sizes).second_moment_m4
+    span = 120 * inch
+    nodes = {"a": (0.0, 0.0), "m": (span / 2, 0.0), "b": (span, 0.0)}
+    model = flat_frame(nodes, (("a", "m", area, second), ("m", "b", area, second)))
+    model.def_support("a", True, True, True, True, True, False)
+    model.def_support("b", False, True, True, True, True, False)
+    hangs = 960 * 0.45359237 * G
+    model.add_node_load("m", "FY", -hangs)
+    own = area * 7850 * G
+    for member in ("am", "mb"):
+        model.add_member_dist_load(member, "FY", -own, -own)
+    model.analyze(check_statics=False)
+    assert found["deflection"] == pytest.approx(-model.nodes["m"].DY[COMBO], rel=1e-4)
+    moment = max(
+        abs(model.members["am"].max_moment("Mz", COMBO)), abs(model.members["am"].min_moment("Mz", COMBO))
+    )
+    assert found["moment"] == pytest.approx(moment + 0.1 * hangs * span / 4, rel=1e-4)
