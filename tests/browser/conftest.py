@@ -9,7 +9,7 @@ from __future__ import annotations
 import datetime
 import os
 import shutil
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Iterator, Sequence
 from contextlib import contextmanager
 from pathlib import Path
 from typing import Any
@@ -90,13 +90,23 @@ def own_site(site: Path, tmp_path: Path) -> Path:
     return copy
 
 
+def launched(playwright: Playwright, without: Sequence[str] = ()) -> Browser:
+    """Chromium: the one named in LINKWRIGHT_CHROMIUM, else the one on PATH, else the driver's own.
+
+    `without` names settings that the driver would give it.
+    """
+    path = os.environ.get("LINKWRIGHT_CHROMIUM") or shutil.which("chromium")
+    return playwright.chromium.launch(
+        executable_path=path, args=["--no-sandbox"], ignore_default_args=list(without)
+    )
+
+
 @pytest.fixture(scope="session")
 def browser(playwright: Playwright) -> Iterator[Browser]:
-    """Chromium: the one named in LINKWRIGHT_CHROMIUM, else the one on PATH, else the driver's own."""
-    path = os.environ.get("LINKWRIGHT_CHROMIUM") or shutil.which("chromium")
-    launched = playwright.chromium.launch(executable_path=path, args=["--no-sandbox"])
-    yield launched
-    launched.close()
+    """The browser of all tests."""
+    started = launched(playwright)
+    yield started
+    started.close()
 
 
 def hold(page: Page, pattern: str) -> list[Route]:

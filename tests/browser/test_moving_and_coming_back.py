@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
-import pytest
-from playwright.sync_api import Page, expect
+from collections.abc import Iterator
 
-from tests.browser.conftest import ANSWERED, Watch, hold, own
+import pytest
+from playwright.sync_api import Page, Playwright, expect
+
+from tests.browser.conftest import ANSWERED, Watch, hold, launched, own
 from tests.browser.faults import fields, right_headline
 
 SLING = own("sling-legs")
@@ -91,3 +93,69 @@ def test_a_fragment_that_is_no_name_does_no_harm(page: Page, served: str, watch:
     page.goto(served + "look-up/chain-lifting.html#%")
     page.wait_for_load_state("networkidle")
     assert watch.errors == []
+
+
+# ---- a page that the browser kept whole and shows again
+
+NOTE_RETURN = """
+addEventListener("pageshow", (event) => {
+  globalThis.cameBackWhole = event.persisted;
+  if (event.persisted) BEHIND
+});
+"""
+LEAVE = "void setTimeout(() => { location.href = new URL('../assets/mark.svg', location.href).href; })"
+
+
+@pytest.fixture
+def kept_whole(playwright: Playwright) -> Iterator[Page]:
+    """A page of a browser that keeps pages whole, as those of readers do and the driver forbids."""
+    browser = launched(playwright, without=["--disable-back-forward-cache"])
+    page = browser.new_context().new_page()
+    page.set_default_timeout(60_000)
+    yield page
+    browser.close()
+
+
+def go_away_and_back(page: Page) -> None:
+    """Leave for a file that is no page of the book, by the browser itself, and come back by its Back."""
+    page.evaluate("globalThis.isSamePage = true")
+    page.evaluate(LEAVE)
+    page.wait_for_url("**/mark.svg")
+    page.go_back(wait_until="commit")
+    page.wait_for_function("location.pathname.endsWith('sling-legs.html')")
+    assert page.evaluate("[globalThis.isSamePage, globalThis.cameBackWhole]") == [True, True]
+
+
+@pytest.mark.parametrize("behind", ["", "2,220 lb", "untouched"])
+def test_a_page_that_is_brought_back_whole_holds_what_was_typed(
+    kept_whole: Page, served: str, behind: str
+) -> None:
+    """A browser may then empty a box, or write another value, without a word: what the reader typed is put back."""
+    page = kept_whole
+    change = "" if behind == "untouched" else f"document.querySelector('[name=load]').value = '{behind}';"
+    page.add_init_script(NOTE_RETURN.replace("BEHIND", f"setTimeout(() => {{ {change} }}, 20);"))
+    page.goto(served + SLING)
+    expect(page.locator(ANSWERED)).to_be_attached()
+    page.fill('[name="load"]', "9,137 lb")
+    expect(page.locator("[data-headline]")).to_have_text(right_headline("9,137 lb"))
+    go_away_and_back(page)
+    page.wait_for_timeout(1500)  # the last look at the boxes is over
+    expect(page.locator("[data-headline]")).to_have_text(right_headline("9,137 lb"))
+    assert page.input_value('[name="load"]') == "9,137 lb"
+    assert "load=9%2C137+lb" in page.url
+    page.fill('[name="load"]', "8,765 lb")
+    expect(page.locator("[data-headline]")).to_have_text(right_headline("8,765 lb"))
+    assert page.evaluate("linkwright.python.workersMade") == 1
+
+
+def test_a_page_that_was_left_before_its_answer_came_answers_what_was_typed(
+    kept_whole: Page, served: str
+) -> None:
+    page = kept_whole
+    page.add_init_script(NOTE_RETURN.replace("BEHIND", "{}"))
+    page.goto(served + SLING)
+    expect(page.locator(ANSWERED)).to_be_attached()
+    page.fill('[name="load"]', "9,137 lb")
+    go_away_and_back(page)
+    expect(page.locator("[data-headline]")).to_have_text(right_headline("9,137 lb"))
+    assert page.input_value('[name="load"]') == "9,137 lb"

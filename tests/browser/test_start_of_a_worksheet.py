@@ -41,6 +41,14 @@ def printed(page: Page, tmp_path: Path) -> str:
     return subprocess.run(command, check=True, capture_output=True, text=True).stdout
 
 
+def back_by_home(page: Page) -> None:
+    """Leave the sling sheet for home, and come to it again as a reader does: open the task, then its worksheet."""
+    page.locator(".wordmark").click()
+    expect(page.locator("calc-sheet")).to_have_count(0)
+    page.locator("details.task summary", has_text="Sling it").click()
+    page.locator('details.task[open] a[href$="sling-legs.html"]').click()
+
+
 def headline(page: Page) -> str:
     """The answer's sentence."""
     return page.locator("[data-headline]").inner_text()
@@ -117,9 +125,7 @@ def test_own_values_survive_leaving_and_a_reload(page: Page, served: str) -> Non
     page.goto(served + own("sling-legs"))
     page.fill('[name="load"]', "3,210 lb")
     expect(page.locator(ANSWERED)).to_be_attached()
-    page.locator(".wordmark").click()
-    page.wait_for_url(lambda url: "sling-legs" not in url)
-    page.locator('a[href$="sling-legs.html"]').first.click()
+    back_by_home(page)
     page.wait_for_url("**/sling-legs.html*")
     expect(page.locator(ANSWERED)).to_be_attached()
     assert page.input_value('[name="load"]') == "3,210 lb"
@@ -139,9 +145,7 @@ def test_a_page_that_comes_late_does_not_stand_under_the_address_of_a_newer_one(
 ) -> None:
     page.goto(served + own("sling-legs"))
     expect(page.locator(ANSWERED)).to_be_attached()
-    page.locator(".wordmark").click()
-    expect(page.locator("calc-sheet")).to_have_count(0)
-    page.locator('a[href$="sling-legs.html"]').first.click()
+    back_by_home(page)
     expect(page.locator(ANSWERED)).to_be_attached()
     # Back and at once forward again, with the first page held until the second is there.
     page.evaluate(
@@ -295,9 +299,9 @@ def test_notice_of_a_new_edition_lies_within_the_first_screen(phone: Page, serve
             assert seen["y"] + seen["height"] <= PHONE["height"]
 
 
-def keys(page: Page) -> list[str]:
-    """What the keys under the box show."""
-    return page.locator(".keys button").all_inner_texts()
+def expect_keys(page: Page, faces: list[str]) -> None:
+    """What the keys under the box show; they come once the tap is over."""
+    expect(page.locator(".keys button")).to_have_text(faces)
 
 
 def press(page: Page, face: str) -> None:
@@ -311,7 +315,7 @@ def test_keys_under_a_box_type_units_and_fractions_by_thumb(phone: Page, served:
     expect(state(page, "empty")).to_be_attached()
     assert page.locator(".keys").count() == 0
     page.tap('[name="load"]')
-    assert keys(page) == ["lb", "k", "ABC"]
+    expect_keys(page, ["lb", "k", "ABC"])
     assert page.get_attribute('[name="load"]', "inputmode") == "decimal"
     page.keyboard.type("4.86")
     press(page, "k")
@@ -320,7 +324,7 @@ def test_keys_under_a_box_type_units_and_fractions_by_thumb(phone: Page, served:
     assert page.evaluate("document.activeElement.name") == "load"
     page.locator("label", has_text="Leg length and spread").tap()
     page.tap('[name="leg_length"]')
-    assert keys(page) == ["ft", "in", "/", "-", "ABC"]
+    expect_keys(page, ["ft", "in", "/", "-", "ABC"])
     bar = rect(page.locator(".foot-bar"))
     for key in page.locator(".keys button").all():
         seen = rect(key)
@@ -346,7 +350,7 @@ def test_keys_under_a_box_type_units_and_fractions_by_thumb(phone: Page, served:
     page.wait_for_function("() => document.activeElement.selectionStart === 7")
     page.check('[name="units"][value="si"]', force=True)
     page.tap('[name="spread"]')
-    assert keys(page) == ["mm", "m", "-", "ABC"]
+    expect_keys(page, ["mm", "m", "-", "ABC"])
 
 
 def test_a_mouse_needs_no_keys(page: Page, served: str) -> None:
