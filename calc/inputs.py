@@ -179,6 +179,11 @@ class Reading:
         return self.option_words(self.words, value)
 
 
+LEAST_VALUE = 1e-12
+"""What must be more than some bound may be no nearer to zero than this, in its SI unit: no scale or rule shows less, and what
+is divided by such a number has lost its digits (our own mark, no source)."""
+
+
 @dataclass(frozen=True)
 class Bounds:
     """Between what a value must lie, in the input's own unit (for rows and numbers: how many there may be)."""
@@ -194,7 +199,7 @@ class Bounds:
         def slack(bound: float) -> float:
             return abs(bound) * 1e-12
 
-        if self.above is not None and value <= si(self.above):
+        if self.above is not None and (value <= si(self.above) or abs(value) < LEAST_VALUE):
             raise NotReadable("too-small")
         if self.at_least is not None and value < si(self.at_least) - slack(si(self.at_least)):
             raise NotReadable("too-small")

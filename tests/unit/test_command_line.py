@@ -10,6 +10,7 @@ from typing import Any
 
 import pytest
 
+from calc import telling
 from calc.__main__ import main
 
 
@@ -136,9 +137,24 @@ def test_it_runs_as_a_module(monkeypatch: pytest.MonkeyPatch, capsys: pytest.Cap
     assert "sling-legs" in capsys.readouterr().out
 
 
-def test_a_number_too_small_to_divide_by_ends_in_one_line(capsys: pytest.CaptureFixture[str]) -> None:
+def test_a_number_too_small_to_divide_by_is_refused_beside_its_box(
+    capsys: pytest.CaptureFixture[str],
+) -> None:
     """A weld of 2e-309 in ended in a traceback: only the page said that such numbers cannot be worked out."""
     small = ("height=36", "weld_leg=2.22507e-309", "weld_strength=1000")
     status, _ = run("run", "lifting-lug", "--example", *small)
+    assert status == 2
+    assert capsys.readouterr().err.startswith("weld_leg: “2.22507e-309” is too small.")
+
+
+@pytest.mark.parametrize("kind", [OverflowError, ZeroDivisionError])
+def test_numbers_that_cannot_be_worked_out_end_in_one_line(
+    kind: type[ArithmeticError], monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
+) -> None:
+    def breaks(*_: Any) -> Any:
+        raise kind
+
+    monkeypatch.setattr(telling, "tell", breaks)
+    status, _ = run("run", "lifting-lug", "--example")
     assert status == 2
     assert capsys.readouterr().err == "These numbers are too large or too small to be worked out.\n"

@@ -108,6 +108,7 @@ def test_a_bare_number_takes_the_page_unit() -> None:
     [
         ({}, "width", "", "is missing. Give a length such as 10 in, over 0 in and up to 100 in."),
         ({"width": "0"}, "width", "0", "is too small. Give a length"),
+        ({"width": "1e-13 in"}, "width", "1e-13 in", "is too small. Give a length"),
         ({"width": "100.001"}, "width", "100.001", "is too large"),
         ({"width": "5 kg"}, "width", "5 kg", "where length is wanted"),
         ({"width": True}, "width", "true", "not a single value"),
