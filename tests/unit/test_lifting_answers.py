@@ -965,6 +965,7 @@ def piece(**more: Any) -> dict[str, Any]:
 
 
 HIGH = "mandatory: Lift by the high figure"
+RIGGING = "mandatory: shackles and any beam are not in this weight"
 WRONG = "warning: What could be wrong"
 HOLDS_WATER = "warning: can hold water or oil"
 SHARP = "note: reckoned with sharp corners"
@@ -973,22 +974,22 @@ EXACT = "note: taken as exact"
 LUMP = {"shape": "lump", "weight": "731 kg"}
 
 WEIGHTS = (
-    Case("plate", "load-weight", {"parts": [piece()]}, "caution", (HIGH, WRONG)),
+    Case("plate", "load-weight", {"parts": [piece()]}, "caution", (HIGH, WRONG, RIGGING)),
     Case("hollow", "load-weight", {"parts": [piece(), {"shape": "box", "material": "steel", "length": "1 m", "width": "0.5 m",
-         "height": "0.4 m", "wall": "5 mm"}]}, "caution", (HIGH, WRONG, HOLDS_WATER)),
+         "height": "0.4 m", "wall": "5 mm"}]}, "caution", (HIGH, WRONG, RIGGING, HOLDS_WATER)),
     *(Case(shape, "load-weight", {"parts": [{"shape": shape, "material": "steel", "length": "2 m", **sizes}]}, "caution", cautions)
       for shape, sizes, cautions in (
-          ("square-tube", {"width": "80 mm", "depth": "80 mm", "wall": "5 mm"}, (HIGH, WRONG, HOLDS_WATER, SHARP)),
-          ("angle", {"width": "80 mm", "depth": "80 mm", "thickness": "8 mm"}, (HIGH, WRONG, SHARP)),
+          ("square-tube", {"width": "80 mm", "depth": "80 mm", "wall": "5 mm"}, (HIGH, WRONG, RIGGING, HOLDS_WATER, SHARP)),
+          ("angle", {"width": "80 mm", "depth": "80 mm", "thickness": "8 mm"}, (HIGH, WRONG, RIGGING, SHARP)),
           ("channel", {"depth": "200 mm", "flange_width": "75 mm", "web_thickness": "8 mm", "flange_thickness": "11 mm"},
-           (HIGH, WRONG, SHARP)),
+           (HIGH, WRONG, RIGGING, SHARP)),
           ("i-beam", {"depth": "200 mm", "flange_width": "75 mm", "web_thickness": "8 mm", "flange_thickness": "11 mm"},
-           (HIGH, WRONG, SHARP)),
-          ("round-bar", {"diameter": "50 mm"}, (HIGH, WRONG)))),
-    *(Case(material, "load-weight", {"parts": [piece(material=material)]}, "caution", (HIGH, WRONG, WET))
+           (HIGH, WRONG, RIGGING, SHARP)),
+          ("round-bar", {"diameter": "50 mm"}, (HIGH, WRONG, RIGGING)))),
+    *(Case(material, "load-weight", {"parts": [piece(material=material)]}, "caution", (HIGH, WRONG, RIGGING, WET))
       for material in ("wood", "oak-air-dry", "southern-pine-air-dry", "douglas-fir-larch", "plywood")),
-    Case("exact", "load-weight", {"parts": [piece(), {**LUMP, "tolerance": "0"}]}, "caution", (HIGH, WRONG, EXACT)),
-    Case("given weight", "load-weight", {"parts": [LUMP]}, "caution", (HIGH, WRONG)),
+    Case("exact", "load-weight", {"parts": [piece(), {**LUMP, "tolerance": "0"}]}, "caution", (HIGH, WRONG, RIGGING, EXACT)),
+    Case("given weight", "load-weight", {"parts": [LUMP]}, "caution", (HIGH, WRONG, RIGGING)),
 )  # fmt: skip
 
 

@@ -22,7 +22,7 @@ FOR_ENGINEERS = {"tables.py", "telling.py", "answering.py", "hitch_factors.py", 
 """Modules whose exceptions name what is wrong with the book itself, or with a name typed on the command line."""
 MODULES = [path for path in sorted(CALC.rglob("*.py")) if path.name != "__main__.py"]
 DRAWN = {"area", "line", "circle", "_path", "path", "polygon"}
-CLASSES = re.compile(r"(line|area|head) [a-z-]+")
+CLASSES = re.compile(r"(line|area|head|drawing) [a-z-]+")
 TYPED_UNITS = {spelling for spellings in ALIASES.values() for spelling in spellings} | set(
     UNIT_WORDS.values()
 )
