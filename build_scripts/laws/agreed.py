@@ -42,6 +42,10 @@ def state(declared: Declaration, rows: Iterable[Row]) -> dict[str, Any]:
     )
     if lines and "rule" in lines[0]:
         said["rules"] = [f"{r['item']} {r['rule']} {r['source']}" for r in lines]
+    elif "duty" in declared.columns:
+        # No law of numbers watches a table of texts: what each line speaks of is agreed whole.
+        named = [name for name, column in declared.columns.items() if column.role in ("word", "part", "name")]
+        said["rules"] = ["; ".join([*(r[name] for name in named), r["source"]]) for r in lines]
     return said
 
 

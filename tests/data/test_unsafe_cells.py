@@ -101,7 +101,7 @@ def _sentences_of_grade_30() -> list[tuple[str, str]]:
 def test_unmarked_chain_counts_as_grade_30_in_the_united_states_and_as_nothing_in_canada() -> None:
     """49 CFR 393.108(d) against NSC Standard 10, s. 11(4)."""
     found = _sentences_of_grade_30()
-    assert len(found) >= 8
+    assert len(found) >= 7  # one of eight went when the pages of chain became one
     assert [place for place, line in found if "United States" not in line or "Canada" not in line] == []
     row = table("tie-down-rules").one(item="limit", rule="unmarked-in-canada")
     assert (row["source"], row["locator"]) == ("nsc-10", "s. 11(4)")

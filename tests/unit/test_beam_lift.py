@@ -367,5 +367,9 @@ def test_shear_area_is_that_of_the_summed_section(name: SectionName, sizes: tupl
 
 
 def test_a_load_that_is_nothing_beside_the_beam_is_answered() -> None:
-    """2e-153 lb is lost in the beam's own weight; the end that it presses could not be found."""
-    assert answer("beam-lift", {**WORKSHEET.example, "load": "2.2437e-153"})["verdict"] == "ok"
+    """2e-153 lb was lost in the beam's own weight, and the end that it presses could not be found: what is too near to nothing
+    is refused now, and the least that is taken is answered.
+    """
+    with pytest.raises(Refused):
+        answer("beam-lift", {**WORKSHEET.example, "load": "2.2437e-153"})
+    assert answer("beam-lift", {**WORKSHEET.example, "load": "2.3e-12"})["verdict"] == "ok"

@@ -12,6 +12,7 @@ from calc.answering import Refused, answer
 from calc.heating.harms import harms
 from calc.heating.temper_colours import colour_at, colours, heat_of
 from calc.words.writer import Writer
+from tests.saying import one_reading
 
 
 def ask(**raw: str) -> dict[str, Any]:
@@ -71,9 +72,10 @@ def test_the_hotter_of_colour_and_temperature_counts_and_is_named(
 
 @given(st.sampled_from([colour.key for colour in colours()]), st.floats(-40, 1500))
 def test_neither_colour_nor_temperature_hides_the_other(colour: str, temperature: float) -> None:
-    both = ask(colour=colour, temperature=f"{temperature} C")
+    typed = f"{one_reading(temperature)} C"
+    both = ask(colour=colour, temperature=typed)
     assert both["verdict"] == "stop"
-    for single in (ask(colour=colour), ask(temperature=f"{temperature} C")):
+    for single in (ask(colour=colour), ask(temperature=typed)):
         for key in ("temperature_low", "temperature", "temperature_high"):
             assert both["results"][key]["value"] >= single["results"][key]["value"] - 1e-9
 
