@@ -95,6 +95,20 @@
     }
   }
 
+  // A plain link, which loads the page anew where no script runs at all; here the address keeps what was typed.
+  document.addEventListener("click", (event) => {
+    const link = event.target instanceof Element && event.target.closest("[data-reload]");
+    if (!link) return;
+    event.preventDefault();
+    const fields = new URLSearchParams(location.hash.includes("=") ? location.hash.slice(1) : "");
+    const boxes = link.closest(UNTAKEN)?.querySelectorAll("[data-typed]:not([type=file], [type=radio]:not(:checked))") ?? [];
+    for (const box of /** @type {Iterable<HTMLInputElement>} */ (boxes)) {
+      fields.set(box.name, box.type !== "checkbox" ? box.value : box.checked ? "yes" : "no");
+    }
+    if (String(fields)) history.replaceState(history.state, "", `#${fields}`);
+    location.reload();
+  });
+
   /** A script that does not fit its page may be of a newer edition than the page: once, both are loaded anew. */
   function loadOnceMore() {
     const code = document.documentElement.dataset["code"] ?? "";

@@ -47,6 +47,7 @@ def test_a_page_of_another_edition_is_loaded_whole(new_context: NewContext, own_
         page.locator('a[href$="hitch.html"]').first.click()
         page.locator(f'html[data-code="{OTHER}"]').wait_for(state="attached")
         assert page.url.endswith("/work-out/hitch.html")
+        page.wait_for_function("'linkwright' in globalThis")  # its script comes after the page
         assert page.evaluate("[globalThis.isOldPage, linkwright.code]") == [None, OTHER]
 
 

@@ -9,7 +9,7 @@ from collections.abc import Callable
 from pathlib import Path
 
 import pytest
-from playwright.sync_api import BrowserContext, Locator, Page, expect
+from playwright.sync_api import BrowserContext, Locator, Page, ViewportSize, expect
 
 from tests.browser.conftest import ANSWERED, LIVE, example, own, rect
 
@@ -206,6 +206,25 @@ def test_without_the_page_s_script_no_answer_stands_beside_boxes(page: Page, ser
         assert page.locator(f"{part}:visible").count() == 0, part
 
 
+@pytest.mark.parametrize("script", ["**/runtime/linkwright.js", "**/scripts/early.js"])
+def test_try_again_loads_the_page_anew_where_its_script_did_not_come(
+    page: Page, served: str, script: str
+) -> None:
+    """A plain link; where the first script runs, what was typed meanwhile is kept."""
+    page.context.route(script, lambda route: route.abort())
+    page.goto(served + EMPTY)
+    again = page.locator(".work-form [data-reload]:visible")
+    page.fill('[name="load"]', "3,210 lb")
+    expect(again).to_have_count(1)
+    assert rect(again)["height"] >= 44
+    page.context.unroute(script)
+    again.click()
+    expect(page.locator(LIVE)).to_be_attached()
+    kept = "3,210 lb" if "linkwright" in script else ""
+    expect(page.locator('[name="load"]')).to_have_value(kept)
+    expect_no_answer(page)
+
+
 def test_a_tap_takes_the_whole_value(phone: Page, served: str) -> None:
     phone.goto(served + own("sling-legs"))
     phone.tap('[name="load"]')
@@ -271,7 +290,12 @@ def test_bar_is_low_and_never_over_the_focused_box(
     assert covered == []
 
 
-def test_notice_of_a_new_edition_lies_within_the_first_screen(phone: Page, served: str) -> None:
+@pytest.mark.parametrize("screen", [PHONE, {"width": 320, "height": 640}])
+def test_notice_of_a_new_edition_lies_within_the_first_screen(
+    phone: Page, served: str, screen: ViewportSize
+) -> None:
+    """And takes at most a fifth of it, in letters of usual size."""
+    phone.set_viewport_size(screen)
     phone.goto(served + EMPTY)
     # The notice as edition.js makes it; what brings it is tested in test_starting.py.
     phone.evaluate(
@@ -294,9 +318,11 @@ def test_notice_of_a_new_edition_lies_within_the_first_screen(phone: Page, serve
         for part in phone.locator(".edition-notice, .edition-notice button").all():
             seen = rect(part)
             assert seen["x"] >= 0
-            assert seen["x"] + seen["width"] <= PHONE["width"]
+            assert seen["x"] + seen["width"] <= screen["width"]
             assert seen["y"] >= 0
-            assert seen["y"] + seen["height"] <= PHONE["height"]
+            assert seen["y"] + seen["height"] <= screen["height"]
+        if size == "100%":
+            assert rect(phone.locator(".edition-notice"))["height"] <= screen["height"] / 5
 
 
 def expect_keys(page: Page, faces: list[str]) -> None:

@@ -14,8 +14,8 @@ search-failed = The search did not load. Every rating stands in one list: follow
 script-missing = What failed: the file { $file } did not load or did not run.
 bar-not-started = No answer: the calculator has not started
 
-new-edition = A new edition of this handbook is ready. A figure may have been corrected. Your numbers stay as you typed them.
-new-edition-take = Reload with the new edition
+new-edition = A new edition is ready. A figure may have been corrected. Your numbers stay as you typed them.
+new-edition-take = Reload now
 new-edition-later = Later
 # What the foot of each page says of this device. `$since` is the date when it was fetched, or none.
 kept-safe = Edition { $edition } is kept on this device ({ $megabytes } MB{ $since ->
