@@ -8,6 +8,7 @@ import { readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";
 import { build } from "esbuild";
+import { oldestBrowsers } from "../browsers.mjs";
 
 const [scripts = "", site = ""] = process.argv.slice(2);
 if (!scripts || !site) throw new Error("usage: make_index.mjs SCRIPTS SITE < DATA");
@@ -25,7 +26,7 @@ await build({
   bundle: true,
   minify: true,
   format: "iife",
-  target: ["es2022"],
+  target: oldestBrowsers(),
   legalComments: "none",
   logLevel: "error",
   nodePaths: [join(process.cwd(), "node_modules")],
