@@ -83,7 +83,7 @@ def test_damage_that_is_not_understood_is_refused(words: str) -> None:
 def test_a_list_may_come_as_a_list_or_a_line() -> None:
     for words in (["crack", "Heat"], '["crack", "heat"]', "crack, heat", "crack;heat", "crack heat crack"):
         lines = [line for line in value(ask(damage=words), "criteria") if line.endswith("found yes; fail")]
-        assert [line.split(":")[0] for line in lines] == ["Crack, nick or gouge", "Heat colour or burn"]
+        assert [line.split(":")[0] for line in lines] == ["Crack, nick or gouge", "Heat color or burn"]
     assert "none and names damage" in refused(damage="none, crack")
 
 

@@ -62,7 +62,7 @@ def test_four_even_legs_count_two_and_say_so() -> None:
     assert value(found, "tensions") == pytest.approx([value(found, "tensions")[0]] * 4)
     assert found["results"]["taut"]["text"].count("tight or slack") == 4
     assert "Which of them go slack is not known" in texts(found)
-    assert "which of them carry it and which go slack is not known" in found["headline"]
+    assert "not known which of them carry it and which go slack" in found["headline"]
     assert "nothing" not in found["headline"]
     assert value(found, "springy_tensions") == pytest.approx(
         [value(found, "springy_tensions")[0]] * 4, rel=1e-6
@@ -99,7 +99,7 @@ def test_top_heavy_load_on_four_legs_stands_but_can_roll() -> None:
     found = run(SQUARE, [2.3] * 4, (0.0, 0.0, 0.3), ratings=["2 t"] * 4)
     assert value(found, "stable") is True
     assert found["verdict"] == "caution"
-    assert "hang lower still" in texts(found)
+    assert "hang even lower" in texts(found)
 
 
 def test_balance_point_outside_the_picks_hangs_on_one_leg() -> None:
@@ -109,7 +109,7 @@ def test_balance_point_outside_the_picks_hangs_on_one_leg() -> None:
     assert value(found, "leg_angles") == pytest.approx([90.0, None])
     assert "not between the picks" in found["results"]["level_lengths"]["text"]
     assert found["headline"].startswith("Leg 1 carries it")
-    assert "Leg 2 does nothing" in found["headline"]
+    assert "Leg 2 carries nothing" in found["headline"]
 
 
 def test_coincident_picks_and_a_pick_at_the_balance_point() -> None:
@@ -532,7 +532,7 @@ def test_what_a_link_does_must_be_found_to_be_within() -> None:
     found = run(picks, [0.02, 0.02], (0.0, 0.0, -0.3), ratings=["5 t"] * 2, chain_size="13 mm")
     assert found["verdict"] == "unknown"
     assert found["big"]["key"] == "highest_tension"
-    assert "was not found" in found["headline"]
+    assert "could not be worked out" in found["headline"]
 
 
 @pytest.mark.parametrize("name", ["balance_tolerance", "chain_size"])

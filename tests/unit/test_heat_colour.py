@@ -56,7 +56,7 @@ def test_no_colour_hides_no_measured_heat(temperature: str) -> None:
     ("colour", "temperature", "verdict", "hottest", "counts"),
     [
         ("very-pale-yellow", "1500 F", "stop", 1500, "the temperature"),
-        ("cherry-red", "100 F", "stop", None, "the colour"),
+        ("cherry-red", "100 F", "stop", None, "the color"),
         ("dark-blue", "600 F", "stop", None, "the"),
     ],
 )

@@ -76,7 +76,7 @@ def test_sources_that_differ_are_both_shown() -> None:
         "Throat opened: limit 15%",
     ]
     assert [line.split("; ")[-1] for line in lines] == ["fail", "near"]
-    assert "take this hook out of use" in record["headline"].lower()
+    assert "remove this hook from service" in record["headline"].lower()
 
 
 @pytest.mark.parametrize(
@@ -87,7 +87,7 @@ def test_a_fault_stops_whatever_the_numbers(change: dict[str, str]) -> None:
     record = ask(**change)
     assert record["verdict"] == "stop"
     assert value(record, "next_inspection") is None
-    assert record["results"]["next_inspection"]["text"] == "none: out of use"
+    assert record["results"]["next_inspection"]["text"] == "none: out of service"
 
 
 @pytest.mark.parametrize(
@@ -196,13 +196,13 @@ def test_what_is_not_said_of_the_hook_takes_the_shortest_interval() -> None:
     ("changes", "looked_at", "record"),
     [
         ({}, "7 of 7", "complete, for the inspection of 2026-11-26"),
-        ({"part_name": ""}, "7 of 7", "not complete: still to give are the part or serial"),
+        ({"part_name": ""}, "7 of 7", "not complete. Still missing: the part or serial"),
         (
             {"inspected_by": "", "cracks": "", "twist": ""},
             "5 of 7",
-            "not complete: still to give are the name of the inspector and 2 looks at the part",
+            "not complete. Still missing: the name of the inspector and 2 looks at the part",
         ),
-        ({"throat_new": "", "inspected_on": ""}, "6 of 7", "not complete: still to give are the date and 1 look at the part"),
+        ({"throat_new": "", "inspected_on": ""}, "6 of 7", "not complete. Still missing: the date and 1 look at the part"),
     ],
 )  # fmt: skip
 def test_the_record(

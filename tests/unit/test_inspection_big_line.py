@@ -46,16 +46,16 @@ def test_one_box_left_empty_is_named() -> None:
 def test_what_failed_is_louder_than_what_is_missing() -> None:
     record = example("shackle-check", cracks="yes", bent="")
     assert record["verdict"] == "stop"
-    assert big(record) == "Out: crack, nick or damaged thread"
+    assert big(record) == "Out of service: crack, nick or damaged thread"
 
 
 def test_many_faults_are_counted() -> None:
     said = big(example("chain-check", cracks="yes", heat="yes", stiff_links="yes", pits="yes"))
-    assert said == "Out: crack, nick or gouge, heat colour or burn and 2 more"
+    assert said == "Out of service: crack, nick or gouge, heat color or burn and 2 more"
 
 
 def test_a_use_that_no_looking_changes_is_named() -> None:
-    assert big(example("chain-check", grade="70")) == "Out: no lifting use: grade 70"
+    assert big(example("chain-check", grade="70")) == "Out of service: no lifting use: grade 70"
 
 
 def test_near_a_limit_is_named() -> None:
@@ -70,7 +70,9 @@ def test_a_sound_part_says_how_many_were_looked_at() -> None:
 
 def test_two_names_stand_together_and_more_are_counted() -> None:
     assert big(example("shackle-check", cracks="yes", bent="yes")) == (
-        "Out: bent or twisted to the eye and crack, nick or damaged thread"
+        "Out of service: bent or twisted to the eye and crack, nick or damaged thread"
     )
     three = example("shackle-check", cracks="yes", bent="yes", altered="yes")
-    assert big(three) == "Out: bent or twisted to the eye, crack, nick or damaged thread and 1 more"
+    assert (
+        big(three) == "Out of service: bent or twisted to the eye, crack, nick or damaged thread and 1 more"
+    )

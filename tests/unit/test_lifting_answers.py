@@ -105,10 +105,10 @@ BASKET = {**HITCH, "hitch": "basket", "basket_angle": "60", "edge": "padded"}
 SIZED = {"rating": "1237 kg"}
 BENT = {"object_diameter": "80 mm", "sling_diameter": "20 mm"}
 TAG = "mandatory: The tag on the sling governs"
-SLIDES = "warning: A basket can slide"
+SLIDES = "warning: A basket hitch can slide along the load"
 PAD = "mandatory: Pad every corner"
 HAMMER = "warning: Do not hammer a choke"
-CHOKE_READ = "note: choke-angle table was read in two handbooks"
+CHOKE_READ = "note: The table of choke angles was read in two handbooks"
 BEND = "mandatory: Measure what the rope bends round"
 EDGE = "mandatory: Say how the sling bears on the load"
 WORST_CHOKE = "warning: Measure the angle of the choke"
@@ -125,14 +125,18 @@ HITCHES = (
         ("mandatory: Read the mark or tag", TAG),
     ),
     Case(
-        "bent", "hitch", {**HITCH, "condition": "bent"}, "stop", ("prohibition: Straightening does not", TAG)
+        "bent",
+        "hitch",
+        {**HITCH, "condition": "bent"},
+        "stop",
+        ("prohibition: Straightening a bent part does not", TAG),
     ),
     Case(
         "just over",
         "hitch",
         {**HITCH, "load": "1001 kg"},
         "stop",
-        ("prohibition: over what this hitch holds", TAG),
+        ("prohibition: The load is more than this hitch may lift", TAG),
     ),
     Case("choked rope", "hitch", CHOKED, "unknown", (BEND, HAMMER, CHOKE_READ, PAD, TAG)),
     Case("choked rope, bend known", "hitch", {**CHOKED, **BENT}, "caution", (HAMMER, CHOKE_READ, PAD, TAG)),
@@ -148,7 +152,7 @@ HITCHES = (
         "hitch",
         {**CHOKED, "sling_kind": "web-sling"},
         "caution",
-        (HAMMER, CHOKE_READ, "note: choker rating on the sling's own tag", PAD, TAG),
+        (HAMMER, CHOKE_READ, "note: If the sling's own tag gives a choker rating that is smaller", PAD, TAG),
     ),
     Case(
         "choked chain",
@@ -177,14 +181,14 @@ HITCHES = (
         "hitch",
         {**BASKET, **OF_CHAIN, "edge": "bare"},
         "stop",
-        ("prohibition: No sling bears on a bare edge", SLIDES, PAD, TAG),
+        ("prohibition: Never lay a sling on a bare edge", SLIDES, PAD, TAG),
     ),
     Case(
         "basket just too low",
         "hitch",
         {**BASKET, "basket_angle": "29.9", **OF_CHAIN},
         "stop",
-        ("prohibition: No sling goes under 30°", SLIDES, PAD, TAG),
+        ("prohibition: Never use a sling at less than 30°", SLIDES, PAD, TAG),
     ),
     Case("basket of rope", "hitch", BASKET, "unknown", (BEND, SLIDES, PAD, TAG)),
     Case("basket of rope, bend known", "hitch", {**BASKET, **BENT}, "ok", (SLIDES, PAD, TAG)),
@@ -276,8 +280,8 @@ I_BEAM = {
     **BEAM, "load": "730 kg", "span": "3.1 m", "section": "i-beam", "depth": "200 mm", "flange_width": "100 mm",
     "web_thickness": "6 mm", "flange_thickness": "9 mm",
 }  # fmt: skip
-STUDY = "mandatory: A study aid."
-ROLLS = "warning: roll over sideways"
+STUDY = "mandatory: This is a study aid"
+ROLLS = "warning: A deep, thin beam rolls over sideways"
 HOIST = "note: A hoist that starts or stops"
 NOT_COUNTED = "note: own weight is not counted"
 
@@ -291,7 +295,7 @@ BEAMS = (
     Case("built in", "beam-lift", {**FLAT, "ends": "fixed", "position": "1.5 m"}, "caution",
          (STUDY, ROLLS, "warning: truly built in", NOT_COUNTED, HOIST)),
     Case("limp", "beam-lift", {**FLAT, "depth": "36 mm", "load": "130 kg"}, "caution",
-         (STUDY, ROLLS, "warning: The beam is limp", NOT_COUNTED, HOIST)),
+         (STUDY, ROLLS, "warning: The beam bends a lot", NOT_COUNTED, HOIST)),
 )  # fmt: skip
 
 
@@ -391,7 +395,7 @@ def string(*parts: dict[str, str], load: str = "1000 kg") -> dict[str, Any]:
 MARK = "mandatory: The mark or tag on each part governs"
 LIE_FLAT = "warning: between 30° and 45°"
 NO_ADD = "note: do not add"
-LEGS_SHARE = "note: Legs share only by their angle"
+LEGS_SHARE = "note: Legs share the load by their angle"
 PROVES = "warning: proves only that pull"
 
 STRINGS = (
@@ -400,10 +404,10 @@ STRINGS = (
     Case("two alike", "load-path", string(part(rating="2 t"), part(rating="3 t")), "ok", (NO_ADD, MARK)),
     Case("alike but not in line", "load-path",
          string(part(rating="2 t"), part(kind="ring", grade="80", rating="3 t"), part(rating="3 t")), "ok", (MARK,)),
-    Case("over", "load-path", string(part(rating="999 kg")), "stop", ("prohibition: over what the string holds", MARK)),
+    Case("over", "load-path", string(part(rating="999 kg")), "stop", ("prohibition: over what the rigging may lift", MARK)),
     Case("legs", "load-path", string(part(rating="2 t", legs="2", angle="60")), "ok", (LEGS_SHARE, MARK)),
     Case("low legs", "load-path", string(part(rating="9 t", legs="2", angle="29.9")), "stop",
-         ("prohibition: No sling goes under 30°", LEGS_SHARE, MARK)),
+         ("prohibition: Never use a sling at less than 30°", LEGS_SHARE, MARK)),
     Case("careful legs", "load-path", string(part(rating="9 t", legs="2", angle="44.9")), "caution", (LIE_FLAT, LEGS_SHARE, MARK)),
     Case("worn", "load-path", string(part(condition="worn", rating="9 t"), part(kind="ring", grade="80", rating="2 t")), "unknown",
          ("prohibition: is worn", MARK)),
@@ -411,7 +415,7 @@ STRINGS = (
          ("prohibition: has no readable mark", MARK)),
     *(Case(condition, "load-path", string(part(condition=condition, rating="9 t")), "stop",
            (f"prohibition: {words}", PROVES, MARK))
-      for condition, words in (("welded", "was welded on"), ("heated", "was heated"), ("bent", "is bent, twisted or stretched"),
+      for condition, words in (("welded", "was welded"), ("heated", "was heated"), ("bent", "is bent, twisted or stretched"),
                                ("home-made", "is home-made"))),
     Case("tie-down chain", "load-path", string(part(kind="chain", grade="70", size="3/8")), "stop",
          ("prohibition: has no lifting rating", MARK)),
@@ -475,23 +479,23 @@ def test_string_headline() -> None:
         kept = raw("load-path", string(part(label="ring", rating=f"{rating} kg"), load="1007 kg"))
         used = number_text(1007 / rating * 100, 3, "up")
         assert kept.headline == (
-            f"The whole string holds {SAY.weight(rating, 'down')}: ring gives first. Your load takes {used}% of it."
+            f"The whole rigging may lift {SAY.weight(rating, 'down')}: ring sets the limit. Your load takes {used}% of it."
         )
     held = raw("load-path", string(part(label="ring", rating="2345 kg"), load="1007 kg"))
     share = number_text(1007 / 2345 * 100, 3, "up")
     assert held.headline == (
-        f"The whole string holds {SAY.weight(2345, 'down')}: ring gives first. Your load takes {share}% of it."
+        f"The whole rigging may lift {SAY.weight(2345, 'down')}: ring sets the limit. Your load takes {share}% of it."
     )
     over = raw("load-path", string(part(label="ring", rating="2345 kg"), load="2351 kg"))
-    assert over.headline.endswith("ring gives first. Your load is 101% of that. Do not lift.")
+    assert over.headline.endswith("ring sets the limit. Your load is 101% of that. Do not lift.")
     one = raw("load-path", string(part(label="a", condition="worn")))
-    assert one.headline.startswith("The whole string cannot be rated: a is worn")
+    assert one.headline.startswith("The whole rigging cannot be rated: a is worn")
     assert "more may not be used" not in one.headline
     three = raw("load-path", string(*(part(label=name, condition="worn") for name in "abc")))
     assert three.headline.endswith(" 2 more may not be used either. Do not lift until every part is known.")
     tie = raw("load-path", string(part(label="a", kind="chain", grade="70", size="3/8")))
     assert tie.headline == (
-        "Do not lift: a carries a mark that can mean grade 70, which ties loads down and has no lifting rating."
+        "Do not lift: a carries a mark that can mean grade 70, which is for tying loads down and has no lifting rating."
     )
 
 
@@ -522,9 +526,9 @@ LUG = {
     "tensile_strength": "58,000 psi", "weld_strength": "70,000 psi", "angle_in_plane": "0", "angle_out_of_plane": "0",
     "design_factor": "3",
 }  # fmt: skip
-DESIGN = "mandatory: A study aid, not a design"
+DESIGN = "mandatory: This is a study aid and not a design"
 LUG_MEMORY = "warning: from memory of ASME BTH-1"
-KNOW_NOTHING = "note: know nothing of bad weld"
+KNOW_NOTHING = "note: The formulas leave out bad welds"
 
 LUGS = (
     Case("in line", "lifting-lug", LUG, "ok", (DESIGN, LUG_MEMORY, KNOW_NOTHING)),
@@ -536,7 +540,7 @@ LUGS = (
          (DESIGN, LUG_MEMORY, "warning: The pin is loose", KNOW_NOTHING)),
     Case("pin at nine tenths", "lifting-lug", {**LUG, "pin": "24.4 mm"}, "ok", (DESIGN, LUG_MEMORY, KNOW_NOTHING)),
     Case("small factor", "lifting-lug", {**LUG, "design_factor": "2.9"}, "caution",
-         (DESIGN, LUG_MEMORY, "warning: A factor under 3", KNOW_NOTHING)),
+         (DESIGN, LUG_MEMORY, "warning: Use a factor under 3 only where the loads are well known and every lift is controlled", KNOW_NOTHING)),
 )  # fmt: skip
 
 
@@ -574,19 +578,19 @@ def test_lug_working(end: str, load_kg: float, design_factor: float) -> None:
     def mm(length_m: float) -> str:
         return SAY.one(length_m, "length", "down", 3)
 
-    assert step(found, "Tears across the hole") == (
+    assert step(found, "Tears across the hole (net-section tension)") == (
         f"{loose} × {ultimate} × 2 × 21 mm × {mm(effective_side_m(lug))}",
         SAY.force(net_tension_n(lug), "down"),
     )
-    assert step(found, "Splits at the end") == (
+    assert step(found, "Splits at the end (single-plane fracture)") == (
         f"{loose} × {ultimate} × {mm(split_width_m(lug))} × 21 mm",
         SAY.force(single_plane_n(lug), "down"),
     )
-    assert step(found, "Shears out at the end") == (
+    assert step(found, "Shears out at the end (double-plane shear)") == (
         f"0.70 × {ultimate} × 2 × {mm(shear_plane_m(lug))} × 21 mm",
         SAY.force(double_plane_n(lug), "down"),
     )
-    assert step(found, "Pin crushes the hole") == (
+    assert step(found, "Pin crushes the hole (pin bearing)") == (
         f"1.25 × {plain} × 26 mm × 21 mm",
         SAY.force(1.25 * 251e6 / design_factor * 0.026 * 0.021, "down"),
     )
@@ -602,7 +606,7 @@ def test_lug_working(end: str, load_kg: float, design_factor: float) -> None:
     first = number(found, "capacity_estimate")
     share = number_text(load_n / first * 100, 3, "up")
     assert (
-        f"comes first, at {SAY.force(first, 'down')} with its factor. Your load is {share}% of that."
+        f"is the first to fail, at {SAY.force(first, 'down')} with its factor. Your load is {share}% of that."
         in found.headline
     )
 
@@ -614,7 +618,7 @@ def test_lug_headline_names_the_first_way_and_the_share() -> None:
     assert found.results["capacity_estimate"] == first
     share = number_text(701 * G / first * 100, 3, "up")
     assert (
-        f"comes first, at {SAY.force(first, 'down')} with its factor. Your load is {share}% of that."
+        f"is the first to fail, at {SAY.force(first, 'down')} with its factor. Your load is {share}% of that."
         in found.headline
     )
     assert str(found.results["governing"]) in found.headline
@@ -623,11 +627,14 @@ def test_lug_headline_names_the_first_way_and_the_share() -> None:
 def test_lug_working_ends_in_the_loads_of_the_results() -> None:
     found = raw("lifting-lug", {**LUG, "angle_in_plane": "17", "angle_out_of_plane": "5"})
     lines = {one.label: one.result for one in found.steps}
-    for label, way in (("Tears across the hole", "net_tension"), ("Pin crushes the hole", "bearing"),
+    for label, way in (("Tears across the hole (net-section tension)", "net_tension"), ("Pin crushes the hole (pin bearing)", "bearing"),
                        ("Bends at the foot", "out_of_plane"), ("Weld", "weld")):  # fmt: skip
         assert lines[label] == SAY.force(number(found, way), "down")
     tears = number(found, "tear_out")
-    assert SAY.force(tears, "down") in (lines["Splits at the end"], lines["Shears out at the end"])
+    assert SAY.force(tears, "down") in (
+        lines["Splits at the end (single-plane fracture)"],
+        lines["Shears out at the end (double-plane shear)"],
+    )
 
 
 # ------------------------------------------------------------------------------------------ sling-legs
@@ -635,11 +642,11 @@ def test_lug_working_ends_in_the_loads_of_the_results() -> None:
 GOOD = {"condition": "marked-good"}
 SLING = {"load": "2000 kg", "legs": "2", "angle": "60", "leg_rating": "1.5 t", "leg_kind": "web", **GOOD}
 CHAIN = {"load": "2000 kg", "legs": "2", "angle": "60", "grade": "80", "size": "3/8", **GOOD}
-OVER_POINT = "mandatory: The hook must stand right over the balance point"
-SQUEEZE = "note: The legs squeeze the load"
+OVER_POINT = "mandatory: Put the hook directly above the center of gravity"
+SQUEEZE = "note: Each leg pushes the load inward"
 CAREFUL = "warning: Between 30° and 45°"
-LOW = "prohibition: No sling goes under 30°"
-LEG_OVER = "prohibition: The pull is over the leg's rating"
+LOW = "prohibition: Never use a sling at less than 30°"
+LEG_OVER = "prohibition: The pull is more than the leg's rating"
 MATCH = "warning: Three legs share only if"
 TAG_ALONE = "note: Only the tag's figure is known"
 NOT_LOOKED = "mandatory: Read the mark or tag"
@@ -672,7 +679,7 @@ SLINGS = (
         "sling-legs",
         {**SLING, "condition": "welded"},
         "stop",
-        ("prohibition: No test in a shop", TAG_ALONE, SQUEEZE, OVER_POINT),
+        ("prohibition: No shop test", TAG_ALONE, SQUEEZE, OVER_POINT),
     ),
     Case(
         "no rating",
@@ -694,7 +701,7 @@ SLINGS = (
         "sling-legs",
         {**SLING, "angle": "44.9"},
         "stop",
-        (CAREFUL, "prohibition: over 1.0 times the rating of one leg", TAG_ALONE, SQUEEZE, OVER_POINT),
+        (CAREFUL, "prohibition: 1.0 times the rating of one leg", TAG_ALONE, SQUEEZE, OVER_POINT),
     ),
     Case(
         "at 30°",
@@ -722,14 +729,14 @@ SLINGS = (
         "sling-legs",
         {**SLING, "legs": "3"},
         "ok",
-        ("note: Three legs on a stiff load", TAG_ALONE, SQUEEZE, OVER_POINT),
+        ("note: A stiff load on three legs", TAG_ALONE, SQUEEZE, OVER_POINT),
     ),
     Case(
         "four",
         "sling-legs",
         {**SLING, "legs": "4"},
         "ok",
-        ("note: Four legs on a stiff load", TAG_ALONE, SQUEEZE, OVER_POINT),
+        ("note: A stiff load on four legs", TAG_ALONE, SQUEEZE, OVER_POINT),
     ),
     Case(
         "four, three counted",
@@ -757,14 +764,14 @@ SLINGS = (
         "sling-legs",
         {**CHAIN, "grade": "70"},
         "stop",
-        ("prohibition: Take chain of grade 80 or 100", SQUEEZE, OVER_POINT),
+        ("prohibition: Use chain of grade 80 or 100", SQUEEZE, OVER_POINT),
     ),
     Case(
         "tie-down chain, one leg",
         "sling-legs",
         {"load": "2 t", "legs": "1", "grade": "43", "size": "3/8", **GOOD},
         "stop",
-        ("prohibition: Take chain of grade 80 or 100", OVER_POINT),
+        ("prohibition: Use chain of grade 80 or 100", OVER_POINT),
     ),
     Case("chain", "sling-legs", CHAIN, "ok", (SQUEEZE, OVER_POINT)),
     # OSHA, Guidance on Safe Sling Use, Table 1: 3/8 in, two legs at 60 degrees: 12,300 lb.
@@ -780,7 +787,7 @@ SLINGS = (
         "sling-legs",
         {**CHAIN, "angle": "45", "load": "10020 lb"},
         "stop",
-        ("prohibition: The printed table stops at", SQUEEZE, OVER_POINT),
+        ("prohibition: The printed table gives", SQUEEZE, OVER_POINT),
     ),
 )
 
@@ -816,7 +823,7 @@ def test_sling_working(load_kg: float, rating_kg: float) -> None:
         SAY.force(pull * G, "up"),
     )
     squeeze = load_kg / 2 * 0.85 / height
-    assert step(found, "Squeeze on the load, from each leg") == (
+    assert step(found, "Inward push on the load, from each leg (compression)") == (
         f"{load} / 2 legs / tan({angle:.1f}°)",
         SAY.force(squeeze * G, "up"),
     )
@@ -840,7 +847,9 @@ def test_sling_working(load_kg: float, rating_kg: float) -> None:
         f"1.4 × {rated}",
         SAY.weight(1.4 * rating_kg, "down"),
     )
-    assert SAY.force(squeeze * G, "up") in next(one.text for one in found.cautions if "squeeze" in one.text)
+    assert SAY.force(squeeze * G, "up") in next(
+        one.text for one in found.cautions if "pushes the load inward" in one.text
+    )
     assert found.results["headroom"] == pytest.approx(height)
     assert found.results["included_angle"] == pytest.approx(180 - 2 * angle)
     assert found.results["angle_from_vertical"] == pytest.approx(90 - angle)
@@ -903,11 +912,11 @@ def test_sling_headline() -> None:
     over = raw("sling-legs", {**SLING, "leg_rating": "1154 kg"})
     assert over.headline.endswith(": 101% of it. Too much.")
     assert raw("sling-legs", {**SLING, "leg_rating": None}).headline == (
-        f"{first} Every leg, and every part in it, needs a lifting rating of at least that. "
+        f"{first} Each leg, and each part in it, needs a lifting rating of at least that. "
         "Give the rating of your legs, or their grade and size."
     )
     tie = raw("sling-legs", {**CHAIN, "grade": "70"})
-    assert tie.headline == f"{first} Grade 70 chain ties loads down. It has no lifting rating."
+    assert tie.headline == f"{first} Grade 70 chain is for tying loads down. It has no lifting rating."
     low = raw("sling-legs", {**SLING, "angle": "29"})
     assert low.headline.endswith("Under 30° from the horizontal: do not lift like this. Use longer legs.")
     assert "Your 3/8 in grade 80 chain is rated" in raw("sling-legs", CHAIN).headline
@@ -964,12 +973,12 @@ def piece(**more: Any) -> dict[str, Any]:
     }
 
 
-HIGH = "mandatory: Lift by the high figure"
+HIGH = "mandatory: Use the high figure"
 RIGGING = "mandatory: shackles and any beam are not in this weight"
-WRONG = "warning: What could be wrong"
+WRONG = "warning: The estimate leaves out thicker plate"
 HOLDS_WATER = "warning: can hold water or oil"
-SHARP = "note: reckoned with sharp corners"
-WET = "warning: Timber that has lain wet"
+SHARP = "note: worked out with sharp corners"
+WET = "warning: Timber that is wet or green can weigh half as much again as dry timber"
 EXACT = "note: taken as exact"
 LUMP = {"shape": "lump", "weight": "731 kg"}
 
@@ -1038,8 +1047,8 @@ def test_weight_working() -> None:
         f"{SAY.weight(least, 'down')} to {SAY.weight(most, 'up')}",
     )
     assert found.headline == (
-        f"It weighs about {SAY.weight(total)}. Lift by the high figure, {SAY.weight(most, 'up')}; "
-        f"it is hardly under {SAY.weight(least, 'down')}."
+        f"It weighs about {SAY.weight(total)}. Use the high figure, {SAY.weight(most, 'up')}, "
+        f"to choose the sling. It is very unlikely to be lighter than {SAY.weight(least, 'down')}."
     )
     assert SAY.weight(most, "up") in found.cautions[0].text
     weights, places = (
@@ -1051,7 +1060,7 @@ def test_weight_working() -> None:
             f"{SAY.one(w, 'weight')} × {SAY.one(x, 'length')}" for w, x in zip(weights, where, strict=True)
         )
         place = sum(w * x for w, x in zip(weights, where, strict=True)) / total
-        assert step(found, f"Balance point, {axis}") == (
+        assert step(found, f"Center of gravity, {axis}") == (
             f"({terms}) / {SAY.one(total, 'weight')}",
             SAY.length(place),
         )
@@ -1117,11 +1126,11 @@ def test_weight_of_a_cone_balances_a_quarter_up_whichever_way_it_points(
 def test_weight_of_what_was_weighed_needs_no_high_figure() -> None:
     exact = {**LUMP, "tolerance": "0"}
     assert raw("load-weight", {"parts": [exact]}).headline == (
-        f"It weighs about {SAY.weight(731)}. Add what clings to it before you lift."
+        f"It weighs about {SAY.weight(731)}. Add mud, water and anything else that is on it before you lift."
     )
     # An allowance of 0.11 % either way is a spread of 0.22 %: over the fifth of a percent that goes unsaid.
-    assert "Add what clings" in raw("load-weight", {"parts": [{**LUMP, "tolerance": "0.09 %"}]}).headline
-    assert "Lift by the high" in raw("load-weight", {"parts": [{**LUMP, "tolerance": "0.11 %"}]}).headline
+    assert "Add mud, water" in raw("load-weight", {"parts": [{**LUMP, "tolerance": "0.09 %"}]}).headline
+    assert "Use the high" in raw("load-weight", {"parts": [{**LUMP, "tolerance": "0.11 %"}]}).headline
 
 
 def test_weight_without_places_has_no_balance_point_and_says_what_to_give() -> None:
@@ -1206,15 +1215,15 @@ def hung(
 PAIR = [(1.0, 0.0, 0.0), (-1.0, 0.0, 0.0)]
 SQUARE = [(1.1, 0.9, 0.0), (-1.1, 0.9, 0.0), (-1.1, -0.9, 0.0), (1.1, -0.9, 0.0)]
 ROCKS = [(-0.6, 0.9, 0.0), (-0.6, 0.1, 0.1), (0.5, 0.2, 0.3), (0.4, -0.4, -0.2)]
-SLACK_UP = "mandatory: Take the slack up"
+SLACK_UP = "mandatory: Take up the slack"
 LEVEL_BY = "note: To hang it level, shorten"
 CARRY_NOTHING = "warning: Slack legs carry nothing"
-JUST_STRAIGHT = "note: More legs are just straight"
+JUST_STRAIGHT = "note: More legs are straight than a stiff load needs"
 OVER_LEG = "prohibition: A leg is over its rating"
-FLAT_LEG = "prohibition: No sling goes under 30°"
+FLAT_LEG = "prohibition: Never use a sling at less than 30°"
 BETWEEN = "warning: A leg lies between 30° and 45°"
 LINK = "warning: With one leg one link short"
-CAN_ROLL = "warning: Turned over, this load would hang lower still"
+CAN_ROLL = "warning: Turned over, this load would hang even lower"
 
 HANGING = (
     Case("level pair", "hanging-load", hung(PAIR, [2.0, 2.0], (0.0, 0.0, -0.3)), "ok", (SLACK_UP,)),
@@ -1223,14 +1232,14 @@ HANGING = (
         "hanging-load",
         hung(PAIR, [2.0, 2.0], (0.0, 0.0, -0.3), ratings=["1 t", None]),
         "unknown",
-        ("mandatory: A leg without a known rating", SLACK_UP),
+        ("mandatory: Do not lift with a leg of unknown rating", SLACK_UP),
     ),
     Case(
         "one over, one unrated",
         "hanging-load",
         hung(PAIR, [2.0, 2.0], (0.0, 0.0, -0.3), ratings=["50 kg", None]),
         "stop",
-        (OVER_LEG, "mandatory: A leg without a known rating", SLACK_UP),
+        (OVER_LEG, "mandatory: Do not lift with a leg of unknown rating", SLACK_UP),
     ),
     Case(
         "just over",
@@ -1296,7 +1305,11 @@ HANGING = (
         "hanging-load",
         hung(PAIR, [2.0, 2.0], (0.0, 0.0, -0.05), balance_tolerance="60 mm"),
         "stop",
-        ("prohibition: Top-heavy loads turn over", "mandatory: Picks above the balance point", SLACK_UP),
+        (
+            "prohibition: A top-heavy load turns over",
+            "mandatory: Pick points above the center of gravity",
+            SLACK_UP,
+        ),
     ),
     Case(
         "even square",
@@ -1325,9 +1338,9 @@ HANGING = (
         hung(PAIR, [2.0, 2.0], (0.0, 0.0, 0.0)),
         "stop",
         (
-            "prohibition: Top-heavy loads turn over",
-            "mandatory: Picks above the balance point",
-            "warning: nothing stops the load rolling",
+            "prohibition: A top-heavy load turns over",
+            "mandatory: Pick points above the center of gravity",
+            "warning: The center of gravity is level with the pick points",
             SLACK_UP,
         ),
     ),
@@ -1360,7 +1373,7 @@ HANGING = (
         "hanging-load",
         hung(PAIR, [2.0, 2.0], (0.0, 0.0, 0.3)),
         "stop",
-        ("prohibition: Top-heavy loads turn over", "mandatory: Picks above the balance point"),
+        ("prohibition: A top-heavy load turns over", "mandatory: Pick points above the center of gravity"),
     ),
 )
 
@@ -1383,9 +1396,9 @@ def test_hanging_working() -> None:
     angles = [math.degrees(math.asin((rise * upright + side * level) / 2)) for side in (-1, 1)]
     assert found.results["leg_angles"] == pytest.approx(angles)
     assert found.results["headroom"] == pytest.approx(2 * math.sin(math.radians(angles[0])))
-    assert step(found, "Hook over the balance point") == (
+    assert step(found, "Hook over the center of gravity") == (
         "2 legs, one, two and three tight tried",
-        f"{SAY.length(depth)} from balance point to hook",
+        f"{SAY.length(depth)} from center of gravity to hook",
     )
     assert step(found, "How far it tips") == (
         f"hook {SAY.one(-0.19, 'length')} right, 0 mm back, {SAY.one(rise + 0.3, 'length')} up of it",
@@ -1403,7 +1416,7 @@ def test_hanging_working() -> None:
     )
     assert found.headline == (
         f"Legs bow and stern carry it. Leg bow pulls hardest, {SAY.force(bow, 'up')}. It tips {tips:.1f}°, right low. With one leg "
-        f"a link short, or the balance point off by {SAY.length(1e-6)}, a leg may pull "
+        f"a link short, or the center of gravity off by {SAY.length(1e-6)}, a leg may pull "
         f"{SAY.force(number(found, 'worst_tension'), 'up')}. Every leg is rated for its own worst pull."
     )
     assert found.shown["tensions"] == (
@@ -1435,7 +1448,7 @@ def test_hanging_working() -> None:
 def test_hanging_words_of_slack_legs() -> None:
     short = raw("hanging-load", hung(SQUARE, [2.3, 2.3, 2.3, 2.26], (0.0, 0.0, -0.4)))
     assert short.headline.startswith("Legs 2 and 4 carry it. Leg 2 pulls hardest, ")
-    assert "It tips 0.8°, left and back low. Legs 1 and 3 do nothing. With one leg" in short.headline
+    assert "It tips 0.8°, left and back low. Legs 1 and 3 carry nothing. With one leg" in short.headline
     pulls = short.results["tensions"]
     assert isinstance(pulls, tuple)
     assert short.shown["tensions"] == (
@@ -1463,7 +1476,7 @@ def test_hanging_words_of_slack_legs() -> None:
     )
     even = raw("hanging-load", hung(SQUARE, [2.3] * 4, (0.0, 0.0, -0.4)))
     assert even.headline.startswith(
-        "Legs 1, 2, 3 and 4 are all just straight: which of them carry it and which go slack is not known. Leg 1 pulls hardest, "
+        "Legs 1, 2, 3 and 4 are all just straight. It is not known which of them carry it and which go slack. Leg 1 pulls hardest, "
     )
     assert even.shown["taut"] == tuple(f"leg {leg}: tight or slack" for leg in range(1, 5))
     assert even.shown["level_lengths"] == "it hangs level as it is"
@@ -1473,7 +1486,7 @@ def test_hanging_words_of_slack_legs() -> None:
     assert step(even, "How far it tips")[1] == "0.0°"
     one = raw("hanging-load", hung(PAIR, [3.0, 3.0], (1.5, 0.0, -0.3), ratings=["2 t"] * 2))
     assert one.headline.startswith("Leg 1 carries it. Leg 1 pulls hardest, ")
-    assert " Leg 2 does nothing. It may tip " in one.headline
+    assert " Leg 2 carries nothing. It may tip " in one.headline
     three = raw(
         "hanging-load",
         hung([(0.0, 0.0, 0.6), (0.0, 0.46, 0.6), (0.97, 0.23, 0.69)], [1.07, 1.09, 1.16], (0.33, 0.21, 0.25)),
@@ -1540,7 +1553,7 @@ def test_hanging_that_rolls_over_says_so_in_every_place() -> None:
     depth = math.sqrt(3) + 0.3
     assert step(found, "Where it would come to rest") == (
         "turned by 180°",
-        f"balance point {SAY.length(depth)} under the hook",
+        f"center of gravity {SAY.length(depth)} under the hook",
     )
 
 
@@ -1890,7 +1903,7 @@ def test_an_answer_is_whole(case: Case, units: UnitSystem) -> None:
     [
         # OSHA Guidance on Safe Sling Use, Table 1: 3/8 in grade 80, two legs at 45 degrees, 10,000 lb.
         ("sling-legs", {**GOOD, "legs": "2", "known_by": "angle", "angle": "45", "load": "10,020 lb", "grade": "80", "size": "3/8"},
-         "rates the whole sling 10,000 lb"),
+         "rates the whole sling at 10,000 lb"),
         ("load-path", {"load": "1,010 lb", "use": "plain", "items": [
             {"label": "flat legs", "kind": "chain", "condition": "marked-good", "grade": "80", "size": "3/8", "legs": "2",
              "angle": "29"}]}, "Do not lift like this: flat legs lies under 30° from the horizontal"),

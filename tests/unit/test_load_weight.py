@@ -98,7 +98,7 @@ def test_worksheet_example_answers_in_both_unit_systems() -> None:
     si = answer("load-weight", placed_example(), "si")
     assert value(us, "weight") * 0.45359237 == pytest.approx(value(si, "weight"), rel=1e-12)
     assert us["figure"]["svg"].startswith("<svg")
-    assert "balance point lies" in us["figure"]["caption"]
+    assert "center of gravity lies" in us["figure"]["caption"]
 
 
 def test_worksheet_example_by_hand() -> None:
@@ -398,7 +398,7 @@ def test_cautions_fit_the_load() -> None:
 
 
 def test_headline_says_the_range_only_where_there_is_one() -> None:
-    assert "Add what clings" in run({"shape": "lump", "weight": "300 kg", "tolerance": "0"})["headline"]
+    assert "Add mud, water" in run({"shape": "lump", "weight": "300 kg", "tolerance": "0"})["headline"]
     assert "high figure" in run(PLATE)["headline"]
 
 

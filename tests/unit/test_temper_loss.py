@@ -68,9 +68,9 @@ def test_the_edges_of_the_range_are_answered(edge: dict[str, Any]) -> None:
 @pytest.mark.parametrize(
     ("case", "verdict", "words"),
     [
-        ({"heated_to": "720 C"}, "unknown", "tempering is wiped out"),
+        ({"heated_to": "720 C"}, "unknown", "effect of tempering is gone"),
         ({"heated_to": "719 C"}, "unknown", "tested up to"),
-        ({"heated_to": "690 C", "minutes": "3 h"}, "unknown", "softest one"),
+        ({"heated_to": "690 C", "minutes": "3 h"}, "unknown", "the softest that was measured"),
     ],
 )
 def test_out_of_range_is_said_and_carries_no_number(case: dict[str, Any], verdict: str, words: str) -> None:

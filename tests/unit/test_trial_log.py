@@ -151,7 +151,7 @@ def test_a_bend_that_starts_at_once_and_doubled_ends() -> None:
 
 # ------------------------------------------------------------------------------------------ messy logs
 
-MESSY = "Trial of the bollard hook\nTime [min]\tForce (lb)\tNote\tGap, mm\n" + "\n".join(
+MESSY = "Trial of the mooring hook\nTime [min]\tForce (lb)\tNote\tGap, mm\n" + "\n".join(
     f"{minute}:00\t{force:,}\t{'ok' if minute % 2 else ''}\t{50 + 0.00011 * force:.4f}".replace("\t1,480\t", '\t"1,480"\t')
     for minute, force in enumerate((0, 290, 610, 890, 1210, 1480, 1790, 2110, 2390))
 )  # fmt: skip

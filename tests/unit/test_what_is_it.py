@@ -231,7 +231,7 @@ def test_altered_chain_never_gets_a_rating(condition: str, use: str) -> None:
     assert record["verdict"] == "stop"
     assert value(record, "rating_lift") is None
     assert value(record, "rating_tie_down") is None
-    assert "Take it out of use" in record["headline"]
+    assert "Remove it from service" in record["headline"]
 
 
 @given(

@@ -1,14 +1,14 @@
-# The deck and what stands on it: asked on every sheet that reckons with friction.
+# The deck and what stands on it: asked on every sheet that uses friction.
 
 input-deck = The deck under the load
-    .help = Look under the load first. Sand, grit, ice, oil and wet take the grip away.
+    .help = Look under the load first. Sand, grit, ice, oil and water reduce the friction.
 option-deck-swept-dry = Swept clean and dry
 option-deck-swept-wet = Swept clean, but wet
 option-deck-unswept = Not swept
 option-deck-icy = Frost, ice or snow
 option-deck-oily = Oil or grease
 input-pair = What stands on what
-    .help = Left empty: the worst, as on an oily deck.
+    .help = If you leave it empty, the worst is used, as on an oily deck.
 option-pair-sawn-wood-on-plywood = Sawn wood or wooden pallet on plywood or a wooden deck
 option-pair-sawn-wood-on-grooved-aluminium = Sawn wood or wooden pallet on grooved aluminum
 option-pair-sawn-wood-on-steel = Sawn wood or wooden pallet on steel
@@ -25,5 +25,5 @@ option-pair-rough-concrete-on-wood = Rough concrete on wood
 option-pair-friction-mat = A friction mat between, marked by its maker
 
 reason-friction-bound =
-    .closing = The friction is taken low, as for a bad deck.
-    .caution = The friction is not a measured one. For this deck, or for a pair that is not known, the book takes a low bound from memory. Sweep the deck and dry it, or block the load.
+    .closing = A low friction is used, as for a bad deck.
+    .caution = This friction was not measured. For this deck, or for an unknown pair, the book uses a low figure from memory. Sweep and dry the deck, or block the load.

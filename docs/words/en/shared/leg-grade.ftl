@@ -17,16 +17,16 @@ option-grade-43 = Grade 43, tie-down only
 option-grade-30 = Grade 30, tie-down only
 
 reason-ties-down-only =
-    .headline = Grade { $mark } chain ties loads down. It has no lifting rating.
-    .caution = Grade { $mark } chain ties loads down. It has no lifting rating. Take chain of grade 80 or 100 with a readable tag.
+    .headline = Grade { $mark } chain is for tying loads down. It has no lifting rating.
+    .caution = Grade { $mark } chain is for tying loads down. It has no lifting rating. Use chain of grade 80 or 100 with a readable tag.
 reason-may-tie-down =
-    .headline = A mark { $mark } can be grade 43 chain, which ties loads down and has no lifting rating. Read the sling's tag.
+    .headline = A mark { $mark } can be grade 43 chain, which is for tying loads down and has no lifting rating. Read the sling's tag.
     .caution = A mark { $mark } alone does not say whether the chain may lift. European lifting chain of grade 4 is marked M. Without a tag do not lift with it.
 reason-kind-not-said =
-    .headline = Nobody has said what the legs are, and chain that ties loads down has no lifting rating. Say what they are, and the grade if they are chain.
-    .caution = A rating counts only where it is known what it rates. Until then do not lift with it.
+    .headline = You have not said what the legs are. Tie-down chain has no lifting rating. Say what they are, and give the grade if they are chain.
+    .caution = A rating is of no use if you do not know which part it belongs to. Until you know, do not lift with it.
 reason-grade-not-said =
-    .headline = Nobody has said of what grade the chain is, and chain of grades 70, 43 and 30 has no lifting rating. Read the grade on its links.
-    .caution = Chain without a known grade does not lift, whatever figure goes with it.
+    .headline = You have not given the grade of the chain. Chain of grade 70, 43 or 30 has no lifting rating. Read the grade on its links.
+    .caution = Do not lift with chain of unknown grade, whatever figure its tag shows.
 
 refused-no-chain-no-grade = does not fit: only chain has a grade. Leave it out, or say that the legs are chain.

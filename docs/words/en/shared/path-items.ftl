@@ -1,15 +1,15 @@
-# The parts of a string of rigging, as load-path and pull-trial ask for them and judge them. `$part` is a part's name.
+# The parts of a line of rigging, as load-path and pull-trial ask for them and judge them. `$part` is a part's name.
 
-## What is asked of the string
+## What is asked of the rigging
 
 input-use = How the parts are used
-    .help = In line: no part is pulled sideways, choked, or bent round a pin or an edge. Left empty, nothing can be rated.
+    .help = In line means that no part is pulled sideways, choked, or bent round a pin or an edge. If you leave it empty, nothing can be rated.
 option-use-plain = all in line, between 32 and 120 °F (0 and 49 °C)
 option-use-not-straight = some pulled sideways, choked or bent; none hot or cold
 option-use-hot-or-cold = all in line; some hotter or colder than that
 option-use-both = some pulled sideways, choked or bent, and some hot or cold
 input-load_kind = The load
-    .help = A stiff load can hang on two of three or four legs, whatever their number. Only one that gives settles into three.
+    .help = A stiff load can hang on only two of its three or four legs. Only a load that gives can settle onto three.
 option-load_kind-stiff = stiff, such as an engine, a frame or a box
 option-load_kind-flexible = gives, such as a bundle of bars or a net
 
@@ -31,28 +31,28 @@ option-items-kind-turnbuckle = Turnbuckle
 option-items-kind-hoist = Hoist, trolley or beam
 option-items-kind-other = Something else
 input-items-condition = Mark and condition
-    .help = Read the mark or tag and look at all of it: any weld, heat, bend or missing mark counts. Left empty, it was not looked at.
-option-items-condition-marked-good = mark or tag readable, looked over and found good
+    .help = Read the mark or tag and look at the whole part for welds, heat and bends. If you leave it empty, it counts as not inspected.
+option-items-condition-marked-good = mark or tag is readable; inspected and found good
 option-items-condition-unmarked = no readable mark or tag
 option-items-condition-worn = worn
 option-items-condition-welded = welded on, or weld spatter on it
-option-items-condition-heated = heated, or with heat colour
+option-items-condition-heated = heated, or with heat color
 option-items-condition-bent = bent, twisted or stretched
 option-items-condition-home-made = home-made or mended
 input-items-rating = Rating on its mark or tag
-    .help = The mark governs. Left empty: looked up by kind, grade and size. Where both are known they must agree.
+    .help = Use the working load limit (WLL) on the mark. If you leave it empty, it is looked up by kind, grade and size. If both are known, they must agree.
 input-items-grade = Grade
-    .help = The mark as it stands on chain, hook or ring, such as 80 or G100. Shackles: A or B.
+    .help = The mark that is stamped on the chain, hook or ring, such as 80 or G100. Shackles: A or B.
 input-items-size = Size
     .help = Such as 3/8, 10 mm. Eyebolts: the thread.
 input-items-rope_class = Wire rope by its tag
-    .help = The table rates one class only. Any other goes by the rating on its own tag.
+    .help = The table rates one class only. For any other, use the rating on its own tag.
 option-items-rope_class-6x19-iwrc-eips-pressed = 6×19, steel core (IWRC), extra improved plow steel (EIPS), pressed eyes
 option-items-rope_class-other = another class, core, grade or eye
 input-items-legs = How many side by side
     .help = Legs of a sling that share the load at this place, and the shackles or eyebolts that those legs pull on.
 input-items-angle = Angle of those legs from the horizontal
-    .help = Needed for two and more. An eyebolt is pulled off its shank by 90° less this angle.
+    .help = Needed for two legs or more. The pull on an eyebolt is off its shank by 90° less this angle.
 input-items-side_angle = Pull off its own line
     .help = 0° for a pull in line with the bow of a shackle or the shank of an eyebolt. Asked only if some parts are pulled sideways.
 input-items-hitch = How the sling runs
@@ -64,9 +64,9 @@ option-items-hitch-choked-and-bent = choked, and bent round a pin or a corner
 input-items-temperature = Its temperature in use
     .help = Asked only if some parts work hot or cold: then of every part.
 input-items-choke_angle = Angle of the choke
-    .help = 180° runs straight through, 0° bends right back.
+    .help = 180° is straight through the eye, 0° is bent right back.
 input-items-bend_ratio = Bend: object / rope diameter
-    .help = What the rope bends round, over the rope.
+    .help = Diameter of what the rope bends round, divided by the diameter of the rope (D/d).
 
 ## What a part without a name is called
 
@@ -95,25 +95,25 @@ share-within-temperatures = within { $low } to { $high }
 
 ## Why a part may not be used
 
-part-not-looked-at = nobody has said that the mark of { $part } is readable and that it was found good
-part-line-not-said = nobody has said whether { $part } is pulled in its own line
-part-hitch-not-said = nobody has said whether { $part } runs straight, is choked or is bent round something
-part-temperature-not-said = nobody has said how hot or cold { $part } works
+part-not-looked-at = you have not said that the mark of { $part } is readable and that it was found good
+part-line-not-said = you have not said whether { $part } is pulled in its own line
+part-hitch-not-said = you have not said whether { $part } runs straight, is choked or is bent round something
+part-temperature-not-said = you have not said how hot or cold { $part } works
 part-bend-without-rule = { $part } is bent round a pin or a corner, and this book has no figure for what that leaves of it
 part-unmarked = { $part } has no readable mark, so nobody knows what it is
 part-worn = { $part } is worn: judge it by its limits first, and do not lift with it until it passes
-part-welded = { $part } was welded on, and no test in a shop gives its rating back
-part-heated = { $part } was heated, and no test in a shop gives its rating back
-part-bent = { $part } is bent, twisted or stretched, and straightening does not bring it back
-part-home-made = { $part } is home-made: it has no maker who tested it
-part-ties-down-only = { $part } carries a mark that can mean grade { $grade }, which ties loads down and has no lifting rating
+part-welded = { $part } was welded, and no shop test gives its rating back
+part-heated = { $part } was heated, and no shop test gives its rating back
+part-bent = { $part } is bent, twisted or stretched, and straightening does not give its rating back
+part-home-made = { $part } is home-made, so no maker has tested it
+part-ties-down-only = { $part } carries a mark that can mean grade { $grade }, which is for tying loads down and has no lifting rating
 part-grade-without-use = { $part } is marked { $grade }, and the tables do not say whether that grade lifts
 part-without-rope-class = { $part } has neither a rating from its tag nor a class of rope: nothing says what it holds
 part-rope-of-another-class = { $part } is not of the class that the table rates: read the rating from its tag, or do not use it
 part-without-rating = { $part } has no rating given: read it from the mark, or do not use the part
 part-without-grade = { $part } has no grade given: read it from the mark, or do not use the part
 part-not-in-tables = { $part } cannot be rated: { $reason }
-part-without-shoulder = { $part } has no shoulder and is pulled { PLACES($off, places: 0) } off its shank: it takes a pull in line with its shank only
+part-without-shoulder = { $part } has no shoulder and is pulled { PLACES($off, places: 0) } off its shank: it may be pulled only in line with its shank
 part-pulled-too-far-off-shank = { $part } is pulled { PLACES($off, places: 0) } off its shank; over 45° no eyebolt lifts
 part-pulled-off-line = { $part } is pulled { PLACES($off, places: 0) } off its line: its rating falls, and only the maker's table says how far. Turn it into line
 part-pulled-too-far-off-line = { $part } is pulled { PLACES($off, places: 0) } off its line; over 90° is not allowed
@@ -131,11 +131,11 @@ refused-part-not-rated = is not rated: { $reason }. Or give the rating on the ma
 refused-grade-not-known = is not a mark that this book knows. Give it as it stands on the part, such as 80 or G100; leave it empty if it cannot be read.
 refused-shackle-grade-not-known = is not a grade of shackles that this book knows. It knows A and B, and the marks 4, 6 and 8; leave it empty if it cannot be read.
 refused-mark-over-such-part = of { $part } is more than any part of that kind and size bears: { $most } at most. Read its mark and its size again.
-refused-mark-against-table = does not agree with the { $printed } that the table prints for this kind, grade and size. One of them was misread. If the mark of { $part } is right, leave its size empty: the mark governs.
-refused-said-to-be-straight = says that this part is not in line, and above all parts are said to be in line. Change one of them.
-refused-said-to-be-cool = is a temperature of its own, and above no part is said to work hot or cold. Change one of them, or leave this empty.
+refused-mark-against-table = does not agree with the { $printed } that the table prints for this kind, grade and size. One of them was misread. If the mark of { $part } is right, leave its size empty: the mark governs, and not the table.
+refused-said-to-be-straight = says that this part is not in line, but above you say that all parts are in line. Change one of them.
+refused-said-to-be-cool = is a temperature of its own, but above you say that no part works hot or cold. Change one of them, or leave this empty.
 refused-hitch-says-otherwise = does not go with how the sling is said to run. Change one of them, or leave this empty.
-refused-choke-angle-missing = is missing: a choke that is pulled back holds less. Give its angle, such as 120°.
-refused-bend-ratio-missing = is missing: a tight bend takes half of a rope. Give what it bends round over the rope, such as 8.
+refused-choke-angle-missing = is missing. A choker hitch that is pulled tight holds less. Give its angle, such as 120°.
+refused-bend-ratio-missing = is missing. A tight bend can halve the strength of a rope. Give the ratio D/d, such as 8.
 refused-angle-missing = is needed where several share the load. Give their angle from the horizontal, such as 60°.
 refused-one-hangs-straight = belongs to two or more legs: one part by itself hangs straight down. Give how many work side by side, or leave this empty.

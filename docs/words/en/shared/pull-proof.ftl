@@ -1,4 +1,4 @@
 # What a pull that was survived proves, and what it does not.
 
-proves = It held this pull once, steadily, in this direction, at this temperature.
-does-not-prove = It says nothing about a crack that grows, a jerk, cold steel, a zone hardened or softened by heat, or the next pull. No pull in a shop gives a rating back.
+proves = It held this one slow pull, in this direction and at this temperature.
+does-not-prove = It does not show that the part will hold a jerk, cold, or the next pull. It does not find a growing crack or a place that heat hardened or softened. No pull in a shop gives a rating back.

@@ -1,13 +1,13 @@
 # Worksheet anchor-check.
 
 title = Is this anchor on the truck still fit?
-summary = Who put it there, its limit, ring, seat and deck, and the edge that the tie-down crosses.
+summary = Checks who fitted the anchor point, its limit, its ring and seat, the deck, and the edge that the tie-down crosses.
 story = The second ring on the left side of the yard’s trailer.
 
 ## What is asked
 
 input-origin = Who put the anchor there?
-    .help = A ring that somebody welded on has no limit that anybody knows.
+    .help = A ring that somebody welded on has no known limit.
 option-origin-maker = The maker of truck or trailer
 option-origin-bolted = Bolted on: a rated anchor, as the vehicle’s maker allows
 option-origin-welded-on = Somebody else welded it on
@@ -70,7 +70,7 @@ criterion-worn-protectors = Protector cut, crushed or missing
 reason-welded-has-no-limit =
     .caution = Do not use a ring that somebody welded on. Nobody knows what the weld holds, and its heat changed the steel beside it. US law bars any weld on the frame of a commercial truck that the frame’s maker does not allow.
 reason-lifting-mark-misleads =
-    .caution = A lifting mark on an anchor misleads: lifting and tying down use different factors. Go by a limit that is given for tying down.
+    .caution = Do not use a lifting mark on an anchor. Lifting and tying down use different factors. Go by a limit that is given for tying down.
 reason-look-each-trip =
     .caution = Look at it before each trip, again within the first 50 miles, and then every 150 miles or 3 hours.
 absent-no-limit-given = no limit given

@@ -1,25 +1,25 @@
 # Worksheet beam-lift.
 
 title = How hard does my beam bend, and how far does it sag?
-summary = Moment, stress, sag and reactions of an overhead beam, gantry or bench under one load, and when it rolls over, as a study aid.
-story = The yard looks at a gantry beam before it hangs a diesel from its middle.
+summary = Bending, stress, sag and end loads of an overhead beam, gantry or bench under one load, and when it rolls over sideways (lateral-torsional buckling). A study aid.
+story = The yard checks a gantry beam before it hangs a diesel from the middle.
 
 ## What is asked
 
 input-load = Load
-    .help = With hoist, trolley and rigging.
+    .help = Include hoist, trolley and rigging.
 input-span = Span
     .help = Between the supports, or from the wall to the free end.
 input-position = Load from the left support
-    .help = Left empty: the middle, or the free end of a cantilever. A beam built in at both ends needs the place.
+    .help = If you leave it empty, the load is at the middle, or at the free end of a cantilever. A beam built in at both ends needs the place.
 input-ends = Ends
 option-ends-simple = Resting on two supports
 option-ends-fixed = Built in at both ends
 option-ends-cantilever = Built in at the left, free at the right
 input-held_every = Held from twisting every
-    .help = Left empty: at its supports only. A trolley or the load itself holds nothing.
+    .help = If you leave it empty, it is held at its supports only. A trolley or the load itself holds nothing.
 input-load_sits = The load
-    .help = Left empty: on top, which is worse, since it pushes the beam over as it turns.
+    .help = If you leave it empty, the load is on top. That is worse, because it pushes the beam over as it turns.
 option-load_sits-hung-below = hangs below the beam's middle
 option-load_sits-on-top = may stand or pull on its top
 input-section = Section
@@ -40,7 +40,7 @@ input-wall = Wall
 input-flange_width = Flange width
     .help = Across the top.
 input-web_thickness = Web thickness
-    .help = The upright part.
+    .help = The plate between the flanges.
 input-flange_thickness = Flange thickness
     .help = At the middle of its overhang.
 input-second_moment = Second moment of area
@@ -64,7 +64,7 @@ option-material-other = something else
 input-modulus = Its modulus (E)
     .help = From the data sheet of the material.
 input-yield_strength = Yield strength
-    .help = Plain structural steel: 36,000 psi (ASTM A36), if you know that it is that. Left empty, nothing is held against it.
+    .help = Plain structural steel: 36,000 psi (ASTM A36), if you know that it is that. If you leave it empty, the stress is compared with nothing.
 input-design_factor = Design factor on yield
     .help = 3 for lifting by common practice, no source.
 input-own_weight = Weight of the beam by its length
@@ -95,19 +95,19 @@ it-sags = { $deflection ->
         }
     }
 its-stress = { $stress_share ->
-        [absent] The stress is { $stress }; without the yield strength nobody can say if that is much.
+        [absent] The stress is { $stress }; without the yield strength nobody can say if that is too much.
        *[other] The stress is { $stress_share } of what is allowed here.
     }
 not-more = { $not_more_than ->
         [absent] { "" }
        *[other] By these formulas the beam takes not more than { $not_more_than } here: { $limited_by }.
     }
-limit-stress = its stress comes first
+limit-stress = its stress sets the limit
 limit-rolls-over = it rolls over sideways first
 limit-shears = it shears first, beside an end
 
 reason-past-yield =
-    .headline = Do not lift from this. The stress passes the yield point: the beam stays bent or comes down. { its-stress } No sag is given. { not-more }
+    .headline = Do not lift from this. The stress passes the yield point, so the beam stays bent or comes down. { its-stress } No sag is given. { not-more }
     .caution = The stress is over its limit. Do not lift from this beam.
 reason-past-small-sag =
     .headline = Do not lift from this. It sags by more than a tenth of its span, and the formulas end there. { its-stress } No sag is given.
@@ -122,14 +122,14 @@ reason-no-limit-found =
     .headline = { it-sags } { its-stress } No greatest load is given: { $why }.
     .caution = How much the beam takes was not found: { $why }.
 reason-study-aid =
-    .headline = { it-sags } { its-stress } { not-more } Who answers for the beam says if it may lift.
-    .caution = A study aid. A beam that lifts is designed for it, marked with its rating and tested; a roof beam was made for a roof. Ask a qualified person.
+    .headline = { it-sags } { its-stress } { not-more } Only whoever is responsible for the beam can say if it may lift.
+    .caution = This is a study aid. A lifting beam is designed for lifting, marked with its rating and tested. A roof beam was made to hold a roof. Ask a qualified person.
 reason-rolls-over-sideways =
-    .caution = Deep thin beams roll over sideways before they bend down. Supports are taken to hold the beam from twisting; if they only carry it, it takes less.
+    .caution = A deep, thin beam rolls over sideways before it bends down. The supports are taken to keep the beam from twisting. If they only carry it, it holds less.
 reason-hardly-built-in =
-    .caution = Hardly any end is truly built in. Take simple ends unless somebody designed it so.
+    .caution = Hardly any end is truly built in. Choose simple ends unless somebody designed it as built in.
 reason-limp =
-    .caution = The beam is limp: a trolley will roll to the middle by itself, and the load bounces.
+    .caution = The beam bends a lot: a trolley will roll to the middle by itself, and the load bounces.
 reason-own-weight-not-counted =
     .caution = The beam's own weight is not counted. Give it for a long or heavy beam.
 reason-hoist-adds =

@@ -1,7 +1,7 @@
 # Worksheet binder-check.
 
 title = Are this tie-down chain and its binder still fit?
-summary = Marks, links, hooks, handle and lock. Any damage takes chain or binder out of use.
+summary = Checks marks, links, hooks, handle and lock. Any damage removes the chain or the load binder from service.
 story = The front left chain of the yard’s loader, with its ratchet binder.
 
 ## What is asked
@@ -46,7 +46,7 @@ criterion-links = Link cracked, bent, stretched or gouged
 criterion-worn = Worn to the eye or finger
     .listed = worn to the eye or finger
     .look-at = the wear of links and hooks
-    .limit = none: the law prints no wear that may stay
+    .limit = none: the law allows no wear
 criterion-knot = Knot, bolt or repair link
     .listed = knot, bolt or repair link
     .look-at = any knot, bolt or repair link
@@ -71,9 +71,9 @@ criterion-altered = Welded, heated, ground or changed
 reason-binder-is-weaker =
     .caution = The binder holds less than the chain, so the tie-down holds what the binder holds.
 reason-lever-flies =
-    .caution = The handle of a lever binder can fly when you close or open it, with the whole pull of the chain behind it. Keep head and arms out of its path. A ratchet binder lets the pull go slowly.
+    .caution = The handle of a lever binder can fly when you close or open it, with the whole pull of the chain behind it. Keep head and arms out of its path. A ratchet binder releases the pull slowly.
 reason-no-bar-on-handle =
-    .caution = Never put a pipe or bar over the handle. It pulls the chain past its limit without your feeling it.
+    .caution = Never put a pipe or bar over the handle. You then pull the chain past its limit without noticing.
 reason-look-each-trip =
     .caution = Look at it before each trip, again within the first 50 miles, and then every 150 miles or 3 hours.
 absent-no-limit-given = not both limits given

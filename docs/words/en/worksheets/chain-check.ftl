@@ -1,8 +1,8 @@
 # Worksheet chain-check.
 
 title = Is this chain still fit?
-summary = Wear, stretch and damage held against every published limit; the strictest decides.
-story = The two-leg chain sling that lifts the yard's keels, at its yearly look-over.
+summary = Checks wear, stretch and damage against every published limit (removal criteria). The strictest decides.
+story = The yard makes the yearly inspection of the two-leg chain sling that lifts its keels.
 
 ## What is asked
 
@@ -23,17 +23,17 @@ input-use = Used to
 option-use-lift = Lift
 option-use-tie_down = Tie loads down
 input-thickness_now = Thinnest reading of the wire
-    .help = Where links bear on each other, at the end of the link. Turn the caliper; take the smallest of all links.
+    .help = Measure at the end of the link, where links bear on each other. Turn the caliper and give the smallest reading of all links.
 input-reach_new = Length when new, over some links
     .help = From the tag, or over the same number of links in an unused part.
 input-reach_now = Length now, over the same links
-    .help = Pulled straight, from bearing to bearing. Measure the worst five links too.
+    .help = Pull it straight and measure from bearing to bearing. Measure the worst five links too.
 input-links = Number of links in that length
 input-cracks = Any crack, nick or gouge?
     .help = Clean it first. Look at every link, twice.
 input-bent_links = Any bent or twisted link?
 input-stretched_links = Any link that looks longer than its neighbours?
-input-heat = Any heat colour or burn?
+input-heat = Any heat color or burn?
 input-welds = Any weld, mend, weld spatter or arc strike?
 input-pits = Any deep pit or deep rust?
 input-stiff_links = Any link that does not hinge freely?
@@ -45,8 +45,8 @@ input-tag_readable = Can you read the sling's tag?
 ## What is found
 
 result-wear = Wire worn by
-result-min_thickness = Thickness at which it is out
-result-loosest_min_thickness = The loosest published limit
+result-min_thickness = Thickness limit
+result-loosest_min_thickness = The least strict published limit
 result-stretch_percent = Stretched by
 result-pitch_now = Inside length of a link now
 result-rating_if_sound = Printed rating of one straight leg, if sound
@@ -72,9 +72,9 @@ criterion-stretched-links = Stretched link
     .listed = stretched link
     .look-at = any stretched link
     .limit = none on any link
-criterion-heat = Heat colour or burn
-    .listed = heat colour or burn
-    .look-at = any heat colour
+criterion-heat = Heat color or burn
+    .listed = heat color or burn
+    .look-at = any heat color
     .limit = none on any link
 criterion-welds = Weld, mend or spatter
     .listed = weld, mend or spatter
@@ -103,15 +103,15 @@ limit-of-thickness = { $limit } of the thickness
 
 reason-no-lifting-use =
     .opening = Stop: { $why }.
-    .caution = Only chain that is marked and tagged for lifting lifts: grade 80 or 100, or European 4, 5 or 8.
+    .caution = Lift only with chain that is marked and tagged for lifting: grade 80 or 100, or European grade 4, 5 or 8.
 reason-no-limit-in-law =
-    .closing = The law's table has no limit for this grade and size: the maker's mark governs.
+    .closing = The law's table has no limit for this grade and size. Go by the maker's mark.
 reason-no-table-rates =
     .closing = No table rates this grade and size: its tag governs.
 reason-printed-rating =
     .closing = Printed rating if sound: { $rating_if_sound }.
 reason-counts-as-grade-30 =
-    .caution = Unmarked chain counts as grade 30 in the United States (49 CFR 393.108(d)) when it ties a load down. In Canada it counts as nothing.
+    .caution = In the United States unmarked tie-down chain counts as grade 30 (49 CFR 393.108(d)). In Canada it counts as nothing.
 absent-no-lifting-use = no lifting use: grade { $grade }
 absent-no-lifting-use-unmarked = no lifting use: unmarked
 absent-no-limit-in-law = the law's table has no limit for this grade and size: the maker's mark governs

@@ -1,7 +1,7 @@
 # Worksheet convert.
 
 title = What is that in my units?
-summary = One value carried to another unit, and as the nearest fraction of an inch.
+summary = Converts one value to another unit, and to the nearest fraction of an inch.
 story = The plan of the cradle is in inches, the saw stop is in millimetres.
 
 ## What is asked
@@ -9,7 +9,7 @@ story = The plan of the cradle is in inches, the saw stop is in millimetres.
 input-value = Value with its unit
     .help = Such as 38-5/8 in, 4.86k lb, 1 1/2 t, 200 bar or 90 °F.
 input-to = Unit wanted
-    .help = Such as mm, kg, kN or psi. Left empty: the usual unit of the other system.
+    .help = Such as mm, kg, kN or psi. If you leave it empty, the usual unit of the other system is used.
 
 ## What is found
 
@@ -26,7 +26,7 @@ result-others = In other units
 reason-carried =
     .headline = { $typed } is { $carried }.
 reason-mass-as-weight =
-    .caution = A mass is read as its weight under standard gravity, 9.80665 m/s². A jerk pulls harder.
+    .caution = A mass counts as its weight under standard gravity, 9.80665 m/s². A jerk pulls harder.
 reason-three-tons =
     .caution = Three tons are in use: the short ton of 2,000 lb, the tonne of 2,205 lb and the long ton of 2,240 lb. Read the tag twice.
 
@@ -45,7 +45,7 @@ step-degrees = Degrees
     .formula = °F = °C × 9/5 + 32, and back
     .numbers = { $typed }
     .result = { $carried }
-step-carry = Carry it over
+step-carry = Convert it
     .formula = value × { $wanted } in one { $one }
     .numbers = { $typed } × { $factor }
     .result = { $carried }

@@ -1,16 +1,16 @@
 # Worksheet drop-load.
 
 title = How hard does a load jerk its sling when it drops?
-summary = The peak pull when a load falls a little before its sling comes taut, held against the rating.
-story = The yard's diesel hangs 3 in off its bed when a twisted link in the sling lets go and rights itself.
+summary = The peak pull (shock load) when a load falls a little before its sling is taut, compared with the rating.
+story = The yard's diesel hangs over its bed when a twisted link in the sling turns straight, and the load drops 3 in.
 
 ## What is asked
 
 input-weight = Weight of the load
 input-drop_height = How far it drops before the sling is taut
-    .help = Slack, a slipping hitch, a link that flips. 0: let go on a taut sling.
+    .help = From slack, a slipping hitch or a link that flips. Give 0 if it was released on a taut sling.
 input-stretch = Stretch of the sling under that weight at rest
-    .help = If you measured it. Else give the chain's size and length.
+    .help = Give it if you measured it. If not, give the chain's size and length.
 input-grade = Grade of the chain
 option-grade-80 = Grade 80
 option-grade-100 = Grade 100
@@ -50,20 +50,20 @@ reason-over-rating =
 reason-under-rating =
     .headline = { share-of-rating }
 reason-no-rating =
-    .headline = No rating is known to hold it against. Rigging is rated for steady loads, not for this.
+    .headline = No rating is known to compare it with. Rigging is rated for steady loads and not for jerks.
     .caution = Give the chain's grade and size, or the rating on the tag.
 reason-grade-not-said =
-    .headline = Nobody has said whether it is chain, and of which grade. Chain that only ties down has no lifting rating, whatever its tag says.
+    .headline = You have not said whether it is chain, and of which grade. Tie-down chain has no lifting rating, whatever its tag says.
     .caution = Read the mark on the chain and choose its grade. Choose “no chain” for a rope or a web.
 reason-inspect-the-string =
-    .caution = After any drop the whole string is out of use until every part is inspected: hook, latch, links, pins.
+    .caution = After any drop, do not use the rigging until every part is inspected: hook, latch, links and pins.
 reason-breaks-without-warning =
-    .caution = A jerk breaks cold, cracked or hardened steel without a warning stretch, far under the force worked out here.
+    .caution = A jerk breaks cold, cracked or hardened steel far below the force worked out here, and the steel does not stretch first.
 reason-modulus-of-large-chain =
-    .caution = Nobody has published how far chain of shop sizes stretches. The pull lies between { $peak_force_low } (measured on large mooring chain) and { $peak_force } (two bars of solid steel, stiffer than any link). The larger one counts. Crane, hook and floor give a little and soften it.
+    .caution = No published figure was found for the stretch of chain in shop sizes. The pull lies between { $peak_force_low } (measured on large mooring chain) and { $peak_force } (two bars of solid steel, stiffer than any link). The larger one is used. Crane, hook and floor give a little, which softens the jerk.
 
 share-of-rating = That is { $use_percent } of the { $rating } it is rated for, and a rating is for a steady pull.
-take-slack-up = Take the slack up by hand-speed before the load leaves the floor. Never snatch, never let it run.
+take-slack-up = Take up the slack slowly before the load leaves the floor. Never snatch the load, and never let it run down freely.
 
 ## The working
 

@@ -1,8 +1,8 @@
 # Worksheet gauge-check.
 
 title = Does my gauge tell the truth?
-summary = Error of a scale or load gauge against known weights, with every doubt counted, held against its class.
-story = The yard hangs its cast ballast pigs, weighed at the grain store, on the crane scale it bought used.
+summary = The error of a scale or load gauge (dynamometer) against known weights, with its uncertainty, compared with its class.
+story = The yard bought a used crane scale. It hangs ballast pigs on it that were weighed at the grain store.
 
 ## What is asked
 
@@ -22,7 +22,7 @@ input-class_of = Class is a share of
 option-class_of-full-scale = Full scale
 option-class_of-reading = The reading
 input-weights_from = How the known weights were found
-    .help = If all were weighed on one scale, they may all be off the same way. Left open, that is what counts.
+    .help = If all were weighed on one scale, they may all be off the same way. If you leave it empty, this is assumed.
 option-weights_from-one-source = All on one scale, or worked out in one way
 option-weights_from-each-own = Each by itself, in its own way
 input-zero_before = Reading at rest before
@@ -33,9 +33,9 @@ input-zero_after = Reading at rest after
 result-error = Error where it is worst
 result-error_percent = The same, as a share of the weight
 result-uncertainty = Give or take, at 95%
-result-reserve = Keep this much in hand when you plan
+result-reserve = Allow this much when you plan
 result-within = Against its class
-result-usable_range = Shown good from and to
+result-usable_range = Checked and good from and to
 result-repeatability = Scatter of one reading
 result-scale_error = Scale error, fitted
 result-scale_error_uncertainty = Its standard uncertainty
@@ -48,16 +48,16 @@ reason-inside-class =
     .headline = { worst-error } It is within its class.
 reason-outside-class =
     .headline = { worst-error } It is outside its class.{ shown-good }
-    .caution = Do not plan a pull by this gauge. Have it calibrated or take another.
+    .caution = Do not plan a pull by this gauge. Have it calibrated or use another.
 reason-cannot-tell =
-    .headline = { worst-error } That cannot tell whether it is within its class: the doubt is too wide.{ shown-good }
+    .headline = { worst-error } These readings cannot tell whether it is within its class: the uncertainty is too large.{ shown-good }
     .caution = Use heavier known weights, weigh them better, and read each three times or more.
 reason-dead =
-    .headline = The readings do not follow the weights. This gauge is dead or wrongly set: it shows no load at all.
-    .caution = Take the gauge out of use. It may read nothing while a part is about to break.
+    .headline = The readings do not follow the weights. This gauge is broken or wrongly set: it does not show the load.
+    .caution = Remove the gauge from service. It can show nothing while a part is about to break.
 reason-counted-as-exact =
     .headline = { worst-error-alone } A known weight came without its give-or-take, so nobody can say whether the gauge is within its class.
-    .caution = Weigh the known weights on a checked scale, or work them out, and give for each how far it may be off. No weight is exact.
+    .caution = Weigh the known weights on a checked scale, or work them out. Give for each how far it may be off. No weight is exact.
 reason-zero-not-read =
     .headline = { worst-error-alone } The reading at rest before and after was not given, so nobody can say whether the zero moved.
     .caution = Read the gauge at rest before the weights go on and after they are off.
@@ -66,21 +66,21 @@ reason-rest-off =
     .caution = Set the gauge to zero at rest, then hang the weights again.
 reason-weights-too-light =
     .headline = The known weights are too light for this gauge: at its class it may be off by { $allowed }, nearly as much as they weigh.
-    .caution = Hang heavier weights on it. A dead gauge would pass this check.
+    .caution = Hang heavier weights on it. A broken gauge would pass this check.
 reason-few-points =
     .headline = { worst-error-alone } One or two weights do not show whether it is within its class between them.
     .caution = Hang three known weights or more, spread over the range in which you pull.
 reason-not-read-twice =
-    .headline = { worst-error-alone } No weight was read twice, so nobody knows how it scatters.
+    .headline = { worst-error-alone } No weight was read twice, so the scatter of the readings is not known.
     .caution = No weight was read twice, so the scatter is only guessed at one division. Load, unload, read again.
 reason-nothing-shown-above =
-    .caution = Nothing is shown above { $heaviest }, the heaviest weight tried. A gauge may bend away higher up.
+    .caution = The gauge is not checked above { $heaviest }, the heaviest weight that you used. Higher up its error can be larger.
 reason-zero-moved =
-    .caution = The zero moved by more than the class allows. Tap it, warm it up, check again.
+    .caution = The zero moved by more than the class allows. Tap the gauge, let it warm up and check again.
 reason-coarse-low-down =
-    .caution = A class of full scale is coarse low down: under { $low } the allowed error is over a tenth of the reading.
+    .caution = A class that is a share of the full scale allows large errors low down: under { $low } the allowed error is more than a tenth of the reading.
 reason-stand-clear =
-    .caution = Stand clear of the known weight: hang it low, over wood, with nothing under it that can be hurt.
+    .caution = Stay clear of the known weight. Hang it low, over wood, with nothing under it that it can damage.
 
 worst-error = At { $weight } the gauge reads { $off } { $way ->
         [high] high
@@ -89,7 +89,7 @@ worst-error = At { $weight } the gauge reads { $off } { $way ->
 worst-error-alone = The largest error against its class is { $error }, { $error_percent } of the weight.
 shown-good = { $usable_range ->
         [absent] { "" }
-       *[other] { " " }Shown good from { $low } to { $high } only.
+       *[other] { " " }It was found good from { $low } to { $high } only.
     }
 standing-within = within
 standing-outside = outside

@@ -1,30 +1,30 @@
 # Worksheet hanging-load.
 
 title = Which legs carry it, and how will it hang?
-summary = Pull in each leg, tip and headroom of a stiff load on one hook, with legs of any lengths.
-story = The yard lifts a marine diesel out of a hull by its three eyes; the flywheel end is the heavy one.
+summary = The pull in each leg (leg tension), the tilt and the headroom of a stiff load on one hook, with legs of any length.
+story = The yard lifts a marine diesel out of a hull by its three eyes. The flywheel end is the heavy one.
 
 ## What is asked
 
 input-load = Weight of the load
-    .help = The high figure of your reckoning, fluids and rigging too.
-input-centre = Balance point of the load
-    .help = From any corner you choose: right, back, up, with the load level.
-input-balance_tolerance = How far off the balance point may be
-    .help = Each way. Reckoned from drawings: 2% of the spread between the picks (our own mark, no source). Guessed: a hand's breadth or more.
+    .help = Use the high figure of your estimate, with fluids and rigging.
+input-centre = Center of gravity (balance point) of the load
+    .help = Measured from any corner you choose: right, back, up, with the load level.
+input-balance_tolerance = How far off the center of gravity may be
+    .help = Either way. If you worked it out from drawings: 2% of the distance between the pick points (our own figure, no source). If you guessed it: give several inches.
 input-picks = Legs
     .help = One row for each leg.
     .row = Leg
 input-picks-label = Name
     .help = Your own word for it; else its number.
 input-picks-at = Where it is fixed
-    .help = From any corner you choose: right, back, up, with the load level.
+    .help = Measured from any corner you choose: right, back, up, with the load level.
 input-picks-length = Length of the leg
     .help = From the bearing point of the hook to the pick, pulled straight.
 input-picks-rating = Rating of the leg
-    .help = Lifting rating in a straight pull, of its weakest part, from the tag. Chain of grades 70, 43 and 30 has none.
+    .help = Lifting rating in a straight pull, of its weakest part, from the tag. Chain of grade 70, 43 or 30 has none.
 input-chain_size = Size of the chain
-    .help = For the stretch and for how long one link is. Legs of rope or web: give chain of the same rating.
+    .help = Used for the stretch and the length of one link. For legs of rope or web give chain of the same rating.
 
 ## What is found
 
@@ -39,9 +39,9 @@ result-low_side = Side that goes low
 result-lowest_leg_angle = Lowest leg angle from the horizontal
 result-leg_angles = Leg angles from the horizontal
 result-headroom = Hook over the lowest pick
-result-depth = Balance point under the hook
+result-depth = Center of gravity below the hook
 result-hook = Where the hook stands over the load, in the load's own axes
-result-stable = Stays as it hangs
+result-stable = Stable as it hangs
 result-use_percent = Part of each leg's rating used, at its worst
 result-level_lengths = Leg lengths that hang it level
 result-springy_tensions = Pulls if the legs stretch like chain
@@ -56,31 +56,31 @@ hangs = { $tight ->
        *[other] Legs { $tight } carry it.{ " " }
     }{ $either ->
         [0] { "" }
-       *[other] Legs { $either } are all just straight: which of them carry it and which go slack is not known.{ " " }
+       *[other] Legs { $either } are all just straight. It is not known which of them carry it and which go slack.{ " " }
     }Leg { $hardest } pulls hardest, { $highest_tension }. { it-tips }{ $straight ->
         [0] { "" }
-        [one] { " " }Leg { $straight } may take a share or none: count on none.
-       *[other] { " " }Legs { $straight } may take a share or none: count on none.
+        [one] { " " }Leg { $straight } may carry a share or nothing: count on nothing.
+       *[other] { " " }Legs { $straight } may carry a share or nothing: count on nothing.
     }{ $loose ->
         [0] { "" }
-        [one] { " " }Leg { $loose } does nothing.
-       *[other] { " " }Legs { $loose } do nothing.
+        [one] { " " }Leg { $loose } carries nothing.
+       *[other] { " " }Legs { $loose } carry nothing.
     }
 it-tips = { $low_side ->
         [level] It hangs level.
        *[other] It tips { PLACES($tilt, places: 1) }, { $low_side } low.
     }
 # What it is judged by.
-at-its-worst = With one leg a link short, or the balance point off by { $balance_tolerance }, a leg may pull { $worst_tension }.
+at-its-worst = With one leg a link short, or the center of gravity off by { $balance_tolerance }, a leg may pull { $worst_tension }.
 reason-tips-too-far =
-    .headline = { hangs } It may tip { PLACES($worst_tilt, places: 1) }: do not lift like this. Move the hook over the balance point by other leg lengths.
-    .caution = It may tip { PLACES($worst_tilt, places: 1) }. Beyond 10° things slide on it and hooks slide on their picks.
+    .headline = { hangs } It may tip { PLACES($worst_tilt, places: 1) }: do not lift like this. Change the leg lengths so that the hook is above the center of gravity.
+    .caution = It may tip { PLACES($worst_tilt, places: 1) }. Beyond 10° things slide off the load, and hooks slide on their pick points.
 reason-rolls-over-if-off =
-    .headline = It can roll over: the balance point may be off by { $balance_tolerance }, and then nothing holds it upright. Lift from higher picks, or find the balance point better.
-    .caution = Do not lift it like this. Top-heavy loads turn over in a blink, and nobody outruns one.
+    .headline = It can roll over: the center of gravity may be off by { $balance_tolerance }, and then nothing holds it upright. Lift from higher pick points, or find the center of gravity more exactly.
+    .caution = Do not lift it like this. A top-heavy load turns over faster than anybody can step away.
 reason-leg-too-flat =
     .headline = { hangs } A leg lies under 30° from the horizontal: do not lift like this.
-    .caution = No sling goes under 30° from the horizontal. Use longer legs or a spreader.
+    .caution = Never use a sling at less than 30° from the horizontal. Use longer legs or a spreader.
 reason-leg-flat =
     .caution = A leg lies between 30° and 45°: a small change of height changes its pull a lot.
 reason-leg-over-rating =
@@ -94,40 +94,40 @@ reason-ratings-missing =
             [one] Give the rating of leg { $unrated }.
            *[other] Give the rating of legs { $unrated }.
         }
-    .caution = A leg without a known rating does not lift, even one that is slack: it catches the load if another slips.
+    .caution = Do not lift with a leg of unknown rating, even if it is slack. It must catch the load if another leg slips.
 reason-link-not-found =
-    .headline = { hangs } What one leg a link short does to the pulls was not found for legs of that chain. Check its size and the lengths of the legs.
+    .headline = { hangs } The pulls with one leg a link short could not be worked out for that chain. Check its size and the lengths of the legs.
     .caution = The pulls with one leg a link short are not known. Do not lift until they are.
 reason-inside-ratings =
     .headline = { hangs } { at-its-worst } Every leg is rated for its own worst pull.
 reason-could-hang-lower =
-    .caution = Turned over, this load would hang lower still. A knock can roll it. Rig it from higher picks.
+    .caution = Turned over, this load would hang even lower. A knock can roll it. Lift it from higher pick points.
 reason-free-to-roll =
-    .caution = The balance point is level with the picks: nothing stops the load rolling about their line. Drawn upright.
+    .caution = The center of gravity is level with the pick points, so nothing keeps the load from rolling about their line. It is drawn upright.
 reason-rocks =
-    .caution = It can also come to rest another way, on other legs, and rock from one to the other.
+    .caution = It can also come to rest another way, on other legs, and then rock from one to the other.
 reason-tips =
-    .caution = As it leaves the floor it tips { PLACES($tilt, places: 1) } with { $low_side } low and swings to stand under the hook.
+    .caution = As it leaves the floor it tips { PLACES($tilt, places: 1) } with { $low_side } low and swings until its center of gravity is under the hook.
 reason-tips-far =
     .caution = { reason-tips.caution }
 reason-level-by-shortening =
-    .caution = To hang it level, shorten { $changes }. The hook then stands over the balance point.
+    .caution = To hang it level, shorten { $changes }. The hook is then above the center of gravity.
 reason-cannot-be-levelled =
     .caution = Will other lengths level it? Here { $why }.
 leg-to-length = leg { $leg } to { $length }
 reason-slack-legs =
-    .caution = Slack legs carry nothing. Rate the tight ones for the whole load, or even the lengths out.
+    .caution = Slack legs carry nothing. Choose the tight ones for the whole load, or make the lengths fit.
 reason-more-straight-than-needed =
-    .caution = More legs are just straight than a stiff load needs. Which of them go slack is not known, so each is shown with the most that it may pull.
+    .caution = More legs are straight than a stiff load needs. Which of them go slack is not known, so each is shown with the most that it may pull.
 reason-one-link-short =
     .caution = With one leg one link short the hardest pull becomes { $short_link_tension }. Count the links.
 reason-take-up-the-slack =
-    .caution = Take the slack up, stop, and look before the load leaves the floor. Stand clear of the side that swings. The tag on each leg governs.
+    .caution = Take up the slack, stop, and look before the load leaves the floor. Stay clear of the side that swings. Go by the tag on each leg.
 reason-rolls-over =
-    .headline = It will roll over. The balance point is too high, or too far to one side, for these picks: nothing holds it upright. Lift from higher picks, or from picks on every side of the balance point.
-    .caution = Do not lift it like this. Top-heavy loads turn over in a blink, and nobody outruns one.
+    .headline = It will roll over. The center of gravity is too high or too far to one side for these pick points, so nothing holds it upright. Lift from higher pick points, or from pick points on every side of the center of gravity.
+    .caution = Do not lift it like this. A top-heavy load turns over faster than anybody can step away.
 reason-what-holds-it-upright =
-    .caution = Picks above the balance point, or three and more well around it, hold a load upright.
+    .caution = Pick points above the center of gravity hold a load upright. So do three or more that are well spread round it.
 
 ## Words of results
 
@@ -147,12 +147,12 @@ level-as-it-is = it hangs level as it is
 
 ## The working
 
-step-hook = Hook over the balance point
-    .formula = the point that every leg reaches and that is farthest from the balance point
+step-hook = Hook over the center of gravity
+    .formula = the point that every leg reaches and that is farthest from the center of gravity
     .numbers = { $legs } legs, one, two and three tight tried
-    .result = { $depth } from balance point to hook
+    .result = { $depth } from center of gravity to hook
 step-tips = How far it tips
-    .formula = angle between the load's own upright and the line from balance point to hook
+    .formula = angle between the load's own upright and the line from center of gravity to hook
     .numbers = hook { OWN($right) } right, { OWN($back) } back, { OWN($up) } up of it
     .result = { PLACES($tilt, places: 1) }{ $low_side ->
             [level] { "" }
@@ -163,7 +163,7 @@ step-pull = Pull in leg { $leg }
     .numbers = { OWN($weight) } × { PLACES($share, places: 4) } × { OWN($length) } / { OWN($depth) }
     .result = { $pull }
 step-headroom = Hook over the lowest pick
-    .formula = measured plumb, as it hangs
+    .formula = measured vertically, as it hangs
     .result = { $headroom }
 step-stretch = If the legs stretch like chain
     .formula = balance on springs of stiffness EA / length
@@ -178,9 +178,9 @@ step-no-upright-rest = Resting places with the hook over the picks
     .numbers = { $legs } legs
     .result = none
 step-rest-turned-over = Where it would come to rest
-    .formula = balance point as low as the legs let it
+    .formula = center of gravity as low as the legs let it
     .numbers = turned by { PLACES($turned, places: 0) }
-    .result = balance point { $under } under the hook
+    .result = center of gravity { $under } under the hook
 
 ## Why a result is absent
 
@@ -188,8 +188,8 @@ absent-rolls-over-first = it rolls over first
 absent-slack = slack
 absent-rating-missing = its rating is missing
 absent-tight-or-slack = tight or slack
-absent-leg-too-short-to-level = a leg is too short to hold the hook over the balance point
-absent-no-lengths-level-it = no lengths will: the balance point is not between the picks, or not under them
+absent-leg-too-short-to-level = a leg is too short to hold the hook over the center of gravity
+absent-no-lengths-level-it = no lengths will: the center of gravity is not between the picks, or not under them
 absent-not-found = not found for these lengths
 
 ## Refusals

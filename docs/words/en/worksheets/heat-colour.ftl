@@ -1,13 +1,13 @@
 # Worksheet heat-colour.
 
-title = What does that colour on the steel mean?
-summary = From a tint or a glow to the heat behind it, and what that heat did to hardened and tempered steel.
-story = The yard finds a dark blue band on the shank of a hoist hook that hung beside the welding bench.
+title = What does that color on the steel mean?
+summary = From a tint or a glow (temper color, heat color) to the temperature behind it, and what that temperature does to hardened and tempered steel.
+story = The yard finds a dark blue band on the shank of a hoist hook. It hung beside the welding bench.
 
 ## What is asked
 
-input-colour = Colour you see
-    .help = The hottest colour anywhere on the part. Tints stay after cooling; a glow you saw while it was hot.
+input-colour = Color you see
+    .help = Give the hottest color anywhere on the part. A tint stays after cooling. A glow is what you saw while it was hot.
 option-colour-very-pale-yellow = very pale yellow tint
 option-colour-straw-yellow = straw yellow tint
 option-colour-dark-straw = dark straw tint
@@ -30,15 +30,15 @@ option-colour-bright-white = bright white glow
 option-colour-dazzling-white = dazzling white glow
 option-colour-none = none to be seen
 input-temperature = The temperature it reached
-    .help = If you measured it while it was hot. Where you give both, the hotter one counts.
+    .help = If you measured it while it was hot. If you give both, the hotter one is used.
 
 ## What is found
 
-result-what_happened = What that heat did
-result-temperature = Heat of the colour or the thermometer
-result-temperature_low = That stands for as little as
-result-temperature_high = That stands for as much as
-result-colour = Colour
+result-what_happened = What that temperature did
+result-temperature = Temperature of the color or the thermometer
+result-temperature_low = It can mean as little as
+result-temperature_high = It can mean as much as
+result-colour = Color
 
 harms-met = { $harms }
 nothing-printed = Nothing lasting is printed for this heat.
@@ -48,42 +48,42 @@ harm-blue-brittleness = Blue brittleness
 harm-tempered-martensite = Tempered-martensite brittleness
     .words = Tempered-martensite brittleness: hardened steel held in this band stays brittle after it cools.
 harm-grade-100-chain = Grade 100 chain
-    .words = Grade 100 chain loses rating for good from this heat on (ASME B30.9).
+    .words = Grade 100 chain permanently loses part of its rating from this temperature on (ASME B30.9).
 harm-grade-80-chain = Grade 80 chain
-    .words = Grade 80 chain loses rating for good from this heat on (ASME B30.9).
+    .words = Grade 80 chain permanently loses part of its rating from this temperature on (ASME B30.9).
 harm-temper-brittleness = Temper brittleness
     .words = Temper brittleness: alloy steel held here, or cooled slowly through it, turns brittle.
 harm-softening = Softening
     .words = Softening: tempered again, hotter than many parts were tempered.
 harm-out-of-service = Out of service
-    .words = Over { $out } alloy chain is taken out of service for good (29 CFR 1910.184(e)(6)).
+    .words = Over { $out } alloy chain is removed from service permanently (OSHA 1910.184(e)(6)).
 harm-treatment-gone = Heat treatment gone
-    .words = The heat treatment is gone. Cooled fast the steel is glass-hard; cooled slowly { $steel } yields at about { $soft }, where it gave { $hard } when tempered at { $temper }.
+    .words = The heat treatment is gone. If it cooled fast, the steel is hard and brittle. If it cooled slowly, { $steel } yields at about { $soft }; tempered at { $temper } it had { $hard }.
 
 ## What it means
 
 told-by-colour = A { $seen } means the steel reached about { $heat }.
 told-by-heat = Steel heated to { $heat } shows { $seen } at most.
-told-by-heat-without-colour = Steel heated to { $heat } shows no colour.
+told-by-heat-without-colour = Steel heated to { $heat } shows no color.
 reason-overheated =
-    .headline = { $told } Stop: rated hardware that got this hot by accident has no rating.
-    .caution = Take rated hardware with a heat colour out of use and mark it so. Polishing the tint off mends nothing.
+    .headline = { $told } Rated hardware that got this hot by accident has no rating any more.
+    .caution = Remove rated hardware with a heat color from service, and tag it. Polishing the tint off repairs nothing.
 reason-no-printed-loss =
-    .headline = { $told } No rule prints a loss this cool, but a colour or a thermometer cannot give a rating.
+    .headline = { $told } No rule gives a loss at so low a temperature. But no color and no thermometer can give a part its rating back.
     .caution = { if-you-suspect }
 reason-no-colour =
-    .headline = No colour proves nothing. Tints wear, grind and blast off, and paint hides them.
+    .headline = If you see no color, that proves nothing. Tints wear off or are ground off, and paint hides them.
     .caution = { if-you-suspect }
-if-you-suspect = If you know or suspect that a part met a torch, a weld or a fire, take it out of use, colour or not.
+if-you-suspect = If you know or suspect that a part was in a torch flame, a weld or a fire, remove it from service, with or without a color.
 reason-hotter-counts =
-    .opening = You gave a colour and a temperature. The hotter one counts, here { $which }.
-    .caution = A colour and a temperature were given. The hotter counts, here { $which }: a thermometer may have been late, and a colour may be gone.
-the-colour = the colour
+    .opening = You gave a color and a temperature. The hotter one counts, here { $which }.
+    .caution = You gave a color and a temperature. The hotter is used, here { $which }. A thermometer may have been read late, and a color may be gone.
+the-colour = the color
 the-thermometer = the temperature
 reason-time-and-bare-steel =
-    .caution = A tint also needs time and bare steel, and it differs with the alloy: a long warm hold tints like a short hot one. A tint proves heat; no tint proves nothing.
+    .caution = A tint also needs time and bare steel, and differs with the alloy. A long time at a lower temperature gives the same tint as a short time at a higher one. A tint proves heat. No tint proves nothing.
 reason-dim-light =
-    .caution = Glow is judged in dim light. In sunshine dull red is missed.
+    .caution = Judge a glow in dim light. In sunshine you do not see dull red.
 
 ## The working
 
@@ -103,10 +103,10 @@ absent-none-yet = none yet
 
 ## Refusals
 
-refused-colour-missing = is missing. Pick the colour you see, or give a temperature.
+refused-colour-missing = is missing. Pick the color you see, or give a temperature.
 
 ## The drawing
 
-figure-no-colour = The ladder of heat colours. No colour was seen, so no heat can be told.
-figure-one-heat = The ladder of heat colours, coolest at the foot. The thick line marks the heat: { $low }.
-figure-span = The ladder of heat colours, coolest at the foot. The thick line marks the heat: between { $low } and { $high }.
+figure-no-colour = The ladder of heat colors. No color was seen, so no heat can be told.
+figure-one-heat = The ladder of heat colors, coolest at the foot. The thick line marks the heat: { $low }.
+figure-span = The ladder of heat colors, coolest at the foot. The thick line marks the heat: between { $low } and { $high }.

@@ -1,8 +1,8 @@
 # Worksheet hitch.
 
 title = What does my sling hold in this hitch?
-summary = Capacity of one sling straight, choked or in a basket, with its angle and its bend.
-story = The yard lifts a hollow mast step with one wire rope sling laid under it as a basket.
+summary = Capacity of one sling in a vertical, choker or basket hitch, with its angle and its bend (D/d).
+story = The yard lifts a hollow mast step with one wire rope sling under it, in a basket hitch.
 
 ## What is asked
 
@@ -12,15 +12,15 @@ option-sling_kind-chain = Alloy chain
 option-sling_kind-web-sling = Web or round sling
 option-sling_kind-fibre-rope = Natural fibre rope
 input-rating = Vertical rating, from its tag
-    .help = For one straight leg. Other figures on the tag already count the hitch.
+    .help = The figure for one straight leg. The other figures on the tag already include the hitch.
 input-hitch = Hitch
-option-hitch-vertical = Straight up
-option-hitch-choker = Choke
-option-hitch-basket = Basket
+option-hitch-vertical = Straight up (vertical hitch)
+option-hitch-choker = Choke (choker hitch)
+option-hitch-basket = Basket (basket hitch)
 input-choke_angle = Angle of the choke
-    .help = 180° runs straight through the eye, 0° bends right back. Left empty: the worst.
+    .help = 180° is straight through the eye, 0° is bent right back. If you leave it empty, the worst is used.
 input-basket_angle = Angle of the basket's legs from the horizontal
-    .help = 90° if both legs hang plumb.
+    .help = Give 90° if both legs are vertical.
 input-object_diameter = Diameter of what it bends round
     .help = The load, a pin or a corner's round.
 input-sling_diameter = Diameter of the rope
@@ -30,7 +30,7 @@ input-edge = How it bears on the load
 option-edge-padded = On rounded or padded corners only
 option-edge-bare = On a bare edge
 input-load = Weight of the load
-    .help = Left empty: only what it holds, and no verdict.
+    .help = If you leave it empty, you see only what the hitch holds, without a verdict.
 
 ## What is found
 
@@ -50,38 +50,38 @@ put-on = Put on { $hitch ->
     }, it holds { $capacity }.
 reason-too-flat =
     .headline = The legs of the basket lie under 30° from the horizontal: do not lift like this. Use a longer sling.
-    .caution = No sling goes under 30° from the horizontal.
+    .caution = Never use a sling at less than 30° from the horizontal.
 reason-over-rating =
     .headline = { put-on } Your load takes { $use_percent } of it. Too much.
-    .caution = The load is over what this hitch holds. Do not lift.
+    .caution = The load is more than this hitch may lift. Do not lift.
 reason-bend-not-known =
-    .headline = Nobody knows yet what it holds: wire rope round something thin holds as little as half. Give the diameters of the rope and of what it bends round.
-    .caution = Measure what the rope bends round, and the rope. Round anything as thin as itself it holds half; a corner that is sharper still cuts it.
+    .headline = It is not known yet what it holds: wire rope that bends round something thin keeps as little as half of its strength. Give the diameters of the rope and of what it bends round.
+    .caution = Measure what the rope bends round, and the rope. Round something as thin as itself it keeps half of its strength. A sharper corner cuts it.
 reason-edge-not-said =
-    .headline = Nobody knows yet what it holds: no table rates this sling on an edge. Say how it bears on the load.
+    .headline = It is not known yet what it holds: no table rates this sling on an edge. Say how it bears on the load.
     .caution = Say how the sling bears on the load. On an edge it has no rating.
 reason-bare-edge =
     .headline = It bears on a bare edge: do not lift like this. Pad the edge, or rig it another way.
-    .caution = No sling bears on a bare edge. Pad it so that the sling bends in a wide curve and cannot slip off the pad.
+    .caution = Never lay a sling on a bare edge. Pad the edge so that the sling bends in a wide curve and cannot slip off the pad.
 reason-no-load-given =
     .headline = { put-on } Give the weight of the load to compare it.
 reason-inside-rating =
     .headline = { put-on } Your load takes { DIGITS($use_percent, digits: 2) } of it.
 reason-choke-weakens =
-    .caution = Do not hammer a choke down to tighten it: that makes its angle small and its hold weak.
+    .caution = Do not hammer a choker down to tighten it. That makes the choke angle smaller, and the sling holds less.
 reason-choke-table-from-memory =
-    .caution = The choke-angle table was read in two handbooks, not in ASME B30.9 itself; the tag and its maker's table govern.
+    .caution = The table of choke angles was read in two handbooks, and not in ASME B30.9 itself. Go by the tag and its maker's table.
 reason-choker-rating-of-the-tag =
-    .caution = Use the choker rating on the sling's own tag if it gives one and it is smaller.
+    .caution = If the sling's own tag gives a choker rating that is smaller, use that.
 reason-basket-slides =
-    .caution = A basket can slide along the load. Both legs must bear, and the load must not roll out.
+    .caution = A basket hitch can slide along the load. Both legs must carry, and the load must not roll out.
 reason-choke-not-measured =
     .closing = The choke was not measured, so the smallest angle is assumed.
-    .caution = Measure the angle of the choke. Until then it counts as bent right back, which leaves least.
+    .caution = Measure the angle of the choke. Until then it counts as bent right back, which is the worst case.
 reason-pad-corners =
-    .caution = Pad every corner. An edge cuts a web or a rope at once, and bends a chain link.
+    .caution = Pad every corner. An edge cuts webbing or rope, and bends a chain link.
 reason-tag-governs =
-    .caution = The tag on the sling governs. No readable tag: do not lift with it.
+    .caution = The tag on the sling governs. If you cannot read it, do not lift with the sling.
 
 ## The working
 
@@ -117,7 +117,7 @@ absent-no-load-given = no load given
 
 ## Refusals
 
-refused-thinner-than-the-rope = is less than the rope's own. Wire rope is not bent so hard; pad the corner.
+refused-thinner-than-the-rope = is less than the rope's own. Do not bend wire rope so tightly: pad the corner.
 
 ## The drawing
 

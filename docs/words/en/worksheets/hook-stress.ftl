@@ -1,8 +1,8 @@
 # Worksheet hook-stress.
 
 title = Where is a hook stressed most?
-summary = The stress across the bend of a new, sound hook, inside to outside, and what a bead there would sit in.
-story = The yard wonders what a tack inside the bend of its engine hook would sit in when the 2,800 lb diesel hangs on it.
+summary = The stress across the bend of a new, sound hook, from inside to outside (tension and compression), and the stress in which a weld bead would lie.
+story = The yard asks which stress a tack weld inside the bend of its engine hook would be in when the 2,800 lb diesel hangs on it.
 
 ## What is asked
 
@@ -17,13 +17,13 @@ input-diameter = Diameter of the bar
 input-depth = Depth, inside to outside
     .help = Measured along a line from the middle of the bend.
 input-inner_width = Width at the inside
-    .help = Where the load sits. For a T: the flange.
+    .help = Where the load rests. For a T: the flange.
 input-outer_width = Width at the outside
     .help = At the back of the hook. For a T: the web.
 input-flange_depth = Depth of the flange
     .help = The T only.
 input-inner_radius = Inner radius of the bend
-    .help = Half the width of the throat's seat.
+    .help = Half the inside width of the bowl.
 input-load = Load on the hook
     .help = All that hangs from the hook.
 input-load_line = Where does the load hang?
@@ -33,7 +33,7 @@ option-load_line-measured = At a distance that I measured
 input-arm = From the line of the load to the middle of the section
     .help = Measured level, to the middle of the cut across the bend.
 input-bead_at = Put a weld bead in the picture
-    .help = To see what it would sit in.
+    .help = Shows the stress that it would be in.
 option-bead_at-none = No bead
 option-bead_at-inner = On the inside
 option-bead_at-side = On the side
@@ -42,7 +42,7 @@ option-bead_at-outer = On the back
 ## What is found
 
 result-inner_stress = Stress at the inside
-result-outer_stress = Stress at the outside (minus: squeeze)
+result-outer_stress = Stress at the outside (minus: compression)
 result-neutral_radius = Neutral radius of bending
 result-centroid_radius = Radius of the section's middle
 result-eccentricity = Eccentricity
@@ -55,20 +55,20 @@ result-flange_sideways = Sideways bending of the flange at the web
 
 ## What it means
 
-opening = At { $load } the inside of a new, sound hook of this shape feels { $inner_stress }: { $times_plain_pull } times the plain pull.
+opening = At { $load } the stress at the inside of a new, sound hook of this shape is { $inner_stress }: { $times_plain_pull } times that of a plain pull.
 reason-a-stress =
-    .headline = This is a stress, not a rating. It says nothing of what the hook may carry.
+    .headline = This is a stress, not a rating. It does not tell what the hook may carry.
 reason-bead =
-    .headline = A bead there would sit in { $stress } of { $way }. A welded hook has no rating and cannot be given one.
-    .caution = A bead adds its own shrinkage stress, up to the strength of the steel, and a notch at its toe. Neither is in this figure. Take a welded hook out of use and cut it up.
-pull = pull
-squeeze = squeeze
+    .headline = A weld bead there would be in { $stress } of { $way }. A welded hook has no rating and cannot be given one.
+    .caution = A bead adds its own shrinkage stress, up to the strength of the steel, and a notch at its toe. Neither is in this figure. Remove a welded hook from service and cut it up.
+pull = tension
+squeeze = compression
 reason-never-backwards =
-    .caution = A hook is rated by its maker from tests, not from this stress. Never work a rating backwards out of it.
+    .caution = A hook is rated by its maker from tests, not from this stress. Never try to work out a rating from it.
 reason-flange =
     .caution = The flange of a T bends sideways, so its edges carry less: only { $flange_share } of its overhang is counted. At the web it bends by { $flange_sideways } besides. Both come from a correction for thin flanges (Bleich) that is worked out for an even load.
 reason-left-out =
-    .caution = Left out: the load's push on the seat, a load on the tip, twist, wear, nicks, and all heat. Each makes it worse.
+    .caution = This leaves out the load's pressure on the bowl, a load on the tip, twist, wear, nicks and all heat. Each makes the stress worse.
 
 ## The working
 
@@ -127,5 +127,5 @@ figure-no-stress = no stress here
 figure-load-side = load side
 figure = The section of the hook with its load side on the left, and under it the stress along the bar: { $inside } at the inside, zero at the dotted line, { $outside } at the outside.{ $bead ->
         [absent] { "" }
-       *[other] { " " }The bead sits where the stress is { $bead }, before its own notch and shrinkage.
+       *[other] { " " }The bead lies where the stress is { $bead }, before its own notch and shrinkage.
     }

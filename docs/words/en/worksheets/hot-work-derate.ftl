@@ -1,7 +1,7 @@
 # Worksheet hot-work-derate.
 
 title = What may my chain carry in a hot place?
-summary = The rating of a lifting chain while it is hot, and what heat takes for good, by two rules side by side.
+summary = The rating of a lifting chain while it is hot, and the permanent loss after it cools, by two rules side by side.
 story = The boat yard lifts a keel mould out of the curing oven with a 3/8 in grade 80 sling; the top links read 450 °F.
 
 ## What is asked
@@ -18,11 +18,11 @@ option-grade-30 = Grade 30
 input-rating = Rating on the tag
     .help = The working load limit of the sling as you use it, at shop temperature.
 input-temperature = Temperature of the chain
-    .help = The hottest link, measured. Not the air, not a guess by colour.
+    .help = Measure the hottest link. Do not measure the air, and do not guess by the color.
 input-how_known = How do you know the temperature?
-    .help = A chain that was heated by accident is out of use.
+    .help = Remove a chain that was heated by accident from service.
 option-how_known-measured = Planned and measured
-option-how_known-found = It was heated by accident: torch, fire, weld, colour
+option-how_known-found = It was heated by accident: torch, fire, weld, color
 
 ## What is found
 
@@ -34,13 +34,13 @@ result-rating_hot_en = EN 818-6 while hot
 
 rules-agree = { rule-asme } and { rule-en } agree
 share-and-rule = { $rating }: { $said }
-after-lasting-loss = { $rating } printed by ASME; the chain's maker decides
+after-lasting-loss = { $rating } by ASME; ask the chain's maker
 after-no-loss = { $rating } (no lasting loss printed)
 
 ## What it means
 
 reason-heated-by-accident =
-    .headline = This chain was heated by accident, so it has no rating any more. Take it out of use and ask its maker.
+    .headline = This chain was heated by accident, so it has no rating any more. Remove it from service and ask its maker.
     .caution = { reason-heated-by-accident.headline }
 reason-ties-down-only =
     .headline = Grade { $mark } chain has no lifting rating, hot or cold, and no heat rule.
@@ -51,18 +51,18 @@ reason-forbidden =
 asme-says = { rule-asme }: { $said }.
 en-says = { rule-en }: { $said }.
 reason-lasting-loss =
-    .headline = Stop: at { $temperature } this chain loses rating for good. Keep the chain out of this heat, or ask its maker.
+    .headline = At { $temperature } this chain permanently loses part of its rating. Keep the chain out of this heat, or ask its maker.
 reason-how-not-said =
-    .headline = Nobody has said that this heat is planned and measured. Say how you know the temperature.
-    .caution = Say how you know the temperature. A chain that a torch, a fire or a weld has heated is out of use.
+    .headline = You have not said that this heat is planned and measured. Say how you know the temperature.
+    .caution = Say how you know the temperature. If a torch, a fire or a weld heated the chain, remove it from service.
 reason-less-while-hot =
     .headline = At { $temperature } the chain may carry at most { $rating_hot } of its { $rating } rating ({ $rule }).
 reason-rules-differ =
-    .caution = The two rules differ. The stricter is taken. The tag and the chain's maker govern over both.
+    .caution = The two rules differ. The stricter one is used. Go by the tag and the chain's maker before either.
 reason-planned-heat-only =
-    .caution = This is for a sound, tagged chain in a planned, measured heat. Chain that met a torch, a fire or a weld has no rating.
+    .caution = This is for a sound, tagged chain at a planned and measured temperature. A chain that was in a torch flame, a fire or a weld has no rating.
 reason-measure-the-chain =
-    .caution = Measure the chain itself where it is hottest, not the air. Hooks, rings and shackles have limits of their own; shackles stop at { $shackles } unless the maker says more.
+    .caution = Measure the chain itself where it is hottest, and not the air. Hooks, rings and shackles have limits of their own. Do not use shackles above { $shackles } unless the maker allows it.
 reason-loss-stays =
     .caution = Part of the loss stays after cooling. Only the chain's maker can say what such a chain is fit for.
 
@@ -86,7 +86,7 @@ share-numbers = { OWN($rating) } × { $share }
 ## Why a result is absent
 
 absent-none-allowed = none
-absent-none-with-lasting-loss = none: this heat takes rating for good
+absent-none-with-lasting-loss = none: this heat lowers the rating permanently
 absent-too-little-said = none: the chain cannot be rated yet
 absent-no-rule-allows = none that allows use
 absent-no-rule-prints = no rule prints it

@@ -1,13 +1,13 @@
 # Worksheet lifting-lug.
 
 title = How may a plate lug fail, and which way first?
-summary = Each way a welded plate lug may fail, as a study aid that names the weakest.
-story = The yard studies a drawing of a lug for an engine bearer before it asks an engineer for one.
+summary = The ways in which a welded plate lug (padeye) can fail, and which sets the limit. A study aid: net section, tear-out, bearing, bending and weld.
+story = The yard studies a drawing of a lug for an engine bearer before it asks an engineer.
 
 ## What is asked
 
 input-load = Pull on the lug
-    .help = Of its sling leg, not of the whole load.
+    .help = The pull in its sling leg, and not the whole load.
 input-thickness = Thickness of the plate
     .help = With calipers.
 input-hole = Diameter of the hole
@@ -42,11 +42,11 @@ input-design_factor = Design factor
 
 ## What is found
 
-result-capacity_estimate = Pull at which the first way comes, with its factor (no rating)
-result-governing = Comes first
-result-net_tension = Tears across the hole
-result-tear_out = Tears out at the end
-result-bearing = Pin crushes the hole
+result-capacity_estimate = Pull at which it would fail, with its factor (no rating)
+result-governing = Fails first
+result-net_tension = Tears across the hole (net section)
+result-tear_out = Tears out at the end (splitting, double-plane shear)
+result-bearing = Pin crushes the hole (pin bearing)
 result-out_of_plane = Bends at the foot
 result-weld = Weld
 
@@ -58,24 +58,24 @@ way-weld = the weld
 
 ## The headline and the cautions
 
-comes-first = By these formulas { $governing } comes first, at { $capacity_estimate } with its factor. Your load is { $used } of that.
+comes-first = By these formulas { $governing } is the first to fail, at { $capacity_estimate } with its factor. Your load is { $used } of that.
 
 reason-over-the-first-way =
     .headline = Do not lift with this. { comes-first } That is too much.
-    .caution = The load is over the first way of failing. Do not use this lug.
+    .caution = The load is more than the weakest way of failing allows. Do not use this lug.
 reason-study-aid =
-    .headline = { comes-first } It is a figure to study, not a rating: a lug made at home has none.
-    .caution = A study aid, not a design. A qualified person designs a lifting lug, a qualified welder makes it, and it is tested and marked before it lifts.
+    .headline = { comes-first } This is a figure to study and not a rating. A home-made lug has no rating.
+    .caution = This is a study aid and not a design. A qualified person designs a lifting lug and a qualified welder makes it. It is tested and marked before it lifts.
 reason-formulas-from-memory =
     .caution = The pin-hole and weld formulas are from memory of ASME BTH-1 (2005 to 2020 editions) and were not read in its text.
 reason-weak-across =
     .caution = A plate lug is weak across its plane. Turn it into line with the sling.
 reason-loose-pin =
-    .caution = The pin is loose in the hole: it bears on a line, and the formulas thin out there.
+    .caution = The pin is loose in the hole and bears on a narrow line. The formulas are less sure there.
 reason-small-factor =
-    .caution = A factor under 3 is only for lifts whose loads and care are well known.
+    .caution = Use a factor under 3 only where the loads are well known and every lift is controlled.
 reason-not-counted =
-    .caution = The formulas know nothing of bad weld, laminated plate, cold steel, corners that were torch cut, or what the lug is welded to.
+    .caution = The formulas leave out bad welds, laminated plate, cold steel, torch-cut corners and the part that the lug is welded to.
 
 ## The working
 
@@ -83,19 +83,19 @@ factor = { DIGITS($design_factor, digits: 3) }
 allowed-ultimate = { OWN($ultimate) } / (1.2 × { factor })
 allowed-by-stress = { OWN($pull) } × { OWN($allowed) } / { OWN($stress) }
 
-step-tears = Tears across the hole
+step-tears = Tears across the hole (net-section tension)
     .formula = Cr × Fu / (1.2 Nd) × 2 t × effective side
     .numbers = { $loose } × { allowed-ultimate } × 2 × { OWN($thick, digits: 3) } × { OWN($side, digits: 3) }
     .result = { $net_tension }
-step-splits = Splits at the end
+step-splits = Splits at the end (single-plane fracture)
     .formula = Cr × Fu / (1.2 Nd) × [1.13 a + 0.92 be / (1 + be/Dh)] t
     .numbers = { $loose } × { allowed-ultimate } × { OWN($width, digits: 3) } × { OWN($thick, digits: 3) }
     .result = { $splits }
-step-shears = Shears out at the end
+step-shears = Shears out at the end (double-plane shear)
     .formula = 0.70 × Fu / (1.2 Nd) × 2 × plane × t
     .numbers = 0.70 × { allowed-ultimate } × 2 × { OWN($plane, digits: 3) } × { OWN($thick, digits: 3) }
     .result = { $shears }
-step-crushes = Pin crushes the hole
+step-crushes = Pin crushes the hole (pin bearing)
     .formula = 1.25 × Fy / Nd × pin × t
     .numbers = 1.25 × { OWN($yields) } / { factor } × { OWN($bears, digits: 3) } × { OWN($thick, digits: 3) }
     .result = { $bearing }

@@ -1,8 +1,8 @@
 # Worksheet load-weight.
 
 title = What does it weigh, and where does it balance?
-summary = Weight with a low and a high figure, and the balance point, of a load put together from plain shapes.
-story = The yard reckons an engine cradle before the lift: a steel base plate, its lightening hole, and an oak bolster.
+summary = The weight, with a low and a high figure, and the center of gravity (balance point) of a load that you build from plain shapes.
+story = The yard works out the weight of an engine cradle before the lift: a steel base plate with a hole, and an oak bolster.
 
 ## What is asked
 
@@ -136,15 +136,15 @@ input-parts-across_flats = Across flats
 input-parts-flange_width = Flange width
     .help = Across the top.
 input-parts-web_thickness = Web thickness
-    .help = The upright part between the flanges.
+    .help = The plate between the flanges.
 input-parts-flange_thickness = Flange thickness
     .help = At the middle of the flange's overhang.
 input-parts-weight_per_length = Weight by the foot
     .help = From the mill's name: W8×31 weighs 31 lb/ft. It stands in for the section's sizes.
 input-parts-weight = Weight of one
     .help = From a plate, a book or a scale.
-input-parts-at = Where its middle stands
-    .help = From any corner you choose: right, back, up. The middle of the box that would just hold it. Left empty: the balance point is not given.
+input-parts-at = Where its middle is
+    .help = From any corner you choose: right, back, up. Give the middle of the box that would just hold it. If you leave it empty, the center of gravity is not worked out.
 input-parts-along = Its length or axis points
     .help = Left empty: bars lie to the right, round things and plates stand up.
 option-parts-along-x = to the right (x)
@@ -239,11 +239,11 @@ option-solid_material-zinc = { option-parts-material-zinc }
 ## What is found
 
 result-weight = Weight
-result-weight_low = Hardly under
-result-weight_high = Lift by
-result-centre_x = Balance point, to the right
-result-centre_y = Balance point, to the back
-result-centre_z = Balance point, up
+result-weight_low = Low figure
+result-weight_high = High figure: use this one
+result-centre_x = Center of gravity, to the right
+result-centre_y = Center of gravity, to the back
+result-centre_z = Center of gravity, up
 result-parts = Weight of each part
 
 ## The name of a part
@@ -264,23 +264,23 @@ part-line = { $part }: { $taken ->
 opening = It weighs about { $weight }.
 
 reason-hardly-a-range =
-    .headline = Add what clings to it before you lift.
+    .headline = Add mud, water and anything else that is on it before you lift.
 reason-a-range =
-    .headline = Lift by the high figure, { $weight_high }; it is hardly under { $weight_low }.
+    .headline = Use the high figure, { $weight_high }, to choose the sling. It is very unlikely to be lighter than { $weight_low }.
 reason-weigh-it =
-    .caution = Lift by the high figure, { $weight_high }. Where it matters, weigh it: a load cell on the first inch of the lift tells what no reckoning can.
+    .caution = Use the high figure, { $weight_high }, to choose the sling. If it is near any limit, weigh the load. A load cell shows the true weight as soon as the load is an inch off the floor.
 reason-rigging-not-in-it =
     .caution = The sling, its shackles and any beam are not in this weight, nor in the load that goes on to another worksheet. Add their weight there.
 reason-could-be-wrong =
-    .caution = What could be wrong: plate thicker than its name, weld metal, paint and fairing, brackets nobody drew, fluids, water and mud inside, ice on top. Add each as a part of known weight.
+    .caution = The estimate leaves out thicker plate, weld metal, paint, brackets that are not drawn, fluids, water, mud and ice. Add each as a part of known weight.
 reason-holds-water =
-    .caution = A hollow part can hold water or oil. Drain it, or add what it can hold. Fluid that runs moves the balance point as it tilts.
+    .caution = A hollow part can hold water or oil. Drain it, or add what it can hold. A fluid that runs to one side moves the center of gravity.
 reason-sharp-corners =
-    .caution = Rolled sections are reckoned with sharp corners and even flanges. The weight by the foot from the mill is better.
+    .caution = Rolled sections are worked out with sharp corners and even flanges. The weight by the foot from the mill is better.
 reason-wet-timber =
-    .caution = Timber that has lain wet or green can weigh half as much again as dry. Weigh a cut piece.
+    .caution = Timber that is wet or green can weigh half as much again as dry timber. Weigh a cut piece.
 reason-taken-as-exact =
-    .caution = A part without any allowance is taken as exact. Only a weighed part is.
+    .caution = A part without an allowance is taken as exact, but only a weighed part is.
 
 ## The working
 
@@ -317,7 +317,7 @@ step-range = How wrong it may be
     .formula = lowest and highest density, thinnest and thickest
     .numbers = { $low } to +{ $high }
     .result = { $weight_low } to { $weight_high }
-step-balance = Balance point, { $axis }
+step-balance = Center of gravity, { $axis }
     .formula = sum of weight × place / sum of weights
     .numbers = ({ $moments }) / { OWN($weight) }
     .result = { $place }
@@ -361,7 +361,7 @@ refused-solid-flat = holds no volume: its skin lies flat. Give an STL file of a 
 refused-solid-doubled = has triangles that stand in it more than once ({ $triangles }): it would be weighed more than once. Take the copy out in the drawing program.
 refused-solid-nested-alike = has a body inside a body, and nobody can tell whether the inner one is a hollow or is drawn in twice. Turn the skin of a hollow inward in the drawing program, or take the inner body out.
 refused-solid-too-many-shells = holds { $shells } separate bodies, more than { $limit }. Join them in the drawing program, or give a few at a time.
-refused-solid-open = is not closed: { $edges } edges have no partner. Mend the solid in the drawing program, or reckon it from plain shapes.
+refused-solid-open = is not closed: { $edges } edges have no partner. Repair the solid in the drawing program, or build it from plain shapes.
 
 ## The drawing
 
@@ -373,5 +373,5 @@ figure-seen = To scale, { $view ->
         [0] { "" }
        *[other] { " " }and { $more } more
     }. Together { $total }.
-figure = { figure-seen } The balance point lies { $x } to the right, { $y } to the back and { $z } up from your corner.
-figure-unplaced = { figure-seen } The balance point is not drawn, because it was not said where the parts stand.
+figure = { figure-seen } The center of gravity lies { $x } to the right, { $y } to the back and { $z } up from your corner.
+figure-unplaced = { figure-seen } The center of gravity is not drawn, because the places of the parts were not given.

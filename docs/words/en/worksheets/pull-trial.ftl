@@ -1,8 +1,8 @@
 # Worksheet pull-trial.
 
 title = How do I pull on a part without getting hurt?
-summary = The force never to pass, what sets it, the stages of the pull, the energy in the line, and what a pass proves.
-story = The yard pulls a marked bollard hook against the slip's bench, inside its rating, before the season.
+summary = The highest force that you may use and what sets it, the stages of the pull, the energy in the line, and what a pass proves (pull test).
+story = The yard pulls a marked mooring hook against the slip's bench, inside its rating, before the season.
 
 ## What is asked
 
@@ -12,7 +12,7 @@ option-source-ram = A ram
 option-source-known-weight = A known weight
 option-source-hoist = A hoist
 input-ram_acts = The ram works by
-    .help = A ram that pulls has oil on the side of its rod, where there is less to press on.
+    .help = When a ram pulls, the oil acts on the side of the rod, where the area is smaller.
 option-ram_acts-push = pushing its rod out
 option-ram_acts-pull = pulling its rod in
 input-ram_bore = Bore of the ram
@@ -22,19 +22,19 @@ input-ram_capacity = Capacity of the ram
 input-max_pressure = Highest pressure of ram, pump, hose
     .help = The lowest of their plates.
 input-known_weight = The known weight
-    .help = Its high figure. It pulls the whole of its weight: there is no stopping short of it.
+    .help = Use its high figure. It pulls with its whole weight, and you cannot stop short of it.
 input-hoist_capacity = Capacity of the hoist
 input-gauge_capacity = Full scale of the load gauge
     .help = A pressure gauge: its full scale times the ram's area.
 input-gauge_accuracy = Error of the gauge, of full scale
     .help = From gauge-check, or its class if it was checked.
-input-anchor_limit = What anchor and bench may take
-input-items = Parts in the string
-    .help = Every part in the line of the pull, the one on trial too.
+input-anchor_limit = Limit of anchor and bench
+input-items = Parts in the line
+    .help = Give every part in the line of the pull, with the one on trial.
     .row = Part
 input-items-length = Its length
     .help = Only for the energy that it stores.
-input-chain_length = Length of the chain in the string
+input-chain_length = Length of the chain in the line
 input-oil_volume = Oil in ram and hose
     .help = Only for the energy that it stores.
 input-frame_give = The frame gives way by
@@ -45,12 +45,12 @@ input-pulls_survived = Such pulls survived so far, this one counted
 
 ## What is found
 
-result-ceiling = Never pass
+result-ceiling = Highest force that you may use
 result-governing = Set by
 result-stop_reading = Highest reading on the gauge
 result-pressure = Pressure at the pull you want
 result-steps = The pull, stage by stage
-result-stored_energy = Energy in the string, order of magnitude
+result-stored_energy = Energy in the line, order of magnitude
 result-stretch = Stretch of the parts whose length is known
 result-what_breaks_first = Lowest rated part
 result-blocked = Parts that may not be used
@@ -63,64 +63,64 @@ result-proof_rules = Printed proof loads, for the maker or a test house
 ## The headline and the cautions
 
 never-pass = Never pass { $ceiling }: { $governing } sets it.
-only-its-maker = Above a rating only its maker or a test house pulls.
+only-its-maker = Only its maker or a test house may pull a part above its rating (proof test).
 reason-too-hard-a-pull-besides =
     .caution = Even by what is known, a pull of { $pull } is too hard.
 reason-near-the-limit =
-    .caution = The pull you want is close to its limit: a gauge that reads low would let it pass.
+    .caution = The pull that you want is close to the limit. If the gauge reads low, you would go over it without noticing.
 reason-part-barred =
     .headline = Do not pull. { $why }.
 do-not-pull-yet = Do not pull yet.
 reason-anchor-not-known =
-    .headline = { do-not-pull-yet } Nothing is known of the anchor or bench: it is part of the string, and it may give first.
-    .caution = Find what anchor and bench may take.
+    .headline = { do-not-pull-yet } Nothing is known of the anchor or bench. It is part of the line, and it may fail first.
+    .caution = Find out what anchor and bench may carry.
 reason-ram-plate-not-known =
     .headline = { do-not-pull-yet } The capacity on the ram's plate is not given.
     .caution = Read the capacity off the ram's plate.
 reason-ram-bore-not-known =
-    .headline = { do-not-pull-yet } Without the ram's bore nobody knows what pressure the pull needs.
+    .headline = { do-not-pull-yet } Without the ram's bore you do not know what pressure the pull needs.
     .caution = Measure the bore, or read it off the plate.
 reason-highest-pressure-not-known =
     .headline = { do-not-pull-yet } The highest pressure of ram, pump and hose is not given.
-    .caution = Read the highest pressure off ram, pump and hose; the lowest counts.
+    .caution = Read the highest pressure on ram, pump and hose. The lowest one is the limit.
 reason-ram-side-not-said =
-    .headline = { do-not-pull-yet } Nobody has said whether the ram pushes or pulls: a pulling ram has less to press on.
+    .headline = { do-not-pull-yet } You have not said whether the ram pushes or pulls. A ram that pulls has a smaller area.
     .caution = Say whether the ram pushes or pulls, and how thick its rod is.
 reason-weight-over-ceiling =
-    .headline = Do not pull. The weight pulls its whole { $pull }, which is over the ceiling that { $governing } sets. { never-pass } { only-its-maker }
+    .headline = Do not pull. The weight pulls its whole { $pull }, which is more than { $governing } allows. { never-pass } { only-its-maker }
 reason-weight-inside-every-limit =
     .headline = { never-pass } The weight pulls its whole { $pull }, which stays inside.
 reason-over-ceiling =
-    .headline = Do not pull. Your { $target } is over the ceiling, which { $governing } sets. { never-pass } { only-its-maker }
+    .headline = Do not pull. Your { $target } is more than { $governing } allows. { never-pass } { only-its-maker }
 reason-inside-gauge-error =
-    .headline = Do not pull. Your { $target } is under the ceiling, but the gauge may read { $error } low: the true pull could pass it. { never-pass } { only-its-maker }
+    .headline = Do not pull. Your { $target } is under the highest force, but the gauge may read { $error } low. The true pull could be over it. { never-pass } { only-its-maker }
 reason-inside-every-limit =
     .headline = { never-pass } Stop the gauge at { $stop_reading }; your { $target } stays inside.
 reason-not-once-to-see =
-    .caution = Do not pull. Not at part force, not once to see.
+    .caution = Do not pull, not even once or with a small force.
 reason-altered-parts-to-their-maker =
     .caution = A part that was welded, heated, bent or lost its mark goes to its maker or to scrap. A pull in a shop cannot bring it back.
 reason-nobody-in-line =
     .caution = Nobody stands in line with the pull, behind the hook, or over the chain. Keep everybody behind a barrier that would stop a flying hook. No distance makes it safe.
 reason-read-from-afar =
-    .caution = Read the gauge and the gap from afar: a camera, a long lens, a mirror. Wear eye and face protection.
+    .caution = Read the gauge and the gap from a distance, with a camera, a long lens or a mirror. Wear eye and face protection.
 reason-slack-before-touching =
-    .caution = Let the pull off to slack before you touch, measure or look close.
+    .caution = Release the pull until the line is slack before you touch, measure or look closely.
 reason-oil-under-pressure =
-    .caution = Oil under pressure goes through a glove. Never feel along a hose. Check hose and coupling ratings before the pump.
+    .caution = Oil under pressure goes through a glove. Never feel along a hose. Check the ratings of hoses and couplings before you pump.
 reason-hoist-stores-the-pull =
-    .caution = A hoist stores the pull when you let go of the hand chain, and its own brake and hooks are in the line too.
+    .caution = A hoist keeps pulling when you release the hand chain. Its own brake and hooks are in the line too.
 reason-weight-barely-lifted =
-    .caution = Lift the known weight a hand's breadth and no more, over timber, with nothing and nobody under it.
+    .caution = Lift the known weight an inch or two and no more, over timber, with nothing and nobody under it.
 reason-stored-energy =
-    .caution = The string holds about { $stored_energy }, as much as a 25 kg (55 lb) sack falling { $fall }. Take it as an order of magnitude, not as a safe distance.
+    .caution = The line stores about { $stored_energy }, as much as a 25 kg (55 lb) sack falling { $fall }. This is a rough figure, and it gives no safe distance.
 reason-stored-energy-at-least =
-    .caution = The string holds { $stored_energy } and more: at least as much as a 25 kg (55 lb) sack falling { $fall }. Parts without a length, oil with air in it, frame and hoist hold more. Take it as an order of magnitude, not as a safe distance.
+    .caution = The line stores { $stored_energy } and more: at least as much as a 25 kg (55 lb) sack falling { $fall }. Parts without a length, oil with air in it, the frame and the hoist store more. This is a rough figure, and it gives no safe distance.
 at-least = at least { $energy }
 reason-rating-from-memory =
-    .caution = A rating here was looked up in a row not seen in its source's text. Read the mark on the part; it governs.
+    .caution = One rating here was not read in its own source. Read the mark on the part and go by it.
 reason-unsound-steel-breaks =
-    .caution = Hooks open before they break only if they are sound. Cold, cracked, welded or heat-marked steel breaks at once.
+    .caution = Only a sound hook opens before it breaks. Cold, cracked, welded or heated steel can break at once.
 
 ## What limits the pull
 
@@ -134,24 +134,24 @@ open-anchor-not-known = the anchor is not known
 open-ram-plate-not-known = the ram's capacity is not known
 open-ram-bore-not-known = the ram's bore is not known
 open-highest-pressure-not-known = the highest pressure is not known
-open-ram-side-not-said = nobody has said whether the ram pushes or pulls
+open-ram-side-not-said = you have not said whether the ram pushes or pulls
 proves-nothing = Nothing: there is no such pull.
 part-with-flat-legs = { $part } has legs under 30° from the horizontal
 of-legs = { $printed }, { $legs } legs at { PLACES($angle, places: 0) }
 
 ## The pull, stage by stage
 
-stage-slack = Slack: mark the parts, measure every throat and gap, set the barrier, send everybody away.
-stage = { $number }. { stage-pull }: hold half a minute, read force and gap from afar. { stage-stop }
+stage-slack = Slack: mark the parts, measure every throat and gap, set up the barrier and send everybody away.
+stage = { $number }. { stage-pull }: hold half a minute, read force and gap from a distance. { stage-stop }
 stage-top = { $number }. { stage-pull }: hold { $hold }, read force, gap and time at the start, the middle and the end. { stage-stop }
-stage-hung = Let the weight down into the string until all { $force } hang, a hand's breadth clear: hold { $hold }, read gap and time at the start, the middle and the end. Set it down again if the gap runs, anything creaks, turns or slips.
+stage-hung = Lower the weight until all { $force } hang an inch or two clear of the floor: hold { $hold }, read gap and time at the start, the middle and the end. Set it down again if the gap keeps growing, or anything creaks, turns or slips.
 stage-pull = { $force }{ $pressure ->
         [absent] { "" }
        *[other] , { $pressure }
     }
-stage-stop = Stop if the force falls by itself, the gap runs, anything creaks, turns or slips.
-stage-back = Let off to the first stage: the gap there must be what it was on the way up. More is permanent set.
-stage-off = Let off to slack before anybody steps near. Measure every throat and gap again, look for cracks.
+stage-stop = Stop if the force falls by itself, the gap keeps growing, or anything creaks, turns or slips.
+stage-back = Go back to the first stage. The gap there must be what it was on the way up. If it is larger, the part has permanent set.
+stage-off = Release the pull until the line is slack before anybody goes near. Measure every throat and gap again and look for cracks.
 
 ## Printed proof loads
 
@@ -174,12 +174,12 @@ step-limit = Limit: { $name }
     .formula = as rated and as used
     .numbers = { $basis }
     .result = { $force }
-step-ceiling = Ceiling
+step-ceiling = Highest force
     .formula = the lowest of all limits
     .numbers = { $governing }
     .result = { $ceiling }
 step-highest-reading = Highest reading
-    .formula = ceiling − error of the gauge
+    .formula = highest force − error of the gauge
     .numbers = { OWN($ceiling) } − { OWN($error) }
     .result = { $stop_reading }
 step-what-it-would-prove = What it would prove
@@ -208,7 +208,7 @@ refused-rod-missing = is missing for a ram that pulls. Measure the rod, such as 
 refused-rod-fills-the-bore = is not thinner than the bore. Measure both again.
 refused-bore-or-capacity = or the ram's capacity is needed. Give the bore, such as 1.68 in.
 refused-pressure-missing = is needed with the bore alone. Read it off ram, pump and hose.
-refused-gauge-missing = is needed: without a gauge nobody knows the pull. Give its full scale.
+refused-gauge-missing = is needed: without a gauge you do not know the pull. Give its full scale.
 
 ## The drawing
 

@@ -1,8 +1,8 @@
 # Worksheet ram-force.
 
 title = How hard does my ram push at this pressure?
-summary = Force from bore and pressure, or the pressure for a force wanted; several rams; the push on the pump's lever.
-story = The yard's ten-ton ram pulls a bollard hook against the slip's bench; the gauge shows 4,300 psi.
+summary = The force of a hydraulic ram from bore and pressure, or the pressure for a force; several rams; the push on the pump's lever.
+story = The yard's ten-ton ram pulls a mooring hook against the slip's bench; the gauge shows 4,300 psi.
 
 ## What is asked
 
@@ -53,31 +53,31 @@ opening = { $rams ->
     } { $force } at { $pressure }.
 
 reason-no-plate-limit =
-    .headline = Whether ram, pump and hose may bear that, nobody has said: it takes the highest pressure and the capacity from the plates.
-    .caution = Read the plates of ram, pump, hose and coupling. The lowest pressure on them counts.
+    .headline = You have not said what ram, pump and hose may bear. Give the highest pressure and the capacity from the plates.
+    .caution = Read the plates of ram, pump, hose and coupling. The lowest pressure is the limit.
 reason-no-plate =
-    .headline = Hold it against the pressure and the capacity on the plates.
+    .headline = Compare it with the pressure and the capacity on the plates.
 reason-over-plate =
     .headline = That is { $share } of the { $limit }. Too much.
-    .caution = That is over the plate. Do not pump there, and do not set the relief valve up.
+    .caution = That is over the plate. Do not pump so high, and do not raise the relief valve.
 reason-near-plate =
     .headline = That is { $share } of the { $limit }.
 reason-inside-plate =
     .headline = That is { $share } of the { $limit }.
 reason-pinhole =
-    .caution = A pinhole in a hose cuts through a glove and the oil goes into the hand. Never feel for a leak; let the pressure off, then look. Oil under the skin is for a surgeon at once.
+    .caution = Oil from a pinhole in a hose goes through a glove and into the hand. Never feel for a leak. Release the pressure, then look. If oil gets under your skin, go to a hospital at once.
 reason-travel-not-shared =
-    .caution = Rams on one pump share the pressure, not the travel. The lighter-loaded one moves first and tips the load. Watch both, stop often.
+    .caution = Rams on one pump share the pressure but not the travel. The ram with less load moves first and tips the load. Watch both and stop often.
 reason-rod-takes-area =
-    .caution = On the pull side the rod takes area away: the same pressure gives less.
+    .caution = On the pull side the rod takes area away, so the same pressure gives less force.
 reason-may-be-over-plate =
     .headline = That is { $share } of the { $limit }, and if the gauge reads low, more than the plate allows. Too much.
-    .caution = If the gauge reads low, what acts is over a plate. Stay under it by the gauge's error.
+    .caution = If the gauge reads low, what acts is over a plate. Stay below the plate by the gauge's error.
 reason-gauge-not-known =
-    .headline = How far the gauge may be off, nobody has said, so the true pressure is not known.
-    .caution = Give how far the gauge may be off: its class times its full scale. A gauge that reads low hides the rest.
+    .headline = You have not said how far the gauge may be off, so the true pressure is not known.
+    .caution = Give how far the gauge may be off: its class times its full scale. If it reads low, the true pressure is higher than you see.
 reason-seals-rub =
-    .caution = Seals and rods rub, so a real ram gives a little less while it moves, and a gauge has its own error. Check the gauge first.
+    .caution = Seals and rods rub, so a ram gives a little less while it moves. A gauge has its own error, so check it first.
 
 refused-rod-while-pushing = takes no area where the ram pushes. Leave it out, or choose that the ram pulls.
 refused-rod-beside-area = is counted already in the effective area on the plate. Give the area alone, or bore and rod.

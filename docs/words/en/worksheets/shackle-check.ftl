@@ -1,34 +1,34 @@
 # Worksheet shackle-check.
 
 title = Is this shackle still fit?
-summary = Bow, pin, jaw, thread, marks: each held against every published limit; the strictest decides.
-story = The bow shackle that has held the slip's turning block for nine seasons.
+summary = Checks bow, pin, jaw, thread and marks against every published limit (removal criteria). The strictest decides.
+story = An anchor (bow) shackle has held the turning block of the yard's slip for nine seasons.
 
 ## What is asked
 
 input-body_new = Bow when new
     .help = From the maker's sheet, or an unworn place on the leg.
 input-body_now = Bow now, where the load bears
-    .help = At the crown, in both directions; the smallest.
+    .help = Measure at the crown in both directions and give the smaller reading.
 input-pin_new = Pin when new
-    .help = From the maker's sheet, or beside the ears.
+    .help = From the maker's sheet, or measured beside the lugs.
 input-pin_now = Pin now, where the load bears
-    .help = At its middle, turned round; the smallest.
+    .help = Measure at its middle, turn it, and give the smallest reading.
 input-jaw_new = Jaw when new
-    .help = Between the ears, from the maker's sheet or a new one.
+    .help = The gap between the lugs, from the maker's sheet or a new shackle.
 input-jaw_now = Jaw now
-    .help = Between the ears at the pin.
+    .help = Measure between the lugs, at the pin.
 input-pin_kind = Pin
 option-pin_kind-screw = Screw pin
 option-pin_kind-bolt = Bolt, nut and cotter
 option-pin_kind-round = Round pin and cotter
-input-pin_seated = Does the pin go fully home by hand?
-    .help = Shoulder on the body, thread through the far ear.
+input-pin_seated = Does the pin go all the way in by hand?
+    .help = Its shoulder must sit on the body, with the thread through the far lug.
 input-pin_original = Is it the maker's own pin?
 input-bent = Any bend or twist you can see?
 input-cracks = Any crack, nick, or damaged thread?
 input-marks_readable = Can you read the maker's mark and the rating?
-input-altered = Any weld, heat colour, grinding or drilling?
+input-altered = Any weld, heat color, grinding or drilling?
 input-rating = Rating on its mark
 
 ## What is found
@@ -36,8 +36,8 @@ input-rating = Rating on its mark
 result-body_wear = Bow worn by
 result-pin_wear = Pin worn by
 result-jaw_change = Jaw changed by
-result-body_limit = Bow at which it is out
-result-pin_limit = Pin at which it is out
+result-body_limit = Bow limit
+result-pin_limit = Pin limit
 result-rating_if_sound = Rating on its mark, if sound
 
 ## What it is judged by
@@ -49,17 +49,17 @@ criterion-bow-worn = Bow worn
 criterion-pin-worn = Pin worn
     .listed = pin worn
     .look-at = the wear of the pin
-criterion-jaw-sprung = Jaw sprung
-    .listed = jaw sprung
+criterion-jaw-sprung = Jaw opened or closed
+    .listed = jaw opened or closed
     .look-at = the jaw
 criterion-bent = Bent or twisted to the eye
     .listed = bent or twisted to the eye
     .look-at = any bend
     .limit = none
-criterion-pin-not-home = Pin not fully home
-    .listed = pin not fully home
+criterion-pin-not-home = Pin not all the way in
+    .listed = pin not all the way in
     .look-at = how the pin seats
-    .limit = screwed home, shoulder on the body
+    .limit = screwed all the way in, shoulder on the body
 criterion-pin-kind = Kind of pin
     .listed = kind of pin
     .look-at = what kind of pin it has
@@ -83,8 +83,8 @@ criterion-altered = Welded, heated, ground or changed
 
 no-lifting-with-round-pin = no lifting use: round pin
 reason-round-pin =
-    .headline = Stop: do not lift with this shackle. Its round pin is held by a cotter alone.
-    .caution = A round pin held by a cotter alone is outside the standard for lifting. Take a screw pin or a bolt-type shackle.
+    .headline = Do not lift with this shackle. Its round pin is held by a cotter alone.
+    .caution = The standard for lifting does not cover a round pin held by a cotter alone. Use a screw-pin or a bolt-type shackle.
 absent-no-mark-given = no mark given
 
 ## Refusals
@@ -99,7 +99,7 @@ refused-pin-now-thicker-than-new = is thicker than new. Measure both at the same
 label-bow = bow
 label-pin = pin
 label-jaw = jaw
-figure = A shackle seen flat. Measure the bow at its crown where the load bears, the pin at its middle, and the jaw between the ears. { $bow ->
+figure = A shackle seen flat. Measure the bow at its crown where the load bears, the pin at its middle, and the jaw between the lugs. { $bow ->
         [absent] Drawn in usual proportion.
        *[other] Bow { DIGITS($bow, digits: 4) }, pin { DIGITS($pin, digits: 4) }.
     }

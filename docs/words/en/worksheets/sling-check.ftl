@@ -1,8 +1,8 @@
 # Worksheet sling-check.
 
 title = Is this wire rope or web sling still fit?
-summary = Broken wires, wear, kinks, heat, cuts, stitching, tag: each held against the published limits.
-story = The wire rope sling that steps masts, at its quarterly look-over.
+summary = Checks broken wires, wear, kinks, heat, cuts, stitching and tag against the published limits (removal criteria).
+story = The yard inspects the wire rope sling with which it steps masts, as it does each quarter.
 
 ## What is asked
 
@@ -10,7 +10,7 @@ input-kind = Kind
 option-kind-wire-rope = Wire rope
 option-kind-web = Web or round sling
 input-broken_in_lay = Broken wires in the worst lay
-    .help = One lay: one strand once round the rope.
+    .help = One lay is the length in which one strand goes once round the rope.
 input-broken_in_strand = Of these, in the worst strand
 input-broken_at_fitting = Broken wires at an end fitting
 input-broken_in_eight_diameters = Broken wires in eight rope diameters
@@ -39,13 +39,13 @@ input-fitting_damage = Any end fitting cracked, bent or worn?
 input-tag_readable = Can you read the tag?
 input-altered = Any knot, mend, clip, weld or change?
 input-hottest = Hottest it has been
-    .help = The hottest place or load that it has touched. In the open air only: 120 °F (50 °C).
+    .help = The hottest place or load that it has touched. If it was only in the open air, give 120 °F (50 °C).
 input-rating = Rating on its tag
 
 ## What is found
 
 result-worst_share = In all
-result-diameter_loss = Rope thinner by
+result-diameter_loss = Wear of the diameter
 result-rating_if_sound = Rating on its tag, if sound
 
 ## What it is judged by
@@ -122,13 +122,13 @@ absent-not-said = not said
 absent-no-tag-rating-given = no tag rating given
 
 reason-never-bare-handed =
-    .caution = Never run a bare hand along a rope: a broken wire goes in like a hook. Wear leather, use a rag, let the snags show.
+    .caution = Never run a bare hand along a wire rope, because broken wires cut like hooks. Wear leather gloves and use a rag: it catches on the wires.
 reason-broken-inside =
-    .caution = Broken wires inside do not show. Bend the rope by hand in the worst lay and look into the valleys.
+    .caution = You do not see wires that are broken inside. Bend the rope by hand in the worst lay and look between the strands.
 reason-sunlight =
-    .caution = Sunlight weakens web without a mark. A sling that went stiff, pale or powdery is out.
+    .caution = Sunlight weakens webbing, and often you cannot see it. Remove a sling that is stiff, pale or powdery from service.
 reason-protect-from-edges =
-    .caution = Protect web from every edge. A cut under load runs through at once.
+    .caution = Protect webbing from every edge. Under load a small cut can run through the whole sling at once.
 
 ## Refusals
 

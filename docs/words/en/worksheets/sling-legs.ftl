@@ -1,38 +1,38 @@
 # Worksheet sling-legs.
 
 title = How hard does each leg of my sling pull?
-summary = The pull in each leg of a level lift, from the load and the sling angle, held against the leg's rating.
+summary = The pull in each leg (leg tension) of a level lift, from the load and the sling angle, compared with the leg's rating.
 story = The yard lifts a cast ballast keel by its two forged eyes with a two-leg chain sling.
 
 ## What is asked
 
 input-load = Weight of the load
-    .help = All that hangs from the sling: the load, its fluids, the shackles and the sling itself.
+    .help = Everything that hangs from the hook: the load, its fluids, the shackles and the sling itself.
 input-legs = Number of legs
     .help = Legs that go from the hook to the load.
 input-known_by = What you can measure
-    .help = A tape is surer than an angle by eye.
+    .help = A tape measure is more exact than an angle that you judge by eye.
 option-known_by-leg_length_and_spread = Leg length and spread
 option-known_by-height_and_spread = Hook height and spread
 option-known_by-angle = The angle
 input-leg_length = Length of each leg
     .help = From the bearing point of the hook to the pick point on the load.
 input-height = Height of the hook over the pick points
-    .help = Straight up, not along the leg.
+    .help = Measure straight up and not along the leg.
 input-spread = Spread between opposite pick points
-    .help = Four legs: corner to corner. Three legs: twice the distance from the balance point to a pick.
+    .help = Four legs: from corner to corner. Three legs: twice the distance from the center of gravity (balance point) to a pick point.
 input-angle = Angle of the legs from the horizontal
     .help = From the level load up to the leg.
 input-load_kind = Kind of load
-    .help = A stiff load does not give: two legs can end up carrying it all. Left empty: stiff.
+    .help = A stiff load does not give, so two legs can end up carrying all of it. If you leave it empty, the load counts as stiff.
 option-load_kind-stiff = Stiff: an engine, a plate, a frame, a beam
 option-load_kind-flexible = Flexible: it gives until every leg pulls, such as a bundle or a net
 input-legs_counted = Legs that count
-    .help = Left empty: two. Three may count on a flexible load whose legs are even and whose picks stand evenly round the balance point.
+    .help = If you leave it empty, two legs count. Three can count if the load is flexible, the legs are of equal length and the pick points are spaced evenly round the center of gravity.
 input-size = Size of the chain
     .help = Such as 3/8 or 10 mm, from the tag. Metric slings: in mm.
 input-leg_rating = Rating of one leg, from its tag
-    .help = The straight-pull rating of one leg, or of the weakest part in it. Beside grade and size it must agree with the table.
+    .help = The rating of one leg in a straight pull (vertical hitch), or of the weakest part in it. If you also give grade and size, it must agree with the table.
 
 ## What is found
 
@@ -44,8 +44,8 @@ result-table_rating = Printed rating of the whole sling
 result-angle = Angle from the horizontal
 result-angle_from_vertical = Angle from the vertical
 result-included_angle = Angle between the legs
-result-angle_factor = Sling-angle factor
-result-side_force = Squeeze on the load, from each leg
+result-angle_factor = Sling-angle factor (load angle factor)
+result-side_force = Inward push on the load, from each leg (compression)
 result-headroom = Height of the hook over the pick points
 result-legs_counted = Legs that count
 result-capacity = Whole sling by our count
@@ -63,40 +63,40 @@ opening = { $legs ->
 
 reason-too-flat =
     .headline = Under 30° from the horizontal: do not lift like this. Use longer legs.
-    .caution = No sling goes under 30° from the horizontal. Use longer legs or a spreader.
+    .caution = Never use a sling at less than 30° from the horizontal. Use longer legs or a spreader.
 reason-flat =
-    .caution = Between 30° and 45° a few inches of hook height change the pull a lot. Measure the angle again with the slack out.
+    .caution = Between 30° and 45° a few inches of hook height change the pull a lot. Take up the slack and measure the angle again.
 reason-no-leg-rating =
-    .headline = Every leg, and every part in it, needs a lifting rating of at least that. Give the rating of your legs, or their grade and size.
+    .headline = Each leg, and each part in it, needs a lifting rating of at least that. Give the rating of your legs, or their grade and size.
 reason-over-leg-rating =
     .headline = Your { $what } is rated { $leg_rating }: { $use_percent } of it. Too much.
-    .caution = The pull is over the leg's rating. Do not lift. Use heavier legs or a steeper angle.
+    .caution = The pull is more than the leg's rating. Do not lift. Use heavier legs or a steeper angle.
 reason-over-printed-sling =
-    .headline = The printed table rates the whole sling { $whole }, under your load. Too much.
-    .caution = The printed table stops at { $printed } for this sling and angle. Stay under it.
+    .headline = The printed table rates the whole sling at { $whole }, which is less than your load. Too much.
+    .caution = The printed table gives { $printed } for this sling and angle. Do not go over it.
 reason-over-sling-by-factor =
-    .headline = By the stricter law the whole sling lifts { $whole }, which is under your load. Too much.
-    .caution = The load is over { $factor } times the rating of one leg, which is all that EN 818-4 gives these legs at this angle. Do not lift.
+    .headline = By the stricter rule the whole sling lifts { $whole }, which is less than your load. Too much.
+    .caution = EN 818-4 allows these legs { $factor } times the rating of one leg at this angle. Your load is more. Do not lift.
 reason-inside-rating =
     .headline = Your { $what } is rated { $leg_rating }: { DIGITS($use_percent, digits: 2) } used.
 reason-two-of-3-counted =
-    .closing = Two of the three legs are counted, because a stiff load is assumed.
-    .caution = Three legs on a stiff load: one of them carries half of it where the picks stand unevenly, so two are counted. The OSHA tables count three: see the working. The worksheet for hanging loads finds the true share.
+    .closing = Two of the three legs are counted, because the load is taken as stiff.
+    .caution = A stiff load on three legs is not shared evenly. If the pick points are uneven, one leg can carry half, so two legs are counted. The OSHA tables count three: see the working. The worksheet for hanging loads finds the true share.
 reason-two-of-4-counted =
-    .closing = Two of the four legs are counted, because a stiff load is assumed.
-    .caution = Four legs on a stiff load: two of them can end up carrying it all, so two are counted. The OSHA tables count three: see the working.
+    .closing = Two of the four legs are counted, because the load is taken as stiff.
+    .caution = A stiff load on four legs can end up on two of them, so two are counted. The OSHA tables count three: see the working.
 reason-two-counted-of-flexible =
     .closing = Two of the { $legs } legs are counted.
-    .caution = Two legs are counted. On a flexible load three may count, if the legs are even and the picks stand evenly round the balance point: then give three.
+    .caution = Two legs are counted. Three can count if the load is flexible, the legs are of equal length and the pick points are spaced evenly round the center of gravity. If so, give three.
 reason-sharing-needs-even-legs =
     .closing = Three legs are counted, because you say that the load is flexible.
-    .caution = Three legs share only if their lengths match, their picks stand evenly round the balance point, and the load can settle. If any of that is not sure, count two.
+    .caution = Three legs share only if their lengths match, the pick points are spaced evenly round the center of gravity and the load can settle. If you are not sure of one of these, count two.
 reason-tag-alone =
-    .caution = Only the tag's figure is known, so the stricter of the printed laws decides: the whole sling counts as { $factor } times one leg (EN 818-4). Give grade and size to go by the sling's own table.
+    .caution = Only the tag's figure is known, so the stricter printed rule decides: the whole sling counts as { $factor } times one leg (EN 818-4). Give grade and size to use the sling's own table.
 reason-squeeze =
-    .caution = The legs squeeze the load with { $side_force } each. A thin box or an open frame may need a spreader.
+    .caution = Each leg pushes the load inward with { $side_force } (compression). A thin box or an open frame may need a spreader.
 reason-hook-over-balance-point =
-    .caution = The hook must stand right over the balance point, and the tag on your sling governs. No readable tag: do not lift with it.
+    .caution = Put the hook directly above the center of gravity. Go by the tag on your sling. If you cannot read the tag, do not lift with the sling.
 
 chain-inch = { $size } in grade { $grade } chain
 chain-metric = { $size } mm grade { $grade } chain
@@ -120,7 +120,7 @@ step-pull = Pull in each leg
     .formula = load / legs that count × factor
     .numbers = { OWN($load) } / { counted-legs } × { PLACES($angle_factor, places: 3) }
     .result = { $leg_tension }
-step-squeeze = Squeeze on the load, from each leg
+step-squeeze = Inward push on the load, from each leg (compression)
     .formula = load / legs that count / tan(angle)
     .numbers = { OWN($load) } / { counted-legs } / tan({ PLACES($angle, places: 1) })
     .result = { $side_force }
@@ -169,18 +169,18 @@ absent-not-printed = not printed for this angle
 
 ## Refusals
 
-refused-one-leg-hangs-plumb = does not fit one leg, which hangs straight down. Leave it out, or give 90°.
-refused-one-leg-has-no-spread = does not fit one leg, which has one pick point. Leave it out, or say how many legs there are.
+refused-one-leg-hangs-plumb = does not fit one leg, because it hangs straight down. Leave it out, or give 90°.
+refused-one-leg-has-no-spread = does not fit one leg, because it has one pick point. Leave it out, or say how many legs there are.
 refused-one-leg-is-as-high-as-long = does not agree with the length of the leg, { $length }. One leg hangs straight down: measure again, or leave one of the two out.
 refused-higher-than-the-leg = is more than the length of the leg, { $leg }. Measure both again.
 refused-ways-disagree = does not agree with the rest: it makes the angle { PLACES($other, places: 1) }, the rest makes it { PLACES($one, places: 1) }. Measure again, or leave out what you do not trust.
-refused-tag-against-table = does not agree with the printed { $printed } of this chain. Read the tag again. If it is right, a weaker part governs: leave grade and size empty.
+refused-tag-against-table = does not agree with the printed { $printed } of this chain. Read the tag again. If it is right, a weaker part sets the limit: leave grade and size empty.
 refused-too-short-to-reach = is too short to reach: half the spread alone is { $half }. Give a longer leg.
 refused-shape-missing = is missing. Give the angle, or height and spread, or leg length and spread.
 refused-size-missing = is missing. Give the chain's size, such as 3/8 or 10 mm.
 refused-not-rated = is not rated: { $reason }.
-refused-one-leg-holds-no-load-level = is too few: two legs at least hold a load level. Give 2, or leave it empty.
-refused-stiff-load-counts-two = is more than a stiff load allows: two legs can end up carrying it all. Give 2, or say that the load is flexible.
+refused-one-leg-holds-no-load-level = is too few: you need at least two legs to hold a load level. Give 2, or leave it empty.
+refused-stiff-load-counts-two = is more than a stiff load allows: two legs can end up carrying all of it. Give 2, or say that the load is flexible.
 refused-never-more-than-three = is more than any printed source counts. Give 3 or fewer.
 refused-more-than-there-are = is more than the { $legs } legs there are. Give { $legs } or fewer.
 
@@ -189,5 +189,5 @@ refused-more-than-there-are = is more than the { $legs } legs there are. Give { 
 figure-one-leg = One leg hangs straight down and carries { $load }. It pulls { $pull }.
 figure = { $legs ->
         [2] { "" }
-       *[other] Two legs are drawn; the others stand behind them.{ " " }
-    }A load of { $load } under one hook, the legs at { PLACES($angle, places: 1) } from the horizontal. Each leg pulls { $pull } along its length and squeezes the load with { $squeeze }.
+       *[other] Two legs are drawn; the others are behind them.{ " " }
+    }A load of { $load } under one hook, the legs at { PLACES($angle, places: 1) } from the horizontal. Each leg pulls { $pull } along its length and pushes the load inward with { $squeeze }.

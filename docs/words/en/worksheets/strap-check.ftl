@@ -1,7 +1,7 @@
 # Worksheet strap-check.
 
 title = Is this tie-down strap still fit?
-summary = Label, webbing, stitching, ratchet and hooks. Any damage takes the strap out of use.
+summary = Checks label, webbing, stitching, ratchet and hooks of a ratchet or winch strap. Any damage removes it from service.
 story = One of the ratchet straps that hold the gearbox pallet on the yard’s trailer.
 
 ## What is asked
@@ -18,7 +18,7 @@ option-width-2 = 2 in (50 mm)
 option-width-3 = 3 in (75 mm)
 option-width-4 = 4 in (100 mm)
 input-cut_size = Size of all cuts together, across the webbing
-    .help = Any cut takes the strap out. The size only tells whether the truck would be stopped for it already.
+    .help = Any cut removes the strap from service. The size only tells whether the truck would be stopped for it.
 input-burned = Any place that is burned, melted, stiff, or eaten by acid, lye or sun?
 input-stitching = Any stitching that is open, broken or frayed?
 input-knot = Any knot, splice, patch or tape?
@@ -70,11 +70,11 @@ criterion-altered = Welded, ground or changed
     .limit = none
 
 reason-already-an-offence =
-    .caution = A cut of this size is already an offense on the road: inspectors take the truck out of service for it. Their list is recalled here, not read. A smaller cut takes the strap out of use all the same.
+    .caution = A cut of this size is already an offense on the road: inspectors take the truck out of service for it. Their list is recalled here, not read. A smaller cut removes the strap from service all the same.
 reason-no-tension-on-label =
     .caution = Without a tension (STF) on its label this strap cannot be counted over the top, unless you measure its tension.
 reason-any-damage-is-out =
-    .caution = The law allows no damaged part in a tie-down and prints no size of damage that may stay.
+    .caution = The law allows no damaged part in a tie-down, and gives no size of damage that is allowed.
 reason-look-each-trip =
     .caution = Look at it before each trip, again within the first 50 miles, and then every 150 miles or 3 hours.
 absent-no-limit-given = no limit given

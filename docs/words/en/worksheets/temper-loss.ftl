@@ -1,13 +1,13 @@
 # Worksheet temper-loss.
 
-title = What does a second heat take from hardened steel?
-summary = Strength and hardness of a hardened and tempered test piece before and after it is heated again.
-story = The yard's apprentice warms a sprung 4140 test bar with the torch to push it straight: dull red for five minutes.
+title = How much strength does hardened steel lose when it is heated again?
+summary = Strength and hardness of a hardened and tempered test piece, before and after it is heated again (over-tempering).
+story = The yard's apprentice heats a bent 4140 test bar with the torch to straighten it. It is dull red for five minutes.
 
 ## What is asked
 
 input-steel = Steel
-    .help = Two steels with published tempering data. Your hook's maker names neither.
+    .help = Two steels that have published tempering data. Your hook may be made of neither.
 option-steel-4140 = AISI 4140
 option-steel-1340 = AISI 1340
 input-tempered_at = First tempered at
@@ -17,7 +17,7 @@ input-heated_to = Heated again to
 input-minutes = Held for
     .help = Time at that heat: 10 seconds to 24 hours, the range of the rule's own tests.
 input-heats = How often was it heated again?
-    .help = Every heat takes some more, so none may be left out.
+    .help = Each time it is heated it loses some more, so leave none out.
 option-heats-one = Once
 option-heats-several = More than once
 input-more_heats = The later heats, one after another
@@ -43,19 +43,19 @@ rockwell-span = { $low } to { $high } HRC
 ## What it means
 
 reason-tempered-again =
-    .headline = A test piece of { $steel } goes from { $strength_before } to between { $strength_after_low } and { $strength_after_high }. That is a test piece. It says nothing about your hook.
+    .headline = A test piece of { $steel } goes from { $strength_before } to between { $strength_after_low } and { $strength_after_high }. This is for a test piece. It does not tell the strength of your hook.
 reason-hardened-again =
-    .headline = Out of range: at { $hottest } the tempering is wiped out. Cooled fast the steel is glass-hard; cooled slowly its yield falls to about { $soft } (annealed { $steel }).
+    .headline = Out of range: at { $hottest } the effect of tempering is gone. If it cools fast, the steel is hard and brittle. If it cools slowly, its yield falls to about { $soft } (annealed { $steel }).
 reason-hotter-than-tested =
     .headline = Out of range: the rule was tested up to { $limit }.
 reason-softer-than-measured =
-    .headline = Out of range: this heat takes the { $steel } test piece below { $soft }, the softest one that was measured.
+    .headline = Out of range: this heat makes the { $steel } test piece softer than { $soft }, the softest that was measured.
 reason-a-test-piece =
-    .caution = This is a test piece of known steel. Your hook's steel, its tempering and the heat it met are not known. A heated hook cannot be rated: take it out of use.
+    .caution = This is a test piece of known steel. Your hook's steel, its tempering and the heat it met are not known. A heated hook cannot be rated: remove it from service.
 reason-brittle-too =
-    .caution = Softer is not the only harm. In some bands heat makes hardened steel brittle while the strength looks fine.
+    .caution = Steel can also become brittle. In some ranges heat makes hardened steel brittle although its strength is still high.
 reason-an-hour-is-taken =
-    .caution = The data do not state the tempering time; one hour is taken.
+    .caution = The data do not give the tempering time. One hour is assumed.
 
 ## The working
 

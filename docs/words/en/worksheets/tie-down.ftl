@@ -1,7 +1,7 @@
 # Worksheet tie-down.
 
 title = What must hold this load on the truck?
-summary = Two verdicts side by side: what the law counts, and what the forces ask when you brake and turn.
+summary = Two verdicts side by side: the tie-downs (WLL) that the law asks for, and the forces when you brake and turn.
 story = The yard's loader rides on a twenty-foot trailer, with one grade 70 chain and binder to each corner.
 
 ## What is asked
@@ -24,11 +24,11 @@ input-length = Length of the load
 input-width = Width of the load
 input-height = Height of the load
     .help = From the deck.
-input-centre_height = Height of its balance point
-    .help = From the deck. Left empty: the top of the load, the worst it can be.
-input-edge_along = From the balance point to the nearer end of what it stands on
+input-centre_height = Height of its center of gravity
+    .help = From the deck. If you leave it empty, the top of the load is used, which is the worst case.
+input-edge_along = From the center of gravity to the nearer end of what it stands on
     .help = Seen along the truck: to the nearer axle of a machine, or half the pallet where it is balanced in the middle.
-input-edge_across = From the balance point to the nearer side of what it stands on
+input-edge_across = From the center of gravity to the nearer side of what it stands on
     .help = Seen across the truck: half the track of a machine, or half the pallet.
 input-rolling = Can it roll?
     .help = Chocks, wedges or a cradle that cannot come loose.
@@ -39,7 +39,7 @@ input-blocked = Is it blocked in front?
 option-blocked-no = No
 option-blocked-yes = Yes, close against something
 input-blocking_holds = What that blocking holds
-    .help = As its maker states. Left empty: the law counts it, the forces do not.
+    .help = As its maker states. If you leave it empty, the law counts it, but the forces do not.
 input-edges = Edges under straps and chains that go over or round the load
     .help = A tie-down that runs from the load straight to the deck touches none.
 option-edges-rounded = Rounded, nothing that cuts or chafes
@@ -48,7 +48,7 @@ option-edges-bare = Bare edges
 input-anchor_limit = Limit of the weakest anchor used
     .help = From the plate or the book of truck or trailer. A ring that somebody welded on has none.
 input-anchor_label = What the anchor’s plate says that limit is
-    .help = Left open, the anchor counts for nothing.
+    .help = If you leave it empty, the anchor counts for nothing.
 option-anchor_label-wll = WLL, a working load limit
 option-anchor_label-lc = LC, or a tie-down force in daN or kN
 option-anchor_label-other = A lifting limit, a breaking strength, or it does not say
@@ -67,7 +67,7 @@ option-tie_downs-kind-wire-rope = Wire rope with tensioner
 option-tie_downs-kind-other = Something else
 input-tie_downs-condition = Mark and condition
     .help = Look at all of it: label, webbing, links, hooks, ratchet or binder.
-option-tie_downs-condition-marked-good = Mark or label readable, looked over and found good
+option-tie_downs-condition-marked-good = Mark or label readable, inspected and found good
 option-tie_downs-condition-unmarked = No readable mark or label
 option-tie_downs-condition-worn = Worn
 option-tie_downs-condition-damaged = Cut, torn, knotted, cracked or burned
@@ -183,7 +183,7 @@ reason-sides-agree =
     .opening = By the law’s count: { $law }. By the forces: { $forces }.
 reason-law-alone-passes =
     .opening = The law’s count passes this load, the forces do not. By the law’s count: { $law }. By the forces: { $forces }.
-    .caution = The law’s count adds up limits. It is blind to angle, friction and direction. That it passes does not mean that the load stays on.
+    .caution = The law’s count adds up limits. It takes no account of angle, friction or direction. A load that passes it can still slide or tip.
 reason-forces-alone-pass =
     .opening = The forces are held, the law’s count is not met. By the law’s count: { $law }. By the forces: { $forces }.
     .caution = What holds by the forces can still be an offense on the road.
@@ -191,28 +191,28 @@ reason-forces-alone-pass =
 ## Tie-downs
 
 reason-tie-down-not-looked-at =
-    .headline = Nobody has said yet that { $part } is marked and was found good, so it does not count.
-    .caution = Read the label or mark of { $part } and look it over from end to end. Until then it counts for nothing.
+    .headline = You have not said yet that { $part } is marked and was found good, so it does not count.
+    .caution = Read the label or mark of { $part } and inspect it from end to end. Until then it counts for nothing.
 reason-tie-down-unmarked =
     .headline = Nobody knows what { $part } may hold: it has no readable mark.
     .caution = { $part } has no readable mark. Canada and Europe count it for nothing. US law would count an unmarked chain as grade 30; this book counts nothing, since nobody knows what it is.
 reason-tie-down-worn =
-    .headline = { $part } is worn: judge it first. Until then it does not count.
+    .headline = { $part } is worn: inspect it first. Until it passes it does not count.
     .caution = Judge { $part } by the limits of its maker. The law has no size of wear that is allowed.
 reason-tie-down-damaged =
     .headline = { $part } is damaged: it may not be used.
     .caution = Take { $part } off the truck. The law allows no cut, crack or knot in a tie-down.
 reason-tie-down-welded =
-    .headline = { $part } was welded on: it has no limit any more.
-    .caution = Take { $part } off the truck. No test in a shop gives the limit of a welded part back.
+    .headline = { $part } was welded, so it has no limit any more.
+    .caution = Take { $part } off the truck. No shop test gives a welded part its limit back.
 reason-tie-down-heated =
-    .headline = { $part } was heated: it has no limit any more.
-    .caution = Take { $part } off the truck. No test in a shop gives the limit of a heated part back.
+    .headline = { $part } was heated, so it has no limit any more.
+    .caution = Take { $part } off the truck. No shop test gives a heated part its limit back.
 reason-tie-down-bent =
-    .headline = { $part } is bent or stretched: it has no limit any more.
-    .caution = Take { $part } off the truck. Straightening does not bring a bent part back.
+    .headline = { $part } is bent or stretched, so it has no limit any more.
+    .caution = Take { $part } off the truck. Straightening a bent part does not give its limit back.
 reason-tie-down-home-made =
-    .headline = { $part } is home-made or mended: no maker has tested it.
+    .headline = { $part } is home-made or mended, so no maker has tested it.
     .caution = Take { $part } off the truck. A home-made part has no limit.
 reason-tie-down-without-limit =
     .headline = The limit of { $part } is not known. Read it from its label or mark.
@@ -284,7 +284,7 @@ reason-without-tension =
     .caution = A strap over the top holds by its tension alone, through friction. A working load limit is never a tension. Give the STF on the label or a measured tension, or tie the load directly.
 reason-tension-over-limit =
     .headline = The tension in { $part } is over the limit of its weakest part.
-    .caution = Slacken it. No cheater bar on a binder or ratchet.
+    .caution = Slacken it. Never use a cheater bar on a binder or ratchet.
 not-held = Not held: { $motion }. Asked { $asked }, held { $held }.
 reason-slides =
     .headline = The worst is { $motion }: { $asked } are asked and { $held } are held. Block it, or tie the load directly and more in line with that movement.
@@ -305,15 +305,15 @@ reason-forces-held =
     .caution = The forces are those of braking and turning on the road, each alone. No tie-down is made to hold a load in a rollover.
 
 reason-straps-flat =
-    .caution = Straps over the top lie flatter than 30° from the deck: they press little. Tie the load directly.
+    .caution = Straps over the top lie flatter than 30° from the deck, so they press down very little. Tie the load directly.
 reason-centre-not-known =
-    .closing = Its balance point is taken at the top of the load, since it was not given.
-    .caution = The height of the balance point is not known, so it is taken at the top of the load. Give it, and tipping may be less.
+    .closing = Its center of gravity is taken at the top of the load, since it was not given.
+    .caution = The height of the center of gravity is not known, so it is taken at the top of the load. Give it, and tipping may be less.
 reason-blocking-not-known =
     .closing = What it stands against in front is not counted by the forces, since its strength was not given.
     .caution = What the load stands against counts for the law. For the forces it counts nothing until its strength is known.
 reason-web-and-chain =
-    .caution = Straps and chains on one load do not share: the chain takes the force first, and the strap helps only when the chain has given way. European rules forbid the mix.
+    .caution = Straps and chains on one load do not share: the chain takes the force first, and the strap helps only after the chain has stretched or broken. European rules forbid the mix.
 reason-machine-parts =
     .caution = Lower booms, buckets and blades to the deck and tie them too. Lock an articulated machine straight. Set its brake.
 reason-own-rules =
@@ -327,7 +327,7 @@ reason-law-holds-forces-met =
 reason-dan-is-mostly-lc =
     .caution = The limit of { $part } was given in daN. Labels in daN nearly always give the LC, which is up to twice the WLL. Read the label again: if it says LC, choose LC.
 reason-europe-marks-lc =
-    .caution = A European label gives the LC. A WLL is counted as it is written, which is too low rather than too high; at the roadside the label itself may be found wanting.
+    .caution = A European label gives the LC. A WLL is counted as it is written, which is too low rather than too high. At the roadside an inspector may not accept the label.
 reason-limit-as-marked =
     .caution = The forces are asked of the limit that is marked, WLL or LC. LC is about half of what breaks it, WLL a quarter to a third: never compare the bare numbers.
 reason-retighten =
@@ -337,7 +337,7 @@ reason-retighten =
        *[europe] few kilometers: loads settle.
     }
 reason-marks-govern =
-    .caution = The marks on your gear and the law where you drive govern over this sheet.
+    .caution = Go by the marks on your gear and by the law where you drive, before this sheet.
 
 ## Refusals
 
@@ -384,7 +384,7 @@ step-tips = Tipping { $direction ->
         [forward] forward
        *[left] to the side
     }
-    .formula = (share × height of the balance point − its distance from the edge) × weight
+    .formula = (share × height of the center of gravity − its distance from the edge) × weight
     .numbers = ({ $share } × { OWN($centre) } − { OWN($edge) }) × { OWN($load) }
     .result = { $asked }
 

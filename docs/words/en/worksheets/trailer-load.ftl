@@ -1,8 +1,8 @@
 # Worksheet trailer-load.
 
 title = Where must the load stand on the trailer?
-summary = What rests on the ball and on the axles from where the load stands, held against the plates of hitch, trailer, axles and tires.
-story = The yard's loader on its two-axle trailer, its balance point a little ahead of the axles.
+summary = The weight on the ball (tongue weight) and on the axles, from the place of the load, compared with the plates of hitch, trailer, axles and tires.
+story = The yard's loader is on its two-axle trailer, with its center of gravity a little ahead of the axles.
 
 ## What is asked
 
@@ -13,18 +13,18 @@ input-empty_tongue = What the empty trailer rests on the ball
 input-axle_to_ball = From the middle of the axles to the ball
     .help = Two axles with an equalizer: from midway between them.
 input-loads = Loads
-    .help = A row for each thing, by its balance point.
+    .help = Give a row for each thing, by its center of gravity (balance point).
     .row = Load
 input-loads-name = Load
     .help = Your own word for it.
 input-loads-weight = Weight
-input-loads-stands = Its balance point stands
+input-loads-stands = Its center of gravity is
 option-loads-stands-ahead = Ahead of the middle of the axles
 option-loads-stands-behind = Behind it
 input-loads-distance = How far from the middle of the axles
 input-condition = Plates and condition of hitch, coupler, axles and tires
     .help = Look at all of them: cracks, wear, tire pressure and age, the latch, the ball of the right size.
-option-condition-good = Plates readable, looked over and found good
+option-condition-good = Plates readable, inspected and found good
 option-condition-damaged = Something is cracked, worn, bent or mended
 input-hitch_tongue_rating = Hitch: most on the ball
     .help = The lowest plate of receiver, mount, ball and coupler. The car's own book may give less.
@@ -61,14 +61,14 @@ rated-tires = tires
 ok = Within the plates
 
 reason-tongue-lifts =
-    .headline = The tongue would lift off the ball. Do not tow it so: move the load ahead.
-    .caution = A trailer that lifts the tow vehicle's rear takes its grip away, and sways until it turns over.
+    .headline = The tongue would lift off the ball. Do not tow it like this. Move the load ahead.
+    .caution = If the trailer lifts the rear of the tow vehicle, the rear tires lose grip. The trailer sways and can turn over.
 reason-damaged =
     .headline = Something on hitch or trailer is damaged. Do not tow with it.
-    .caution = A damaged part has no rating any more. Put it right first, with parts and work that its maker allows.
+    .caution = A damaged part has no rating any more. Repair it first, with parts and work that its maker allows.
 reason-not-looked-at =
-    .headline = Nobody has said yet that hitch and trailer were looked over and found good.
-    .caution = Look over hitch, coupler, latch, axles and tires, and read their plates.
+    .headline = You have not said yet that hitch and trailer were inspected and found good.
+    .caution = Inspect hitch, coupler, latch, axles and tires, and read their plates.
 reason-plate-not-read =
     .headline = One plate is still to be read: { $part }.
     .caution = Still to be read: { $part }. The weakest part decides, so nothing is within while one is unknown.
@@ -86,12 +86,12 @@ reason-tongue-heavy =
 reason-axles-share =
     .caution = Axles and tires share alike only where the trailer stands level and its equalizer works. Weigh each axle if you can.
 reason-chains-too =
-    .caution = Safety chains, crossed under the tongue, each strong enough for the whole trailer. By US law a commercial trailer has them, and its tongue may not drop to the ground.
+    .caution = Use safety chains, crossed under the tongue, each strong enough for the whole trailer. By US law a commercial trailer has them, and its tongue must not drop to the ground.
 reason-tie-it-down =
-    .caution = Then tie the load down, so that it stays where it stands.
+    .caution = Then tie the load down, so that it stays where it is.
 
 refused-more-than-the-trailer = is more than the empty trailer weighs ({ $empty }).
-refused-ahead-of-the-ball = is ahead of the ball ({ $ball } from the axles). Measure from the middle of the axles to the load's balance point.
+refused-ahead-of-the-ball = is ahead of the ball ({ $ball } from the axles). Measure from the middle of the axles to the load's center of gravity.
 
 absent-plate-missing = a plate is still to be read
 absent-plate-not-read = plate not read

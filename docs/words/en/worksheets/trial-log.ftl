@@ -2,7 +2,7 @@
 
 title = Did it hold? What does my log say?
 summary = Stiffness, where the line bends, permanent set, bleed-down and throat, from force and gap readings.
-story = The log of the bollard hook's pull: a dial across two punch marks, the gauge filmed from behind the barrier.
+story = The yard reads the log of the pull on its mooring hook. A dial stood across two punch marks, and the gauge was filmed from behind the barrier.
 
 ## What is asked
 
@@ -49,13 +49,13 @@ result-does_not_prove = What it does not
 reason-throat-near-limit =
     .caution = The throat has opened close to its limit.
 reason-yielded =
-    .headline = Take it out of use: { $signs }. It yielded.
-    .caution = It yielded. Do not pull it again and do not bend it back. Destroy it.
+    .headline = Remove it from service: { $signs }. It yielded.
+    .caution = It yielded. Do not pull on it again and do not bend it back. Destroy it.
 reason-set-aside =
-    .caution = Set aside as slips of reading, because they stand alone off both neighbours: at { $forces }. Look at them yourself.
+    .caution = Some readings were left out as misread, because they differ from both neighbors: at { $forces }. Look at them yourself.
 reason-nothing-read-after =
-    .headline = It ran straight up to { $top_force }, as far as the readings can tell. Nothing was read after letting off, so nobody knows whether it came back.
-    .caution = Read force and gap again after letting off. Without that nobody knows whether it came back.
+    .headline = It ran straight up to { $top_force }, as far as the readings can tell. Nothing was read after the pull was released, so nobody knows whether it came back.
+    .caution = Read force and gap again after you release the pull. Without that nobody knows whether it came back.
 reason-nothing-read-before =
     .headline = It ran straight up to { $top_force }, as far as the readings can tell. The gap after letting off was read at a force at which it was not read before, so nobody knows whether it came back.
     .caution = Read the gap at the same small force before the pull and after it.
@@ -63,7 +63,7 @@ reason-set-not-shown =
     .headline = These readings could not show a permanent set under { $shown }, so nobody can say that it came back.
     .caution = Read the gap three times before the pull and three times after it, at the same small force, with a finer dial.
 reason-came-back-smaller =
-    .headline = The gap came back smaller than it was. A pull does not do that to steel: the dial slipped, or a mark moved.
+    .headline = The gap came back smaller than it was. Steel does not do that under a pull. The dial slipped, or a mark moved.
     .caution = Fix the dial, seat the part with a light pull, and start a new log.
 reason-straight-and-back =
     .opening = It ran straight up to { $top_force } and back, as far as the readings can tell. They would show a permanent set over { $shown }.
@@ -77,7 +77,7 @@ reason-throat-shrank =
     .headline = The throat reads { $shrank } smaller than before. A pull does not close a hook: one of the readings is wrong.
     .caution = Read the throat again between the same two marks.
 reason-bleeds =
-    .caution = It lost over a hundredth of the force a minute. A pump that leaks does that, and so does a part that creeps: block the ram off and see which.
+    .caution = It lost more than a hundredth of the force in a minute. Either the pump leaks or a part creeps. Shut off the ram to see which.
 reason-what-it-proves =
     .caution = { proves } { does-not-prove }
 

@@ -1,13 +1,13 @@
 # Worksheet weld-heat.
 
 title = What does one weld bead do to the steel beside it?
-summary = How far each heat reaches beside a bead, how fast and how hard the steel sets, and how warm the whole part gets.
-story = A helper at the yard asks what a 2 in stick bead on the shank of a forged 4140 hook would do. Nobody strikes an arc to find out.
+summary = How far the heat reaches beside a weld bead (heat-affected zone), how hard the steel becomes, and how warm the whole part gets.
+story = A helper at the yard asks what a 2 in stick bead on the shank of a forged 4140 hook would do. They work it out and do not weld it.
 
 ## What is asked
 
 input-process = Welding process
-    .help = As you would set it up.
+    .help = Choose the one that you would use.
 option-process-smaw = Stick (SMAW)
 option-process-gmaw = MIG/MAG (GMAW)
 option-process-fcaw = Flux-cored (FCAW)
@@ -23,11 +23,11 @@ input-speed = Travel speed
 input-thickness = Thickness of the steel
     .help = Of the section under the bead.
 input-joint = Kind of bead
-    .help = It changes how fast the heat flows off.
+    .help = It changes how fast the heat flows away.
 option-joint-bead = Bead on the face
 option-joint-fillet = Fillet
 input-steel = Steel
-    .help = Makers do not publish what a hook is made of. Where you do not know, all steels of our table are spanned.
+    .help = Makers do not publish the steel of a hook. If you do not know it, the answer covers all steels of our table.
 option-steel-unknown = I do not know
 option-steel-4140 = AISI 4140
 option-steel-4340 = AISI 4340
@@ -61,7 +61,7 @@ input-copper = Copper (Cu)
 input-preheat = Temperature of the steel before the bead
     .help = As it lies there.
 input-peak_temperature = A temperature to find
-    .help = How far from the melt did it get this hot? Say, the heat at which the part was tempered.
+    .help = Shows how far from the melt it got this hot. For example, give the temperature at which the part was tempered.
 input-stock_mass = Weight of the part
     .help = To find how warm all of it gets.
 input-weld_length = Length of all beads together
@@ -91,7 +91,7 @@ result-distance_adams = The same by Adams
 result-melted_edge = Edge of the melt, from the bead's middle
 result-hard_edge = Edge of the hard zone, from the bead's middle
 result-tint_edge = Edge of the tint, from the bead's middle
-result-softened_width_low = Softened band of 4140 by the tempering rule
+result-softened_width_low = Softened zone of 4140 by the tempering rule
 result-softened_width_high = Softened band of 4140 as if held an hour
 result-transition_thickness = Thickness from which plate is thick
 
@@ -116,15 +116,15 @@ opening = The bead puts in { $heat_input }.
 reason-welded =
     .headline = { $hard_zone ->
         [absent] How hard the steel beside it becomes is out of range here.
-       *[other] Beside it lies a zone of up to { $hardest } HV, { $hard_width_low } to { $hard_width_high } wide.
+       *[other] The steel beside it (heat-affected zone) becomes up to { $hardest } HV hard, over a width of { $hard_width_low } to { $hard_width_high }.
     } A welded part cannot be rated.
-    .caution = A weld on rated hardware voids its rating. Nothing here brings it back. Take the part out of use.
+    .caution = A weld on rated hardware voids its rating. Nothing here gives the rating back. Remove the part from service.
 reason-steel-not-known =
-    .caution = The steel is not known, so the figures span the steels of our table. A steel with more carbon sets harder still.
+    .caution = The steel is not known, so the figures cover all steels of our table. A steel with more carbon becomes even harder.
 reason-left-out =
-    .caution = The picture leaves out hydrogen, the notch at the toe, and shrinkage stress up to the strength of the steel. These crack welded hooks, often days later, without a sign.
+    .caution = The picture leaves out hydrogen, the notch at the toe of the weld, and shrinkage stress as high as the strength of the steel. These crack welded hooks, often days later and without a sign.
 reason-narrow-section =
-    .caution = The field is that of a wide plate. A hook's narrow section traps the heat, so every band is wider there.
+    .caution = This is worked out for a wide plate. In the narrow section of a hook the heat cannot flow away, so every zone is wider there.
 
 ## The working
 

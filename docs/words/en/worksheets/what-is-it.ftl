@@ -33,8 +33,8 @@ result-rating_tie_down = Tie-down limit
 result-grade = Grade
 result-size = Size
 result-candidates = Sizes that fit
-result-least_wear = Wire gone, at least
-result-most_wear = Wire gone, at most
+result-least_wear = Wear of the wire, at least
+result-most_wear = Wear of the wire, at most
 result-why = Why
 
 ## What it may do
@@ -42,16 +42,16 @@ result-why = Why
 reason-held-altered =
     .headline = { $says }
 reason-held-worn-out =
-    .headline = The wire is thinner than { $sizes } chain may be. Take it out of use.
+    .headline = The wire is thinner than { $sizes } chain may be. Remove it from service.
     .caution = The wire is worn past the strictest limit for its size, or the mark is that of another chain. Neither may be used.
 reason-held-not-looked-over =
-    .headline = Nobody has said yet what state it is in, so it cannot be rated.
+    .headline = You have not said yet what state it is in, so it cannot be rated.
     .caution = Look at every link for wear, weld, heat, cracks and bends, and say what you found. Until then do not use it.
 reason-held-worn =
-    .headline = It is worn. Hold the wear against its limits first.
-    .caution = Judge the worn chain by its thinnest link and its length before you ask for a rating. Until it passes it is out of use.
+    .headline = It is worn. Check the wear against its limits first.
+    .caution = Check the most worn link and the length before you ask for a rating. Do not use the chain until it passes.
 reason-held-marks-not-looked-at =
-    .headline = Nobody has said yet what marks it bears, so it cannot be rated.
+    .headline = You have not said yet what marks it has, so it cannot be rated.
     .caution = Wipe several links and read the marks. If there are none, write none.
 reason-held-marks-not-understood =
     .headline = Not every mark was understood: { $words }. So it cannot be rated.
@@ -61,7 +61,7 @@ reason-held-may-be-worn-out =
     .caution = Measure the inside length of a link, or find the size mark: they tell a worn link from a smaller one.
 reason-held-size-mark-denied =
     .headline = The size mark and the wire do not agree, so it cannot be rated.
-    .caution = Measure the wire again on the straight of a link, and read the mark again. One of the two is not what it seems.
+    .caution = Measure the wire again on the straight of a link, and read the mark again. One of the two is wrong.
 reason-may-not-lift =
     .headline = { $says }
 reason-no-rating =
@@ -73,7 +73,7 @@ reason-rated =
 says-nothing = This chain ({ $grades ->
         [absent] unmarked
        *[other] grade { $grades }
-    }, { $size }) cannot be rated. Take it out of use.
+    }, { $size }) cannot be rated. Remove it from service.
 says = { $grades ->
         [absent] Unmarked
        *[other] Grade { $grades }
@@ -86,22 +86,22 @@ says-no-tie-down-limit = it has no tie-down limit here
 size-in-doubt = size in doubt
 
 reason-do-not-lift =
-    .caution = Do not lift with this chain. Not once, not a light load, not for a test.
+    .caution = Do not lift with this chain, not even once, with a light load or as a test.
 reason-cut-it-up =
-    .caution = Cut it up or mark it so that nobody picks it off the hook again.
+    .caution = Cut it up, or tag it so that nobody uses it again.
 reason-badly-worn-larger-size =
     .caution = If this once was { $size }, it is badly worn. Measure an unworn place, on the straight of the link, and the inside length, before you call it a smaller size.
 reason-inch-and-metric-look-alike =
     .caution = Inch and metric chain of near sizes look alike (5/16 in and 8 mm). Fit hooks and binders by the mark, not by eye.
 reason-tag-governs =
-    .caution = The tag on a sling and the maker's marks govern. A chain without a readable tag is not a lifting sling, even if its links are marked.
+    .caution = Go by the tag on the sling and the maker's marks. A chain without a readable tag is not a lifting sling, even if its links are marked.
 
 grades = { $grades }
 candidate-as-new = { $size }: measures as new
-candidate-worn = { $size }: { $wear } of the wire gone
+candidate-worn = { $size }: { $wear } of wear
 
-why-no-grade = No mark names a grade. Unmarked chain never lifts. Tied down it counts as grade 30 of its size in the United States (49 CFR 393.108(d)) and as nothing in Canada.
-why-several-grades = The marks can mean grade { $grades }. The lowest rating is taken.
+why-no-grade = No mark names a grade. Never lift with unmarked chain. As a tie-down it counts as grade 30 of its size in the United States (49 CFR 393.108(d)) and as nothing in Canada.
+why-several-grades = The marks can mean grade { $grades }. The lowest rating is used.
 why-not-read = Not read as a grade: { $words }.
 why-several-sizes = The wire fits more than one size, new or worn. The rating is that of the smallest.
 why-pitch-excludes = The inside length rules out { $sizes }.
@@ -111,8 +111,8 @@ why-lifting = Lifting: { $printed }, { $place }{ seen-as }.
 why-tie-down = Tie-down: { $printed }, { $place }{ seen-as }.
 seen-as = { $seen ->
         [text] { "" }
-        [copy] { " " }(seen as: copy)
-       *[memory] { " " }(seen as: memory)
+        [copy] { " " }(read in a reprint)
+       *[memory] { " " }(not read in its source)
     }
 
 ## The working
@@ -120,11 +120,11 @@ seen-as = { $seen ->
 step-if-it-was = If it once was { $size }
     .formula = 1 − wire now / wire new
     .numbers = 1 − { OWN($now) } / { OWN($new) }
-    .result = { $wear } of the wire gone
+    .result = { $wear } of wear
 
 ## Why a result is absent
 
-absent-held-altered = no rating: welded, heated, cracked, bent or shop-made chain is out of use
+absent-held-altered = no rating: welded, heated, cracked, bent or shop-made chain is out of service
 absent-held-worn-out = no rating: worn past the strictest limit
 absent-held-not-looked-over = none until its condition is looked at
 absent-held-worn = none until the wear is held against its limits
