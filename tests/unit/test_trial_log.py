@@ -122,7 +122,7 @@ def test_a_slip_of_reading_is_set_aside_and_told() -> None:
     record = ask(rows([*pairs, (0.0, 50.0)]))
     assert value(record, "readings_aside") == 1
     assert value(record, "departs_at") is None
-    assert any("slips of reading" in caution["text"] for caution in record["cautions"])
+    assert any("left out as misread" in caution["text"] for caution in record["cautions"])
 
 
 def test_a_true_bend_is_never_set_aside() -> None:
@@ -420,14 +420,14 @@ def test_a_second_pull_that_was_not_let_off_is_unknown() -> None:
     forces = [0, 500, 1000, 1500, 2000, 0, 500, 1000, 1500, 2000, 2500, 3000]
     record = dial(forces, [2 + 0.00000413 * f for f in forces])
     assert record["verdict"] == "unknown"
-    assert "Nothing was read after letting off" in record["headline"]
+    assert "Nothing was read after the pull was released" in record["headline"]
     assert dial([*forces, 0], [*(2 + 0.00000413 * f for f in forces), 2.0])["verdict"] == "ok"
 
 
 def test_what_steel_does_not_do_is_unknown() -> None:
     shorter = ask(rows([*STRAIGHT, (0.0, 49.75)]))
     assert shorter["verdict"] == "unknown"
-    assert "the dial slipped" in shorter["headline"]
+    assert "The dial slipped" in shorter["headline"]
     closed = rows([*STRAIGHT, (0.0, 50.0)], throat="28.0 mm")
     closed[0]["throat"] = "31.0 mm"
     assert ask(closed)["verdict"] == "unknown"

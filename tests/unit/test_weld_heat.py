@@ -325,5 +325,5 @@ def test_an_element_left_out_is_not_none(left_out: str) -> None:
 
 def test_a_steel_that_is_not_known_may_set_harder_than_the_table() -> None:
     said = " ".join(caution["text"] for caution in ask(steel="unknown")["cautions"])
-    assert "sets harder still" in said
-    assert "sets harder still" not in " ".join(caution["text"] for caution in ask()["cautions"])
+    assert "becomes even harder" in said
+    assert "becomes even harder" not in " ".join(caution["text"] for caution in ask()["cautions"])
