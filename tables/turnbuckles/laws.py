@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 import math
+import re
 from itertools import pairwise
 
-from build_scripts.laws.tools import LBF, Row, Tables, away, band, groups, num, rising
+from build_scripts.laws.tools import LB, LBF, Row, Tables, away, band, groups, num, rising, words_of_note
 
 THREADS_AN_INCH = {
     "1/4": 20,
@@ -137,4 +138,29 @@ def law_a_small_hook_holds_what_a_smaller_eye_holds(tables: Tables) -> list[str]
         ratio = hook[thread] / eye[smaller]
         low, high = (1.0, 1.0) if num(thread) <= 0.5 else (0.35, 0.95)
         found += band("turnbuckles", (thread, "hook over smaller eye"), ratio, low, high)
+    return found
+
+
+def law_one_stress_after_f1145(tables: Tables) -> list[str]:
+    """ASTM F1145 series: 15,100 to 15,950 psi on the thread's stress area (ASME B1.1), alike with eyes and with jaws.
+
+    No thread of the series holds less than FF-T-791b gives it; a note that names pounds names the same load, cut down.
+    """
+    rows = [row for row in tables["turnbuckles"] if row["make"] == "f1145"]
+    federal = _by_ends(tables["turnbuckles"]).get(("forged", "jaw_eye_or_stub"), {})
+    found = []
+    for (thread,), group in groups(rows, "thread_in").items():
+        loads = {row["ends"]: num(row["value"]) / LB * 1000 for row in group}
+        if loads.keys() != {"eye", "jaw"} or len(set(loads.values())) != 1:
+            found.append(f"turnbuckles/claims.csv {thread}: eyes and jaws of the series are alike")
+        for load in loads.values():
+            stress = load / stress_area_in2(thread)
+            found += band("turnbuckles", (thread, "f1145", "stress"), stress, 15_100, 15_950)
+            found += band("turnbuckles", (thread, "f1145"), load, federal[thread], math.inf)
+        for row in group:
+            noted = [num(one) for one in re.findall(r"[0-9]+(?= lb)", words_of_note("turnbuckles", row))]
+            for pounds in noted:
+                found += band("turnbuckles", (thread, "note"), loads[row["ends"]] - pounds, 0, 11)
+    if len(rows) != 12:
+        found.append("turnbuckles/claims.csv f1145: six threads with eyes and with jaws")
     return found

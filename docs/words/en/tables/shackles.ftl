@@ -7,7 +7,7 @@ description = Working load limits of forged shackles by bow size: grade A (carbo
 
 note-size-diameter-bow-not = The size is the diameter of the bow, not of the pin. The pin is one step larger.
 note-grade-carbon-steel-grade = Grade A is carbon steel, grade B alloy. Only the mark on the bow tells which: without one, do not take it for grade B.
-note-read-in-reprints = Read in a sheet (grade A) and a load chart (grade B) that follow RR-C-271, not in its own text. Printed breaking loads bear out three sizes of grade A.
+note-read-in-reprints = Read in a sheet (grade A) and a supplier's load chart (grade B) that name RR-C-271, not in its own text. Printed breaking loads bear out three sizes of grade A, a second chart four of grade B: 3/4 to 1-1/8 in.
 note-grade-b-above-not-read = Grade B above 1-1/2 in: no number was read, so none stands here. Read RR-C-271, or the limit on the bow.
 note-tonnes-or-short-tons = Short tons of 2,000 lb. European sheets print the same numbers of grade A in tonnes, a tenth more: count the short ton unless the mark says otherwise.
 note-most-shackles-carry-their = Most shackles carry their limit on the bow. That number governs.
