@@ -32,7 +32,10 @@ def test_dazzling_white_ends_at_2910() -> None:
         ("450 F", "Blue brittleness"),  # 400 to 600 F, open notes on blue brittleness
         ("650 F", "Tempered-martensite"),  # 400 to 700 F, open notes on 500 F embrittlement
         ("900 F", "Temper brittleness"),  # 700 to 1,070 F, open notes on temper embrittlement
-        ("550 F", "Grade 100 chain permanently loses"),  # ASME B30.9, table 9-1.8.1-1: lasting loss from the 500 F row
+        (
+            "550 F",
+            "Grade 100 chain permanently loses",
+        ),  # ASME B30.9, table 9-1.8.1-1: lasting loss from the 500 F row
         ("600 F", "Grade 80 chain permanently loses"),  # the same table: from the 600 F row
         ("1001 F", "removed from service permanently"),  # 29 CFR 1910.184(e)(6)
         ("1400 F", "417 MPa"),  # yield of annealed AISI 4140, open property pages
