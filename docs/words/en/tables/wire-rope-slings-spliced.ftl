@@ -22,7 +22,7 @@ column-finish = Wire
 
 ## Quantities
 
-quantity-rated_capacity = Rated load
+quantity-rated_capacity = Rated load, spliced by hand
 quantity-proof_test = Proof test
 quantity-minimum_breaking_force = Least breaking force of the sling
 quantity-splice_efficiency = What the splice keeps
