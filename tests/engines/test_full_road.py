@@ -119,7 +119,7 @@ def test_rows_are_sifted_and_a_value_is_pinned(engine: Engine, book: str) -> Non
             f"void (() => {{ const box = document.querySelector('[data-sift={key}]'); box.value = {json.dumps(chosen)};"
             " box.dispatchEvent(new Event('change', {bubbles: true})); })()"
         )
-    rows = "[...document.querySelectorAll('table.data tbody tr')].filter((row) => row.getClientRects().length > 0)"
+    rows = "[...document.querySelectorAll('[data-table=chain-tie-down] table.data tbody tr')].filter((row) => row.getClientRects().length > 0)"
     wait_until(engine, f"{rows}.length === 1", "more than one row")
     assert "6,600" in engine.run(f"{rows}[0].innerText")
     engine.open(f"{book}index.html")
@@ -148,11 +148,11 @@ def test_pages_turn_and_turn_back(engine: Engine, book: str) -> None:
     engine.click(".doors a[data-door=look-up]")
     wait_for(engine, 'main[data-door-now="look-up"]')
     engine.click(".index-list a[href='chain-tie-down.html']")
-    wait_until(engine, "document.title.includes('What may chain hold')", "not turned")
+    wait_until(engine, "document.title.includes('Tie-down limits')", "not turned")
     engine.click(".doors a[data-door=work-out]")
     wait_until(engine, "location.pathname.endsWith('work-out/index.html')", "not turned")
     engine.back()
-    wait_until(engine, "document.title.includes('What may chain hold')", "not turned back")
+    wait_until(engine, "document.title.includes('Tie-down limits')", "not turned back")
     assert "Look up" in text(engine, ".doors a[aria-current]")
     # From a server the scripts live on while pages turn; from disk the browser loads each page.
     assert engine.run("globalThis.keptMark ?? 0") == (1 if book.startswith("http") else 0)
