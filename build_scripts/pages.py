@@ -51,6 +51,7 @@ import subprocess
 import sys
 from collections import Counter, defaultdict
 from collections.abc import Callable, Mapping
+from dataclasses import replace
 from functools import partial
 from html import escape, unescape
 from pathlib import Path
@@ -95,6 +96,7 @@ from build_scripts.table_view import (
     US_UNITS,
     View,
     companions,
+    key_text,
     links,
     row_text,
     source_row,
@@ -362,8 +364,12 @@ class Book:
         return f'<a href="{root}about/sources.html#{key}">{rich(title)}</a>{place}'
 
     def table_html(self, root: str, page: str, name: str, **conditions: str) -> str:
-        """Some rows of a table as HTML, their sources folded beneath; more than one may stand on a page."""
+        """Some rows of a table as HTML, their sources folded beneath; more than one may stand on a page, so that the name
+        that a screen reader says tells which rows.
+        """
         seen = view(name, **conditions)
+        which = ", ".join(key_text(name, key, value) for key, value in conditions.items())
+        seen = replace(seen, title=f"{which}: {seen.title}" if which else seen.title)
         self._embedded[page] += 1
         mark = f"t{self._embedded[page]}-"
         return tight(self._table(seen, mark, self._claims(root, seen, mark)))

@@ -101,6 +101,8 @@ def cases_of(name: str, count: int = CASES) -> list[dict[str, Any]]:
     return cases
 
 
+RUNTIME_OF_PAGE = "linkwrightBuild.runtime"
+"""The runtime that the page was built for, as its own script has it."""
 ASK_ALL = """async (requests) => {
   const answers = [];
   for (const request of requests) answers.push(JSON.stringify(await linkwright.python.answer(request)));
@@ -108,12 +110,16 @@ ASK_ALL = """async (requests) => {
 }"""
 
 
-def differences_of(cases: list[dict[str, Any]], there: list[str]) -> list[str]:
-    """Where the browser's answers differ from those here, each with its inputs."""
+def differences_of(cases: list[dict[str, Any]], there: list[str], runtime: str) -> list[str]:
+    """Where the browser's answers differ from those here, each with its inputs.
+
+    The name of the runtime stands in an answer that the browser's Python gave, and this Python has none: there it must
+    be the runtime that the page was built for.
+    """
     return [
         f"{case['request']['inputs']}: {difference}"
         for case, text in zip(cases, there, strict=True)
-        for difference in differences(case["here"], json.loads(text))
+        for difference in differences({**case["here"], "runtime": runtime}, json.loads(text))
     ]
 
 
@@ -124,4 +130,6 @@ def test_browser_answers_as_python_here_does(name: str, python_page: Page) -> No
     assert len(cases) >= CASES
     answered = sum(case["here"]["ok"] for case in cases)
     assert answered >= CASES // 10, "too few of the random inputs can be answered for a fair comparison"
-    assert differences_of(cases, there) == []
+    runtime = python_page.evaluate(RUNTIME_OF_PAGE)
+    assert re.fullmatch(r"[0-9a-f]{16}", runtime)
+    assert differences_of(cases, there, runtime) == []

@@ -406,7 +406,7 @@ def test_a_bookmark_keeps_the_day_and_never_the_word_today(page: Page, served: s
     today = str(datetime.date.today())
     address = own("hook-check").replace("1.24", "1.17")
     page.goto(served + address.replace(f"inspected_on={today}", "inspected_on="))
-    expect(page.locator("[data-headline]").first).to_contain_text("date of this inspection is not given")
+    expect(page.locator("[data-headline]").first).to_contain_text("date of this inspection is missing")
     page.fill('[name="inspected_on"]', "today")
     expect(page.locator("[data-headline]").first).to_contain_text("inside every limit")
     assert "inspected_on" not in page.url  # not before the box is left
@@ -416,7 +416,7 @@ def test_a_bookmark_keeps_the_day_and_never_the_word_today(page: Page, served: s
     for loose in ("today", "26+Nov", "Nov+26"):
         page.goto("about:blank")
         page.goto(served + address.replace(f"inspected_on={today}", f"inspected_on={loose}"))
-        expect(page.locator("[data-headline]").first).to_contain_text("date of this inspection is not given")
+        expect(page.locator("[data-headline]").first).to_contain_text("date of this inspection is missing")
         assert page.input_value('[name="inspected_on"]') == ""
 
 

@@ -159,8 +159,8 @@ class Paper:
         ]
 
     def holds(self, *wanted: str) -> None:
-        """Each text stands on the paper, however its lines break."""
-        squeezed = squeeze(self.text)
+        """Each text stands on the paper, however its lines break and whatever stands in the column beside it."""
+        squeezed = squeeze(self._of("-raw"))
         for text in wanted:
             assert squeeze(text) in squeezed, text
 

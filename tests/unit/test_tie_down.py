@@ -613,6 +613,13 @@ def test_a_level_chain_has_no_height_to_draw() -> None:
     assert ">914.4 mm<" in level.figure.svg
 
 
+def test_a_chain_straight_ahead_has_no_breadth_to_draw() -> None:
+    straight = run(MACHINE, tie_downs=rows(MACHINE, across="0 in"))
+    assert ">406.4 mm<" in run(MACHINE).figure.svg
+    assert ">406.4 mm<" not in straight.figure.svg
+    assert ">762 mm<" in straight.figure.svg
+
+
 def test_a_row_that_does_not_count_is_drawn_slack() -> None:
     found = run(MACHINE, tie_downs=rows(MACHINE, condition="unmarked"))
     assert found.figure.svg.count("not counted") == 4

@@ -30,7 +30,7 @@ def test_one_search_everywhere(
     expect(first).to_contain_text("never lifting")
     assert page.locator("[role=option]:visible").count() == 3
     first.click()
-    expect(page.locator("[data-pin]")).to_contain_text("6,600 lb")
+    expect(page.locator("[data-pin]:visible")).to_contain_text("6,600 lb")
     expect(page.locator(".find-panel")).to_be_hidden()
 
 
