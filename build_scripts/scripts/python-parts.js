@@ -32,6 +32,14 @@ export function reasonOf(error) {
   return { code: "browser-said", facts: { error: error instanceof Error ? `${error.name}: ${lastLine(error.message)}` : typeof error } };
 }
 
+/**
+ * Each browser says in its own words, with an address, that it could not bring a module; the reader is told which file.
+ * @param {unknown} error
+ */
+export function ofEngine(error) {
+  return error instanceof TypeError ? new Fault("not-fetched-whole", { file: "python-engine.mjs" }) : error;
+}
+
 /** The line of a report that says what was wrong. @param {string} text */
 function lastLine(text) {
   return text.trim().split("\n").pop()?.trim() ?? "";

@@ -4,7 +4,7 @@
  * In: {kind: "start", plan} and {kind: "answer", id, request}. Out: progress, beat, ready, failed; then begun, and
  * answered, broken (this question could not be answered) or lost (nothing can be any more).
  */
-import { bringParts, keptSnapshot, reasonOf, whyNoWebAssembly } from "./python-parts.js";
+import { bringParts, keptSnapshot, ofEngine, reasonOf, whyNoWebAssembly } from "./python-parts.js";
 
 /** How often a starting worker says that it has nothing to do; python.js has the same. */
 const BEAT_MS = 250;
@@ -30,7 +30,9 @@ export function serve(bringEngine) {
       const begun = performance.now();
       /** @type {import("./python-parts.js").Report} */
       const report = (progress) => postMessage(progress);
-      const code = bringEngine(asked);
+      const code = bringEngine(asked).catch((error) => {
+        throw ofEngine(error);
+      });
       code.catch(() => undefined); // told again where it is awaited
       const best = asked.road === "best" ? ((await keptSnapshot(asked.base)) ? "snapshot" : "library") : asked.road;
       const plan = { ...asked, road: best };

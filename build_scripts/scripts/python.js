@@ -286,7 +286,11 @@ class PythonHost extends EventTarget {
         engines = globalThis.linkwrightMakeEngine?.();
       } else {
         // A browser may remember a module that did not come: under another address it is asked for again.
-        engines = await within(import(`${runtimeBase}python-engine.mjs${this.#tries > 1 ? `?again=${this.#tries}` : ""}`), LIMITS.arrive);
+        const brought = import(`${runtimeBase}python-engine.mjs${this.#tries > 1 ? `?again=${this.#tries}` : ""}`);
+        const told = brought.catch((error) => {
+          throw error instanceof TypeError ? new Error(say("fault-not-fetched-whole", { file: "python-engine.mjs" })) : error;
+        });
+        engines = await within(told, LIMITS.arrive);
       }
       const refused = engines.whyNoWebAssembly();
       if (refused) return { live: false, road, reason: inWords(refused), final: true, noWorker: false };

@@ -44,8 +44,10 @@ SERVED: dict[tuple[str, str], str] = {
     # Without its worker Python runs in the page; without the library by the ordinary road.
     **{("python-worker.mjs", way): ANSWER for way in WAYS},
     **{("library.zip", way): ANSWER for way in WAYS},
-    **{("python-engine.mjs", way): "python-engine.mjs" for way in ("missing", "flipped")},
-    ("python-engine.mjs", "cut"): "NOT worked out",
+    **{
+        ("python-engine.mjs", way): "python-engine.mjs could not be fetched whole"
+        for way in ("missing", "cut", "flipped")
+    },
     ("python-engine.mjs", "hanging"): "did not start in time",
     ("python-engine.mjs", "slow"): ANSWER,
     **{("pyodide.asm.wasm", way): "pyodide.asm.wasm" for way in ("missing", "cut", "flipped")},
