@@ -8,7 +8,7 @@ What is looked at, in this order; the next is only asked where the one before fo
     the declarations    table.toml fits its claims.csv and tables/shared.toml
     the words           every heading, quantity, caution and note stands in docs/words
     the rows            the `frictionless` library holds every file against the Data Package that the declarations make;
-                        and a value whose unit promises a number is a plain one
+                        and a value whose unit promises a number is a plain one, within the bounds of that unit
     the rows' words     every word of a key column and every note of a row stands in docs/words, and no word is left over
     what is generated   datapackage.json and index.json say what the declarations say
 
@@ -38,7 +38,9 @@ from build_scripts.table_declaration import (
     Declaration,
     TableRefused,
     read_declarations,
+    shared,
 )
+from calc.quantities import plain_number
 
 PLAIN_NUMBER = re.compile(r"-?([0-9]{1,3}(,[0-9]{3})+|[0-9]+)(\.[0-9]+)?|([0-9]+-)?[0-9]+/[0-9]+")
 _BESIDE = {SHARED, describe_tables.PACKAGE, describe_tables.INDEX, "README.md"}
@@ -58,9 +60,9 @@ def problems(folder: Path | str = TABLES) -> list[str]:
         return [str(refused)]
     if found := [problem for declared in tables.values() for problem in _lacking(declared, _keys(declared))]:
         return found
-    found = _schema_problems(folder, tables)
+    found, bounds = _schema_problems(folder, tables), shared(folder)["bounds"]
     for declared in tables.values():
-        found += [problem for problem in _number_problems(declared) if problem not in found]
+        found += [problem for problem in _number_problems(declared, bounds) if problem not in found]
     found = found or [problem for declared in tables.values() for problem in _row_word_problems(declared)]
     return found or describe_tables.stale(folder, tables)
 
@@ -209,18 +211,26 @@ def _words_near(given: str, known: list[str]) -> str:
     )
 
 
-def _number_problems(declared: Declaration) -> list[str]:
-    """Rows whose unit promises a number but whose value is not a plain one (a unit typed beside it, a blank)."""
+def _number_problems(declared: Declaration, bounds: Mapping[str, tuple[float, float]]) -> list[str]:
+    """Rows whose unit promises a number but whose value is not a plain one (a unit typed beside it, a blank), or is one
+    that no value in this unit can be.
+    """
     found: list[str] = []
     with declared.claims.open(newline="", encoding="utf-8", errors="replace") as stream:
         for row_number, row in enumerate(csv.DictReader(stream), start=2):
             value, unit = row.get("value"), row.get("unit")
             if value is None or unit in (None, "text"):
                 continue
+            place = f"{declared.name}/{CLAIMS}, row {row_number}, column value"
             if not PLAIN_NUMBER.fullmatch(value):
                 found.append(
-                    f"{declared.name}/{CLAIMS}, row {row_number}, column value: “{value}” is not a plain number; "
+                    f"{place}: “{value}” is not a plain number; "
                     "write the number alone, its unit stands in the column unit"
+                )
+            elif unit in bounds and not bounds[unit][0] <= plain_number(value) <= bounds[unit][1]:
+                found.append(
+                    f"{place}: “{value}” lies outside {bounds[unit][0]:,} to {bounds[unit][1]:,} {unit}; mend it, or "
+                    f"widen [bounds] of {SHARED} if a part of the trade goes so far"
                 )
     return found
 

@@ -25,26 +25,26 @@ ROOT = TABLES.parent
 PACKAGE, INDEX = "datapackage.json", "index.json"
 COMMAND = "python -m build_scripts.describe_tables"
 
-_HEAD: dict[str, Any] = {
+LICENCE = {
+    "name": "CC-BY-4.0",
+    "path": "https://creativecommons.org/licenses/by/4.0/",
+    "title": "Creative Commons Attribution 4.0 (selection, arrangement and words; a figure alone is a fact)",
+}
+"""The one licence of the tables; the file LICENSE says the same in its points 2 and 3."""
+HEAD: dict[str, Any] = {
     "name": "linkwright-tables",
     "title": "Linkwright: cited tables for lifting, pulling and tie-down hardware",
     "description": (
         "One claim a row; each row names its source, the place in it, and how it was read. "
         "The mark or tag on the part governs over any row here."
     ),
-    "licenses": [
-        {
-            "name": "CC-BY-4.0",
-            "path": "https://creativecommons.org/licenses/by/4.0/",
-            "title": "Creative Commons Attribution 4.0 (selection, arrangement and words; a figure alone is a fact)",
-        }
-    ],
+    "licenses": [LICENCE],
 }
 
 
 def package(tables: Mapping[str, Declaration]) -> dict[str, Any]:
     """The Data Package descriptor of the tables; raises MissingWords."""
-    return {**_HEAD, "version": edition(), "resources": [_resource(one) for one in tables.values()]}
+    return {**HEAD, "version": edition(), "resources": [resource(one) for one in tables.values()]}
 
 
 def edition() -> str:
@@ -95,7 +95,8 @@ def _english(name: str, key: str) -> str:
     return table_words.text(name, key, "en")
 
 
-def _resource(declared: Declaration) -> dict[str, Any]:
+def resource(declared: Declaration) -> dict[str, Any]:
+    """What the descriptor says of one table; raises MissingWords."""
     name = declared.name
     schema: dict[str, Any] = {
         "fields": [_field(name, column) for column in declared.columns.values()],

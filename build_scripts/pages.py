@@ -31,6 +31,8 @@ names old addresses that lead here, with spaces between them). What a page may c
     {{ caution("warning", "...") }}                 warning, prohibition, mandatory or note
     {{ show(15745, "force") }}                      an SI value in US and SI units; also show(v, "length", "si")
     {{ fraction("1-3/8 in") }}                      shop fractions set as fractions
+    {{ published("linkwright-tables.zip") }}        a link to a file of all tables, with its size; `published_tables` has them
+    {{ changed_figures() }}                         what changed in the tables from edition to edition
     {{ root }}                                      the way up to the top of the site, for links in HTML
 
 An unknown worksheet, result, table, cell or source stops the build with the page's name. Links between pages are
@@ -41,7 +43,6 @@ Markdown links to the .md file; a worksheet is at work-out/NAME.md, a table at l
 
 from __future__ import annotations
 
-import csv
 import functools
 import json
 import os
@@ -62,6 +63,7 @@ import jinja2
 from build_scripts import answer_view, charts, ratings_index, runtime, table_words
 from build_scripts.answer_view import to_html
 from build_scripts.browsers import oldest
+from build_scripts.compare_editions import COUNTED, KINDS, records
 from build_scripts.lessons import LESSONS, lesson
 from build_scripts.lessons.dragging import DRAGGED
 from build_scripts.lessons.printed import NoSuchFigure
@@ -89,6 +91,7 @@ from build_scripts.markup import (
     unit_name,
 )
 from build_scripts.pseudo_markdown import pseudo_page
+from build_scripts.published_tables import ARCHIVE, DATABASE, DOCUMENT, PACKAGE, SOURCES, publish
 from build_scripts.search.make import SearchNotMade, make_search
 from build_scripts.sheet_form import example_fields, form_inputs
 from build_scripts.table_declaration import declared
@@ -111,7 +114,6 @@ from calc.trees import Node
 from calc.words.catalogue import NoWords
 from calc.words.compiling import PSEUDO
 from calc.words.facts import Listing, message
-from calc.words.notes import with_note_in_words
 from calc.words.writer import NoFact, UnitSystem, Writer, plain
 
 ROOT = Path(__file__).resolve().parent.parent
@@ -198,6 +200,7 @@ class Book:
         self._embedded: Counter[str] = Counter()
         self._cautioned: dict[str, list[str]] = defaultdict(list)
         self.shown: dict[str, list[str]] = defaultdict(list)
+        self.published_bytes: dict[str, int] = {}
 
     def functions(self, page: str) -> dict[str, Any]:
         """The names a template of `page` (such as `understand/angle.md`) sees."""
@@ -207,6 +210,7 @@ class Book:
             "cell": self.cell_for_reader, "cited": partial(self.cited, root), "stated": partial(self.stated, root), "ours": ours(), "rows": self.rows, "drawing": partial(self.drawing, page=page), "there": self.there,
             "draggable": partial(self.draggable, page=page), "value": self.value, "printed": self.printed, "printed_in": partial(self.printed_in, root),
             "table_view": partial(self.table_html, root, page), "table": partial(self.table, root, page), "chart": charts.chart,
+            "published": partial(self.published, root), "changed_figures": partial(self.changed_figures, root),
             "source": partial(self.source, root), "caution": caution, "show": show, "fraction": rich, "root": root,
             "root_slash": root or "./",
         }  # fmt: skip
@@ -363,6 +367,27 @@ class Book:
         place = f", {rich(locator)}" if locator else ""
         return f'<a href="{root}about/sources.html#{key}">{rich(title)}</a>{place}'
 
+    def published(self, root: str, name: str) -> str:
+        """A link to a file in which all tables are published, with its size once it is written."""
+        if name not in (ARCHIVE, DATABASE, DOCUMENT, PACKAGE):
+            raise PageError(f"there is no published file {name}; published_tables.py lists them")
+        size = self.published_bytes.get(name)
+        link = f'<a href="{root}look-up/{name}" download>{name}</a>'
+        return link if size is None else f"{link} {said('file-size', size=round(size / 1000))}"
+
+    def changed_figures(self, root: str) -> str:
+        """What changed in the tables, the newest edition first, from the records of compare_editions."""
+        return tight(
+            self.templates.get_template("changed_figures.html").render(
+                records=records(),
+                kinds=[kind for kind in KINDS if kind not in COUNTED],
+                rich=rich,
+                title=_title_of_table,
+                address=partial(_address_of_table, root),
+                say=said,
+            )
+        )
+
     def table_html(self, root: str, page: str, name: str, **conditions: str) -> str:
         """Some rows of a table as HTML, their sources folded beneath; more than one may stand on a page, so that the name
         that a screen reader says tells which rows.
@@ -447,6 +472,18 @@ class Book:
                 made_by=made_by(),
             )
         )
+
+
+def _title_of_table(name: str) -> str:
+    """What a table is called now; its bare name where it is gone."""
+    return table_words.question(name) if name in table_names() else name
+
+
+def _address_of_table(root: str, name: str) -> str:
+    """Where a table stands now; the index where it is gone."""
+    if name == SOURCES:
+        return f"{root}about/sources.html"
+    return f"{root}look-up/{name}.html" if name in table_names() else f"{root}look-up/index.html"
 
 
 def read_page(page: str, root: Path = ROOT) -> str:
@@ -558,9 +595,7 @@ class _Writer:
                 raise PageError(f"{page}: names the tables {one.tables} and shows {self.book.shown[page]}")
             own |= {"group": say(f"shelf-{one.group}"), "tables": "", "order": ""}
             self.write(page, body, **{**self._look_up_meta(one), **own})
-        for name in table_names():
-            if name != "sources":
-                self._table_files(name)
+        self.book.published_bytes = publish(self.out / "look-up")
 
     def _look_up_text(self, one: LookUpPage, page: str) -> str:
         """What docs/ has for the page; a table that no page names stands alone, over the words of its name."""
@@ -578,24 +613,6 @@ class _Writer:
             _status(seen[0]) if seen and self.book.shown[f"look-up/{one.name}.md"][0] == one.tables[0] else ""
         )
         return {**said, "kind": "table", "wide": "yes" if wide else "", "status": status}
-
-    def _table_files(self, name: str) -> None:
-        rows = [with_note_in_words(name, row, language()) for row in table(name).rows]
-        with (self.out / "look-up" / f"{name}.csv").open("w", newline="", encoding="utf-8") as file:
-            writer = csv.DictWriter(file, table(name).columns, lineterminator="\n")
-            writer.writeheader()
-            writer.writerows(rows)
-        keys = {row["source"] for row in rows}
-        record = {
-            "name": name,
-            "title": table_words.question(name),
-            "description": table_words.description(name),
-            "rows": rows,
-            "sources": [dict(row) for row in table("sources").rows if row["key"] in keys],
-            "edition": self.edition,
-        }
-        text = json.dumps(record, ensure_ascii=False, indent=1)
-        (self.out / "look-up" / f"{name}.json").write_text(text + "\n", encoding="utf-8")
 
     def worksheets(self) -> None:
         """A page for each worksheet."""

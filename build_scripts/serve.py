@@ -52,6 +52,8 @@ MEDIA_TYPES = {
     ".woff2": "font/woff2",
     ".webmanifest": "application/manifest+json",
     ".xml": "application/xml",
+    ".zip": "application/zip",
+    ".sqlite": "application/vnd.sqlite3",
     ".txt": "text/plain; charset=utf-8",
 }
 SQUEEZED = {

@@ -46,6 +46,10 @@ const made = await injectManifest({
     "**/*.map",
     "**/*.gz",
     "sitemap.xml",
+    // All tables at once, for other programs: too large for a phone. The archive of the same is small, and is kept.
+    "look-up/datapackage.json",
+    "look-up/linkwright-tables.json",
+    "look-up/linkwright-tables.sqlite",
     // For the folder opened from disk, and for the road that is taken when all others fail (needs the network).
     "runtime/*/disk/**",
     "runtime/*/python_stdlib.zip",

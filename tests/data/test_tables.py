@@ -299,6 +299,7 @@ def _cell(folder: Path, file_name: str, row: int, column: str, text: str) -> Non
         ("value", "3,150 lb", ["row 7", "column value", "plain number", "column unit"]),
         ("value", "", ["row 7", "value"]),
         ("value", "three", ["row 7", "column value"]),
+        ("value", "9,000,000", ["row 7", "column value", "lies outside 0 to", "[bounds]"]),
         ("unit", "stone", ["row 7", "column unit"]),
         ("grade", "71", ["row 7", "column grade"]),
         ("size_in", "3/8 in", ["row 7", "column size_in"]),

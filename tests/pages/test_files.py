@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import csv
 import gzip
+import hashlib
 import json
 import re
 from collections import Counter
@@ -126,7 +127,9 @@ def test_every_table_and_worksheet_has_its_page(site: Path, read_pages: dict[str
     for name in (name for name in table_names() if name != "sources"):
         with (site / "look-up" / f"{name}.csv").open(newline="", encoding="utf-8") as file:
             rows = list(csv.DictReader(file))
-        assert rows == [with_note_in_words(name, row) for row in table(name).rows]
+        columns = table(name).columns
+        printed = [{column: row[column] for column in columns} for row in rows]
+        assert printed == [with_note_in_words(name, row) for row in table(name).rows]
         page = (site / "look-up" / f"{page_of(name).name}.html").read_text(encoding="utf-8")
         assert f'data-table="{name}"' in page
         assert f'id="{mark_of(name)}c-' in page
@@ -136,6 +139,26 @@ def test_every_table_and_worksheet_has_its_page(site: Path, read_pages: dict[str
         )
         record = json.loads((site / "look-up" / f"{name}.json").read_text(encoding="utf-8"))
         assert record["rows"]
+
+
+def test_the_tables_are_published_as_data_and_the_large_files_are_not_kept_offline(
+    site: Path, read_pages: dict[str, Reader]
+) -> None:
+    from build_scripts import published_tables as published
+
+    page = read_pages["about/tables-as-data.html"]
+    large = (published.PACKAGE, published.DOCUMENT, published.DATABASE)
+    kept = (site / "offline-worker.js").read_text(encoding="utf-8")
+    for name in (published.ARCHIVE, *large):
+        assert f"../look-up/{name}" in page.links
+        assert (site / "look-up" / name).stat().st_size > 10_000
+        assert (f"look-up/{name}" in kept) is (name not in large)
+    assert (site / "look-up" / published.ARCHIVE).stat().st_size <= published.MOST_OFFLINE_BYTES
+    package = json.loads((site / "look-up" / published.PACKAGE).read_text(encoding="utf-8"))
+    for resource in package["resources"]:
+        content = (site / "look-up" / resource["path"]).read_bytes()
+        assert resource["hash"] == f"sha256:{hashlib.sha256(content).hexdigest()}"
+        assert resource["bytes"] == len(content)
 
 
 def test_no_script_or_style_stands_in_a_page_and_tags_nest(read_pages: dict[str, Reader]) -> None:

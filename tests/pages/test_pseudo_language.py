@@ -16,6 +16,7 @@ import pytest
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
+from build_scripts import compare_editions
 from build_scripts.lessons.printed import printed_figures
 from calc import telling
 from calc.answering import Refused, answer_in_spans, declared, described, worksheet
@@ -54,6 +55,14 @@ def cards_of_sources() -> tuple[str, ...]:
     """What the card of a source says stands in tables/sources as data of that table, in the language of its rows."""
     columns = ("publisher", "edition", "governs", "how_read", "licence")
     return tuple({row[column] for row in table("sources").rows for column in columns})
+
+
+@cache
+def kept_changes() -> tuple[str, ...]:
+    """What a record of changed figures says of a row is kept as it was written, whatever is changed later."""
+    made = compare_editions.records()
+    listed = [change[key] for one in made for change in one["changes"] for key in ("what", "before", "after")]
+    return tuple(filter(None, [*(one["since"] for one in made), *listed]))
 
 
 @cache
@@ -122,6 +131,8 @@ def allowed_on(page: str) -> tuple[str, ...]:
     allowed = (*of_sources(), *cells())
     if page == "about/sources.html":
         allowed += cards_of_sources()
+    if page == "about/changed-figures.html":
+        allowed += kept_changes()
     folder, _, name = page.removesuffix(".html").rpartition("/")
     written = ROOT / "docs" / f"{folder}/{name}.md".removeprefix("/")
     asked = {name} if folder == "work-out" else set()

@@ -58,6 +58,20 @@ column-seen = How seen
 column-note = Note
 as-csv = Table as CSV
 as-json = Table as JSON
+all-as-data = All tables as data
+file-size = ({ $size } kB)
+
+## What changed from edition to edition
+
+changed-since = Edition { $edition }, since { $since }
+changed-changed = Figures that changed
+changed-withdrawn = Figures that were withdrawn
+changed-meaning = What a table means
+changed-words = Notes and cautions
+changed-none = No figure changed.
+changed-added = Values that are new
+changed-reading = Values whose source, place or way of reading is another
+changed-count = { $count } in
 
 ## Pages that are now part of another
 
