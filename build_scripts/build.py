@@ -69,6 +69,11 @@ def build(say: Callable[[str], None] = _say) -> None:
     with step("site laid out", say):
         lay_out(pages, working)
         finish_site(working)
+    with step("sheets of paper set", say):
+        from build_scripts.pages import made_by
+        from build_scripts.paper import build_paper
+
+        build_paper(ROOT, working, **made_by(ROOT))
     with step("runtime packed", say):
         from build_scripts.runtime import build_runtime
         from build_scripts.seal import seal
@@ -178,7 +183,7 @@ def build_words() -> None:
             write_pages(pages, ROOT)
             lay_out(pages, working)
             finish_site(working)
-            for kept in ("runtime", "icons"):
+            for kept in ("runtime", "icons", "paper"):
                 shutil.copytree(SITE / kept, working / kept, copy_function=os.link)
             seal(working)
             for kept in ("offline-worker.js", "manifest.webmanifest"):
@@ -215,6 +220,9 @@ def _main() -> int:
     from build_scripts.look_up_pages import WrongPlace
     from build_scripts.offline import OfflineBuildFailed
     from build_scripts.pages import PageError
+    from build_scripts.paper.faces import FaceMissing
+    from build_scripts.paper.gauges import GaugeRefused
+    from build_scripts.paper.typeset import NotSet
     from build_scripts.runtime import RuntimeBuildFailed
     from build_scripts.search.make import SearchNotMade
     from calc.words.catalogue import NoWords
@@ -230,6 +238,9 @@ def _main() -> int:
         RuntimeBuildFailed,
         OfflineBuildFailed,
         SearchNotMade,
+        FaceMissing,
+        GaugeRefused,
+        NotSet,
     )
 
     start = time.monotonic()

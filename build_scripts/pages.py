@@ -27,6 +27,7 @@ names old addresses that lead here, with spaces between them). What a page may c
     {{ table("chain-tie-down") }}                   the table, whole, on the look-up page that names it in its front matter
     {{ table_view("chain-tie-down", grade="70") }}  the rows of a table that hold these texts
     {{ chart("chain-tie-down") }}                   its chart
+    {{ on_paper("gauge-clips") }}                   where the printed sheets of some names are: links to each size of paper
     {{ source("cfr-49-393", "393.108") }}           a link to the card of a source
     {{ caution("warning", "...") }}                 warning, prohibition, mandatory or note
     {{ show(15745, "force") }}                      an SI value in US and SI units; also show(v, "length", "si")
@@ -60,7 +61,7 @@ from typing import Any
 
 import jinja2
 
-from build_scripts import answer_view, charts, ratings_index, runtime, table_words
+from build_scripts import answer_view, charts, paper, ratings_index, runtime, table_words
 from build_scripts.answer_view import to_html
 from build_scripts.browsers import oldest
 from build_scripts.compare_editions import COUNTED, KINDS, records
@@ -154,6 +155,11 @@ def in_both(us: str, si: str) -> str:
     return f'<span class="us-only">{us}</span><span class="si-only">{si}</span>'
 
 
+def sheets_of(kind: str) -> list[str]:
+    """The names of the printed sheets of a kind."""
+    return [sheet.name for sheet in paper.sheets() if sheet.kind == kind]
+
+
 class PageError(ValueError):
     """A page cannot be made; the message names the page and what is wrong in it."""
 
@@ -209,7 +215,7 @@ class Book:
             "sheet": partial(self.sheet, root), "answer": self.answer_for_reader, "said": self.said_for_reader, "figure": partial(self.figure, page=page),
             "cell": self.cell_for_reader, "cited": partial(self.cited, root), "stated": partial(self.stated, root), "ours": ours(), "rows": self.rows, "drawing": partial(self.drawing, page=page), "there": self.there,
             "draggable": partial(self.draggable, page=page), "value": self.value, "printed": self.printed, "printed_in": partial(self.printed_in, root),
-            "table_view": partial(self.table_html, root, page), "table": partial(self.table, root, page), "chart": charts.chart,
+            "table_view": partial(self.table_html, root, page), "table": partial(self.table, root, page), "chart": charts.chart, "on_paper": partial(self.on_paper, root), "sheets_of": sheets_of,
             "published": partial(self.published, root), "changed_figures": partial(self.changed_figures, root),
             "source": partial(self.source, root), "caution": caution, "show": show, "fraction": rich, "root": root,
             "root_slash": root or "./",
@@ -357,6 +363,22 @@ class Book:
             raise PageError(f"there is no drawing {name}; there are {', '.join(LESSONS)}")
         drawn = lesson(name, Writer(units, language()))
         return self._figure(page, drawn.drawing, drawn.caption)
+
+    def on_paper(self, root: str, *names: str) -> str:
+        """Links to printed sheets, in each size of paper."""
+        known = {sheet.name: sheet for sheet in paper.sheets()}
+        lines = []
+        for name in names:
+            if name not in known:
+                raise PageError(f"there is no sheet {name}; there are {', '.join(known)}")
+            links = "".join(
+                f' <a class="paper-size" href="{root}{paper.FOLDER}/{paper.file_name(name, size)}" type="application/pdf" '
+                f'aria-label="{attribute("on-paper-size.label", title=plain(known[name].title), size=say(f"paper-{size}"))}">'
+                f"{said(f'paper-{size}')}</a>"
+                for size in paper.PAPERS
+            )
+            lines.append(f"<li><span>{set_spans(known[name].title)}</span>{links}</li>")
+        return f'<p class="on-paper-head">{said("on-paper")}</p>\n<ul class="on-paper">{"".join(lines)}</ul>'
 
     def source(self, root: str, key: str, locator: str = "") -> str:
         """A link to the card of a source."""

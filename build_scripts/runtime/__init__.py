@@ -85,7 +85,7 @@ def build_runtime(root: Path, out_dir: Path) -> str:
 
 NOT_IN_THE_PAGE = ("__main__.py", "compiling.py", "notes.py")
 """Modules of calc that only a checkout or a command line uses."""
-WORDS_OF_PAGES = ("lessons/", "tables/", *BUILT)
+WORDS_OF_PAGES = ("lessons/", "tables/", "paper/", *BUILT)
 """How the scopes begin that are on the pages when they are built: nothing that runs in the page says them."""
 
 

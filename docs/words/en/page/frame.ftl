@@ -70,3 +70,11 @@ edition-working-copy = { $number }, working copy, tables and code { $hash }
 working-copy = working copy
 
 
+
+## Sheets to print
+
+on-paper = On paper (PDF):
+on-paper-size =
+    .label = { $title } PDF for paper of size { $size }
+paper-a4 = A4
+paper-letter = Letter

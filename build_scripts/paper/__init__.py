@@ -1,0 +1,33 @@
+"""The book on paper: gauges at true scale and charts for the wall, as PDF, made at build from the tables and calc alone.
+
+    gauges, wall    what stands on each sheet, as words and marks in millimetres (sheets)
+    typeset         sheets to PDF by typst, with the book's own type faces (faces, sheet.typ)
+
+Words stand in docs/words/LANG/paper. Nothing of this reaches the phone's Python.
+"""
+
+from __future__ import annotations
+
+import functools
+from pathlib import Path
+
+from build_scripts.paper.gauges import GAUGES
+from build_scripts.paper.sheets import Sheet
+from build_scripts.paper.typeset import PAPERS, Edition, file_name, write_sheets
+
+FOLDER = "paper"
+"""Where the sheets lie in the site."""
+
+
+@functools.cache
+def sheets() -> tuple[Sheet, ...]:
+    """Every sheet of the book, in the order of use."""
+    return tuple(made() for made in GAUGES)
+
+
+def build_paper(root: Path, site: Path, *, number: str, hash: str) -> None:
+    """Write every sheet into the site; number and hash: those of the edition."""
+    write_sheets(sheets(), site / FOLDER, root, Edition(number, hash))
+
+
+__all__ = ["FOLDER", "PAPERS", "build_paper", "file_name", "sheets"]
