@@ -14,6 +14,7 @@ from pathlib import Path
 from build_scripts.paper.gauges import GAUGES
 from build_scripts.paper.sheets import Sheet
 from build_scripts.paper.typeset import PAPERS, Edition, file_name, write_sheets
+from build_scripts.paper.wall import WALL
 
 FOLDER = "paper"
 """Where the sheets lie in the site."""
@@ -22,7 +23,7 @@ FOLDER = "paper"
 @functools.cache
 def sheets() -> tuple[Sheet, ...]:
     """Every sheet of the book, in the order of use."""
-    return tuple(made() for made in GAUGES)
+    return tuple(made() for made in (*GAUGES, *WALL))
 
 
 def build_paper(root: Path, site: Path, *, number: str, hash: str) -> None:

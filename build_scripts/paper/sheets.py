@@ -106,12 +106,20 @@ class Cited:
 
 @dataclass(frozen=True)
 class Grid:
-    """A table on a sheet: its heading, heads and rows of cells; the first column names the row. `notes` stand under it."""
+    """A table on a sheet: its heading, heads and rows of cells; the first column names the row. `notes` stand under it.
+
+    words -- its cells are words, not numbers: they stand at the left and take what room there is
+    """
 
     title: Spans
     heads: tuple[Spans, ...]
     rows: tuple[tuple[Spans, ...], ...]
     notes: tuple[Spans, ...] = ()
+    words: bool = False
+
+
+RING: Spans = [["o", ""]]
+"""The open ring after a value that nobody saw in its source's text; the typesetter draws it."""
 
 
 Caution = tuple[Literal["warning", "prohibition", "mandatory"], Spans]
@@ -139,6 +147,7 @@ class Sheet:
 
 __all__ = [
     "HEIGHT_MM",
+    "RING",
     "WIDTH_MM",
     "Arc",
     "Area",

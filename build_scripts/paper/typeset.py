@@ -73,7 +73,7 @@ def sheet_data(sheet: Sheet, paper: PaperSize, made: Edition) -> dict[str, Any]:
         "steps": sheet.steps,
         "drawing": sheet.drawing.as_data() if sheet.drawing else None,
         "grids": [
-            {"title": one.title, "heads": one.heads, "rows": one.rows, "notes": one.notes}
+            {"title": one.title, "heads": one.heads, "rows": one.rows, "notes": one.notes, "words": one.words}
             for one in sheet.grids
         ],
         "cautions": [

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import csv
 import functools
 import io
 import itertools
@@ -9,13 +10,14 @@ import math
 import re
 from collections.abc import Iterable
 from pathlib import Path
+from types import ModuleType
 from typing import Any
 
 import pdfplumber
 import pytest
 
 from build_scripts import paper
-from build_scripts.paper import gauges, typeset
+from build_scripts.paper import gauges, typeset, wall
 from build_scripts.paper.faces import ready_faces
 from build_scripts.paper.sheets import Sheet
 from calc.inspecting.hook_check import largest_throat_m
@@ -285,7 +287,14 @@ def test_a_rope_smaller_than_the_row_is_not_told_its_torque() -> None:
 # ---------------------------------------------------------------------------------- a changed cell
 
 
-def with_changed(monkeypatch: pytest.MonkeyPatch, name: str, change: dict[str, str], **where: str) -> None:
+def with_changed(
+    monkeypatch: pytest.MonkeyPatch,
+    name: str,
+    change: dict[str, str],
+    *,
+    to: ModuleType = gauges,
+    **where: str,
+) -> None:
     """One cell of a table is another, for whoever draws."""
     held = table(name)
     rows = tuple(
@@ -295,7 +304,7 @@ def with_changed(monkeypatch: pytest.MonkeyPatch, name: str, change: dict[str, s
     changed = Table(name, held.columns, rows)
     assert changed.rows != held.rows
     real = table
-    monkeypatch.setattr(gauges, "table", lambda asked: changed if asked == name else real(asked))
+    monkeypatch.setattr(to, "table", lambda asked: changed if asked == name else real(asked))
 
 
 def test_a_changed_cell_changes_the_gauge(monkeypatch: pytest.MonkeyPatch) -> None:
@@ -322,3 +331,187 @@ def test_every_size_of_a_gauge_is_named_once() -> None:
     for size, other in itertools.combinations(gauges.gauged_sizes(), 2):
         assert size != other
     assert said.count("Lifting chain, grades") == len(gauges.gauged_sizes())
+
+
+# ---------------------------------------------------------------------------------- charts for the wall
+
+
+def claims(name: str) -> list[dict[str, str]]:
+    """The rows of a table, read from its file and not by calc."""
+    with (ROOT / "tables" / name / "claims.csv").open(encoding="utf-8", newline="") as file:
+        return list(csv.DictReader(file))
+
+
+def printed_line(name: str, size: str, *columns: dict[str, str]) -> str:
+    """How a row of a chart must read: the size, and for each column the cell of the file or the dash."""
+    cells = []
+    for where in columns:
+        wanted = {"size_in": size, "unit": "lb", **where}
+        found = [row["value"] for row in claims(name) if all(row[key] == one for key, one in wanted.items())]
+        cells.append(found[0] if found else "–")
+    return f"{size} in {' '.join(cells)}"
+
+
+def lines_of(name: str) -> list[str]:
+    return [" ".join(line.split()) for line in text_of(page_of(name)).splitlines()]
+
+
+def test_every_limit_of_the_chain_chart_is_its_cell() -> None:
+    said = lines_of("wall-chain")
+    for size in {row["size_in"] for row in claims("chain-tie-down")}:
+        grades = ({"grade": grade} for grade in ("30", "43", "70", "80", "100"))
+        assert printed_line("chain-tie-down", size, *grades) in said
+    for size in {row["size_in"] for row in claims("chain-lifting")}:
+        grades = ({"grade": grade, "legs": "1"} for grade in ("80", "100"))
+        assert printed_line("chain-lifting", size, *grades) in said
+    assert "3/8 in 2,650 5,400 6,600 7,100 8,800" in said  # 49 CFR 393.108
+
+
+def test_no_chart_lets_grade_70_unmarked_or_altered_chain_lift() -> None:
+    said = lines_of("wall-chain")
+    for grade, answer in (
+        ("Grade 30", "no yes"),
+        ("Grade 43", "no yes"),
+        ("Grade 70", "no yes"),
+        ("Altered", "no no"),
+    ):
+        assert f"{grade} {answer}" in said
+    assert "Unmarked no yes" in said
+
+
+def test_the_angle_chart_has_the_cells_of_two_legs_and_the_sine() -> None:
+    """Factor 1 / sin(angle); a leg of two pulls half the load times that, both rounded up."""
+    said = lines_of("wall-sling-angles")
+    for size in {row["size_in"] for row in claims("chain-lifting")}:
+        columns = (
+            {"grade": grade, "legs": "2", "angle_from_horizontal": angle}
+            for grade in ("80", "100")
+            for angle in ("60", "45", "30")
+        )
+        assert printed_line("chain-lifting", size, *columns) in said
+    for angle in range(90, 25, -5):
+        factor = 1 / math.sin(math.radians(angle))
+        found = (re.fullmatch(rf"{angle}° ([\d.]+) ([\d,]+) lb", line) for line in said)
+        printed = next(filter(None, found))
+        assert -1e-9 < float(printed[1]) - factor < 0.0101, angle
+        assert -1e-9 < float(printed[2].replace(",", "")) - 500 * factor < 1.01, angle
+
+
+def test_three_slings_are_drawn_at_their_angles() -> None:
+    slopes = set()
+    for one in page_of("wall-sling-angles").lines:
+        (ax, ay), (bx, by) = one["pts"]
+        if abs(mm(math.dist((ax, ay), (bx, by))) - 28.0) < TRUE_MM:
+            slopes.add(round(math.degrees(math.atan2(abs(by - ay), abs(bx - ax))), 1))
+    assert slopes == {60.0, 45.0, 30.0}
+
+
+def test_the_clip_chart_has_the_cells_that_ask_for_most() -> None:
+    said = lines_of("wall-clips")
+    rows = [row for row in claims("wire-rope-clips") if row["default"] == "yes"]
+    for size in {row["size_in"] for row in rows if row["quantity"] == "clips_drop_forged"}:
+        line = next(one for one in said if one.startswith(f"{size} in "))
+        for quantity, unit in (
+            ("clips_drop_forged", "count"),
+            ("turn_back", "in"),
+            ("torque", "lbf.ft"),
+            ("spacing", "in"),
+        ):
+            found = [
+                row
+                for row in rows
+                if (row["size_in"], row["quantity"], row["unit"]) == (size, quantity, unit)
+            ]
+            if found:
+                most = max(found, key=lambda row: plain_number(row["value"]))["value"]
+                shown = {"count": most, "in": f"{most} in", "lbf.ft": f"{most} lb·ft"}[unit]
+                assert f" {shown}" in line, (size, quantity)
+    assert "1/2 in 3 4 3 in 11-1/2 in 65 lb·ft" in said
+
+
+def test_the_hitch_chart_has_the_shares_and_the_colours() -> None:
+    said = lines_of("wall-hitches")
+    for row in claims("choker-factors"):
+        if row["quantity"] == "share_of_choker_rating":
+            assert f"{row['choke_angle_from']} to {row['choke_angle_to']}° {row['value']}%" in said
+    for legs in "234":
+        assert f"{legs} 2" in said
+    cells = {
+        (row["colour"], row["hitch"], row["angle_from_vertical"]): row["value"]
+        for row in claims("web-slings")
+        if row["legs"] == "1"
+    }
+    for colour in {row["colour"] for row in claims("web-slings")} - {"factor"}:
+        wanted = [cells[colour, hitch, angle] for hitch, angle in wall.WEB_COLUMNS]
+        assert f"{colour.capitalize()} {' '.join(wanted)}" in said
+
+
+def test_the_heat_chart_has_the_cells_of_both_grades() -> None:
+    said = lines_of("wall-heat")
+    rows = claims("chain-heat-asme")
+    for degrees in {row["temperature_degF"] for row in rows}:
+        cells = {
+            (row["grade"], row["quantity"]): row["value"]
+            for row in rows
+            if row["temperature_degF"] == degrees
+        }
+        order = [
+            (grade, what)
+            for grade in ("80", "100")
+            for what in ("reduction_while_hot", "reduction_afterwards")
+        ]
+        wanted = " ".join(f"{cells[key]}%" for key in order)
+        assert any(line.startswith(f"{degrees} °F (") and line.endswith(f" {wanted}") for line in said), (
+            degrees
+        )
+    for row in claims("sling-temperature-limits"):
+        if row["default"] == "yes":
+            assert any(f"{row['value']} °{row['unit'][-1]}" in line for line in said), row
+
+
+def test_the_inspection_chart_has_every_limit_that_the_book_takes() -> None:
+    said = lines_of("wall-inspection")
+    for name in ("hook-limits", "chain-limits", "shackle-limits", "wire-rope-limits"):
+        for row in claims(name):
+            if row["default"] == "yes" and row["item"] not in ("web_sling", "lifting_bar", "ship_rope"):
+                unit = {"%": "%", "count": "", "ratio": "", "deg": "°"}.get(row["unit"], f" {row['unit']}")
+                limit = f"out {row['sense'].removeprefix('out_')} {row['value']}{unit}"
+                assert any(line.endswith(limit if row["value"] != "0" else "any at all") for line in said), (
+                    row
+                )
+    text = " ".join(said)
+    for row in claims("removal-criteria"):
+        if row["rule"] not in ("yearly", "interval", "washington-list"):
+            assert row["value"] in text
+
+
+def test_the_tie_down_chart_has_the_rules_and_the_straps() -> None:
+    said = lines_of("wall-tie-down")
+    text = " ".join(said)
+    rules = {(row["item"], row["rule"]): row["value"] for row in claims("tie-down-rules")}
+    for key in wall.LAW_RULES:
+        assert rules[key] in text, key
+    for row in claims("tie-down-other"):
+        if row["material"] == "synthetic_webbing" and row["unit"] == "lb":
+            assert f"{row['size_in']} in {row['value']}" in said
+
+
+def test_a_changed_cell_changes_the_chart(monkeypatch: pytest.MonkeyPatch) -> None:
+    with_changed(
+        monkeypatch, "chain-tie-down", {"value": "6,601"}, grade="70", size_in="3/8", unit="lb", to=wall
+    )
+    document = pdfplumber.open(io.BytesIO(typesetter().set(wall.chain_chart(), "letter", MADE)))
+    assert "3/8 in 2,650 5,400 6,601 7,100 8,800" in text_of(document.pages[0])
+
+
+def test_a_value_that_nobody_saw_bears_a_ring_that_is_explained(monkeypatch: pytest.MonkeyPatch) -> None:
+    assert "A small ring" not in text_of(page_of("wall-chain"))
+    circles = len(page_of("wall-chain").curves)
+    with_changed(
+        monkeypatch, "chain-tie-down", {"checked": "memory"}, grade="70", size_in="3/8", unit="lb", to=wall
+    )
+    document = pdfplumber.open(io.BytesIO(typesetter().set(wall.chain_chart(), "letter", MADE)))
+    assert "A small ring" in text_of(document.pages[0])
+    assert (
+        len(document.pages[0].curves) == circles + 2
+    )  # the ring, and the triangle of its caution is a polygon
