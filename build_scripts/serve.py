@@ -54,6 +54,7 @@ MEDIA_TYPES = {
     ".xml": "application/xml",
     ".zip": "application/zip",
     ".sqlite": "application/vnd.sqlite3",
+    ".pdf": "application/pdf",
     ".txt": "text/plain; charset=utf-8",
 }
 SQUEEZED = {

@@ -11,6 +11,7 @@ from __future__ import annotations
 import functools
 from pathlib import Path
 
+from build_scripts.paper.cards import CARDS
 from build_scripts.paper.gauges import GAUGES
 from build_scripts.paper.sheets import Sheet
 from build_scripts.paper.typeset import PAPERS, Edition, file_name, write_sheets
@@ -23,7 +24,7 @@ FOLDER = "paper"
 @functools.cache
 def sheets() -> tuple[Sheet, ...]:
     """Every sheet of the book, in the order of use."""
-    return tuple(made() for made in (*GAUGES, *WALL))
+    return tuple(made() for made in (*GAUGES, *WALL, *CARDS))
 
 
 def build_paper(root: Path, site: Path, *, number: str, hash: str) -> None:

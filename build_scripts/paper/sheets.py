@@ -126,15 +126,35 @@ Caution = tuple[Literal["warning", "prohibition", "mandatory"], Spans]
 
 
 @dataclass(frozen=True)
+class Tag:
+    """A tag to cut out: its large words, the lines to write on, the sentence at its foot; `stop`: with the sign of a prohibition."""
+
+    words: Spans
+    lines: tuple[Spans, ...]
+    foot: Spans
+    stop: bool
+
+
+@dataclass(frozen=True)
+class Panel:
+    """One page of the pocket book: its heading, tables and sentences."""
+
+    title: Spans
+    grids: tuple[Grid, ...] = ()
+    lines: tuple[Spans, ...] = ()
+
+
+@dataclass(frozen=True)
 class Sheet:
     """One sheet of paper, before its size is chosen.
 
-    kind -- gauge: true to scale, with the lines that check the printer; wall: to be read from some steps away
+    kind -- gauge: true to scale, with the lines that check the printer; wall: to be read from some steps away; cards: eight
+            panels that fold into a pocket book; tags: to cut out and to write on
     page -- the page of the book that says more (`look-up/hooks`)
     """
 
     name: str
-    kind: Literal["gauge", "wall"]
+    kind: Literal["gauge", "wall", "cards", "tags"]
     title: Spans
     page: str
     steps: tuple[Spans, ...]
@@ -143,6 +163,8 @@ class Sheet:
     grids: tuple[Grid, ...] = ()
     cautions: tuple[Caution, ...] = ()
     letters_pt: float = 9.0
+    panels: tuple[Panel, ...] = ()
+    tags: tuple[Tag, ...] = ()
 
 
 __all__ = [
@@ -159,5 +181,7 @@ __all__ = [
     "Label",
     "Line",
     "Mark",
+    "Panel",
     "Sheet",
+    "Tag",
 ]

@@ -5,12 +5,12 @@ from __future__ import annotations
 import datetime
 import json
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import asdict, dataclass
 from pathlib import Path
 from typing import Any, Literal
 
 from build_scripts.paper.faces import HEAD, TEXT, ready_faces
-from build_scripts.paper.sheets import HEIGHT_MM, WIDTH_MM, Cited, Sheet
+from build_scripts.paper.sheets import HEIGHT_MM, WIDTH_MM, Cited, Grid, Sheet
 from build_scripts.wording import language
 from calc.words.facts import Quantity
 from calc.words.writer import Spans, Writer, plain
@@ -58,6 +58,10 @@ def _sources(cited: Sequence[Cited]) -> list[dict[str, Any]]:
     return found
 
 
+def _grid(one: Grid) -> dict[str, Any]:
+    return {"title": one.title, "heads": one.heads, "rows": one.rows, "notes": one.notes, "words": one.words}
+
+
 def sheet_data(sheet: Sheet, paper: PaperSize, made: Edition) -> dict[str, Any]:
     """All that the template needs to set a sheet."""
     width, height = PAPERS[paper]
@@ -72,10 +76,12 @@ def sheet_data(sheet: Sheet, paper: PaperSize, made: Edition) -> dict[str, Any]:
         "letters": sheet.letters_pt,
         "steps": sheet.steps,
         "drawing": sheet.drawing.as_data() if sheet.drawing else None,
-        "grids": [
-            {"title": one.title, "heads": one.heads, "rows": one.rows, "notes": one.notes, "words": one.words}
-            for one in sheet.grids
+        "grids": [_grid(one) for one in sheet.grids],
+        "panels": [
+            {"title": one.title, "grids": [_grid(grid) for grid in one.grids], "lines": one.lines}
+            for one in sheet.panels
         ],
+        "tags": [asdict(one) for one in sheet.tags],
         "cautions": [
             {"kind": kind, "word": _said(f"caution-word-{kind}"), "words": words}
             for kind, words in sheet.cautions

@@ -44,7 +44,7 @@ def _key(name: str, key: str, cell: str) -> Spans:
     return _words(key_text(name, key, cell))
 
 
-def _cited(rows: Iterable[Row]) -> tuple[Cited, ...]:
+def cited_once(rows: Iterable[Row]) -> tuple[Cited, ...]:
     """Each source of some rows once, however it was read, with the place of its first row."""
     found: dict[tuple[str, str], Cited] = {}
     for row in rows:
@@ -173,7 +173,7 @@ def clips_grid() -> tuple[Grid, list[Row]]:
         lines.append((_key("wire-rope-clips", "size_in", size), *(value(row) if row else [] for row in rows)))
         used += [row for row in rows if row is not None]
     heads = (_say("head-size"), *(_say(f"head-clips-{one.replace('_', '-')}") for one in quantities))
-    return Grid(_say("grid-clips"), heads, tuple(lines)), used
+    return Grid(_say("grid-clips"), heads, tuple(lines), (_say("grid-clips.kinds"),)), used
 
 
 def choke_grid() -> tuple[Grid, list[Row]]:
@@ -343,7 +343,7 @@ def strap_grid() -> tuple[Grid, list[Row]]:
     return Grid(_say("grid-straps"), (_say("head-width"), _say("head-limit-lb")), lines), list(rows)
 
 
-def _said_where_empty(grid: Grid) -> Grid:
+def said_where_empty(grid: Grid) -> Grid:
     """A grid whose empty cells bear a dash, and which says what that means."""
     if all(all(cells) for cells in grid.rows):
         return grid
@@ -364,7 +364,7 @@ def _sheet(
     letters_pt: float = 10.5,
     more: tuple[Cited, ...] = (),
 ) -> Sheet:
-    made = tuple((_said_where_empty(grid), used) for grid, used in grids)
+    made = tuple((said_where_empty(grid), used) for grid, used in grids)
     rows = [row for _, used in made for row in used]
     return Sheet(
         name,
@@ -372,7 +372,7 @@ def _sheet(
         _say(name),
         page,
         (),
-        tuple(dict.fromkeys((*more, *_cited(rows)))),
+        tuple(dict.fromkeys((*more, *cited_once(rows)))),
         drawing,
         tuple(grid for grid, _ in made),
         (*cautions, *_ring_note(rows)),
@@ -490,4 +490,19 @@ WALL = (
 )
 """Every chart for the wall, in the order of use."""
 
-__all__ = ["WALL", "value"]
+__all__ = [
+    "LAW_RULES",
+    "LIFTING_GRADES",
+    "WALL",
+    "WEB_COLUMNS",
+    "angle_grid",
+    "cited_once",
+    "clips_grid",
+    "limits_grid",
+    "may_lift_grid",
+    "one_leg_grid",
+    "said_where_empty",
+    "tie_down_grid",
+    "two_leg_grid",
+    "value",
+]

@@ -141,7 +141,7 @@ def code_hash(root: Path) -> str:
     """
     digest = hashlib.sha256(inputs_hash(root).encode())
     sources = [
-        *_files(root / "build_scripts", (".py", ".js", ".mjs", ".html", ".css", ".md")),
+        *_files(root / "build_scripts", (".py", ".js", ".mjs", ".html", ".css", ".md", ".typ")),
         *_files(root / "docs" / "words", (".ftl",)),
         *_files(root / "tables", (".toml",)),
     ]

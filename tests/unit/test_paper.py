@@ -98,17 +98,19 @@ def test_a_sheet_is_one_page_of_its_size_with_its_faces_and_its_words(
     sheet: Sheet, size: typeset.PaperSize
 ) -> None:
     page = page_of(sheet.name, size)
-    assert (mm(page.width), mm(page.height)) == pytest.approx(typeset.PAPERS[size], abs=0.02)
+    wide, high = typeset.PAPERS[size][:: -1 if sheet.kind == "cards" else 1]
+    assert (mm(page.width), mm(page.height)) == pytest.approx((wide, high), abs=0.02)
     said = " ".join(text_of(page).split())
     assert plain(sheet.title) in said
     assert "2026.1" in said
     assert "abcdef12" in said
     fonts = {one["fontname"].partition("+")[2] for one in page.chars}
     assert all(re.match(r"Book(Text|-Text|Head|-Head)", font.replace(" ", "")) for font in fonts), fonts
-    across = [(mm(one["x0"]), mm(one["x1"])) for one in page.chars if one["text"].strip()]
-    assert min(left for left, _ in across) > left_edge(size) - 0.1
-    assert max(right for _, right in across) < left_edge(size) + 186.1
-    assert max(mm(one["bottom"]) for one in page.chars) < typeset.PAPERS[size][1] - 8
+    edge = 3.0 if sheet.kind == "cards" else left_edge(size)
+    letters = [one for one in page.chars if one["text"].strip()]
+    assert min(mm(one["x0"]) for one in letters) > edge - 0.1
+    assert max(mm(one["x1"]) for one in letters) < wide - edge + 0.1
+    assert max(mm(one["bottom"]) for one in letters) < high - (3 if sheet.kind == "cards" else 8)
 
 
 @pytest.mark.parametrize(("sheet", "size"), ALL, ids=lambda one: getattr(one, "name", one))
@@ -282,6 +284,66 @@ def test_a_rope_smaller_than_the_row_is_not_told_its_torque() -> None:
     """The spacing and count of 1/2 in hold for smaller rope (printed so); turn-back and torque are of 1/2 in alone."""
     said = text_of(page_of("gauge-clips"))
     assert "1/2 in rope: 3 drop-forged clips" in said
+
+
+# ---------------------------------------------------------------------------------- cards and tags
+
+
+def panels(size: typeset.PaperSize) -> dict[int, str]:
+    """The text of each page of the pocket book, the upper row turned the right way up."""
+    page = page_of("pocket-book", size)
+    wide, high = page.width / 4, page.height / 2
+    upper = [(place * wide, 0.0) for place in range(4)]
+    lower = [(place * wide, high) for place in range(4)]
+    found = {}
+    for number_, (x, y) in zip((5, 4, 3, 2, 6, 7, 8, 1), [*upper, *lower], strict=True):
+        said = " ".join(page.crop((x, y, x + wide, y + high)).extract_text().split())
+        found[number_] = said[::-1] if y == 0 else said  # what stands on its head is read backwards
+    return found
+
+
+@pytest.mark.parametrize("size", typeset.PAPERS)
+def test_the_pocket_book_folds_to_pages_in_order(size: typeset.PaperSize) -> None:
+    """Pages 5, 4, 3, 2 stand on their heads above 6, 7, 8 and 1: cut between 4, 3 and 7, 8, they fold to a book."""
+    found = panels(size)
+    heads = {
+        1: "Pocket book", 2: "Chain to tie down", 3: "May it lift?", 4: "Sling angles", 5: "Two legs of chain",
+        6: "Wire rope clips", 7: "When is it out?", 8: "Sources",
+    }  # fmt: skip
+    for number_, head in heads.items():
+        assert found[number_].startswith(head), (number_, found[number_][:60])
+        assert found[number_].endswith(f" {number_}")
+    assert "3/8 in 2,650 5,400 6,600 7,100 8,800" in found[2]
+    assert "3/8 in 7,100 8,800" in found[3]
+    assert "3/8 in 12,300 10,000 7,100" in found[5]
+    assert "1/2 in 3 3 in 11-1/2 in 65 lb·ft" in found[6]
+    assert "Hook Throat opened by out at 5%" in found[7]
+
+
+@pytest.mark.parametrize("size", typeset.PAPERS)
+def test_no_word_of_a_pocket_page_crosses_a_fold(size: typeset.PaperSize) -> None:
+    page = page_of("pocket-book", size)
+    for one in page.chars:
+        if one["text"].strip():
+            assert int(one["x0"] // (page.width / 4)) == int(one["x1"] // (page.width / 4))
+            assert int(one["top"] // (page.height / 2)) == int(one["bottom"] // (page.height / 2))
+
+
+def test_pocket_pages_hold_the_tables_whole() -> None:
+    found = panels("letter")
+    for size in {row["size_in"] for row in claims("chain-tie-down")}:
+        grades = ({"grade": grade} for grade in ("30", "43", "70", "80", "100"))
+        assert printed_line("chain-tie-down", size, *grades) in found[2]
+
+
+def test_tags_are_as_large_as_they_say_and_rate_nothing() -> None:
+    page = page_of("blank-tags")
+    said = text_of(page)
+    assert said.count("Do not use") >= 2
+    assert "repeats the maker’s tag" in " ".join(said.split())
+    assert not re.search(r"\d (lb|kg|t)\b", said)
+    frames = {(round(mm(one["width"]), 1), round(mm(one["height"]), 1)) for one in page.curves}
+    assert (148.0, 76.0) in frames
 
 
 # ---------------------------------------------------------------------------------- a changed cell
