@@ -155,9 +155,9 @@ def in_both(us: str, si: str) -> str:
     return f'<span class="us-only">{us}</span><span class="si-only">{si}</span>'
 
 
-def sheets_of(kind: str) -> list[str]:
-    """The names of the printed sheets of a kind."""
-    return [sheet.name for sheet in paper.sheets() if sheet.kind == kind]
+def sheets_of(*kinds: str) -> list[str]:
+    """The names of the printed sheets of some kinds."""
+    return [sheet.name for sheet in paper.sheets() if sheet.kind in kinds]
 
 
 class PageError(ValueError):
