@@ -9,6 +9,8 @@
  * this book loads one. Kept is what either loader script names, by itself or after a dot, and the start of Python; what
  * hangs on nothing kept falls away (binaryen's wasm-metadce). The glue then loses the variables and the imports that nobody
  * asks for. make_runtime.mjs proves the result: it makes the memory image with it, restores it, and compares all answers.
+ *
+ * The memory begins larger than published: one that grew while the image was made cannot be restored.
  */
 import { spawnSync } from "node:child_process";
 import { copyFileSync, mkdirSync, readFileSync, writeFileSync } from "node:fs";
@@ -40,6 +42,9 @@ const ASSIGNED = /([\w$]+)=Module\["([^"]+)"\]=wasmExports\["([^"]+)"\](?:\.valu
 /** `Module["_x"]=_x;` */
 const PUBLISHED = /Module\["(_[\w$]+)"\]=[\w$]+;/g;
 const IMPORTS = "wasmImports={";
+/** Size of the memory at the start [pages of 64 KiB]: 40 MiB, published are 30. Empty pages are left out of the image. */
+const FIRST_PAGES = 640;
+const MEMORY_SECTION = 5;
 
 /** @param {string} name */
 const text = (name) => readFileSync(join(pyodide, name), "utf8");
@@ -96,6 +101,53 @@ function cutInterpreter(names) {
 }
 
 /**
+ * A number of a WebAssembly file (LEB128), and where the next begins.
+ * @param {Uint8Array} bytes
+ * @param {number} at
+ * @returns {[number, number]}
+ */
+function numberAt(bytes, at) {
+  let value = 0;
+  for (let shift = 0; ; shift += 7) {
+    const byte = bytes[at] ?? 0;
+    value += (byte & 127) * 2 ** shift;
+    at += 1;
+    if (byte < 128) return [value, at];
+  }
+}
+
+/**
+ * The same written.
+ * @param {number} value
+ * @returns {number[]}
+ */
+function asNumber(value) {
+  return value < 128 ? [value] : [(value % 128) + 128, ...asNumber(Math.floor(value / 128))];
+}
+
+/**
+ * The interpreter with a memory of FIRST_PAGES at the start.
+ * @param {Uint8Array} wasm
+ * @returns {Buffer}
+ */
+function withRoom(wasm) {
+  for (let at = 8; at < wasm.length; ) {
+    const [size, inside] = numberAt(wasm, at + 1);
+    if (wasm[at] !== MEMORY_SECTION) {
+      at = inside + size;
+      continue;
+    }
+    // One memory: its count, its flags, its least and, by the first flag, its greatest size.
+    const [least, after] = numberAt(wasm, inside + 2);
+    if (wasm[inside] !== 1 || least >= FIRST_PAGES) throw new Error(`the interpreter begins with ${least} pages of memory`);
+    const section = [...wasm.subarray(inside, inside + 2), ...asNumber(FIRST_PAGES), ...wasm.subarray(after, inside + size)];
+    const head = [MEMORY_SECTION, ...asNumber(section.length)];
+    return Buffer.concat([wasm.subarray(0, at), Buffer.from([...head, ...section]), wasm.subarray(inside + size)]);
+  }
+  throw new Error("the interpreter has no memory of its own");
+}
+
+/**
  * The glue without what is gone, and without what only that used.
  * @param {Set<string>} names
  * @returns {Promise<string>}
@@ -122,4 +174,5 @@ mkdirSync(out, { recursive: true });
 for (const name of AS_THEY_ARE) copyFileSync(join(pyodide, name), join(out, name));
 const names = kept();
 cutInterpreter(names);
+writeFileSync(join(out, WASM), withRoom(readFileSync(join(out, WASM))));
 writeFileSync(join(out, GLUE), await cutGlue(new Set(names)));

@@ -15,8 +15,8 @@ import { fileURLToPath, pathToFileURL } from "node:url";
 import { gzipSync } from "node:zlib";
 import { loadPyodide } from "pyodide";
 
-/** A heap that grew past its first size cannot be restored; the image is that heap and a header under 64 KiB. */
-const LARGEST_IMAGE = 31_457_280 + 65_535;
+/** A heap that grew past its first size cannot be restored; the image is that heap (FIRST_PAGES of cut_runtime.mjs) and a header under 64 KiB. */
+const LARGEST_IMAGE = 640 * 65_536 + 65_535;
 
 /** The grain in which empty parts of the image are left out; python-parts.js has the same. */
 const PAGE = 4096;

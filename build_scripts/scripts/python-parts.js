@@ -298,7 +298,7 @@ async function allOf(stream, name) {
 /** The grain in which empty parts of the image were left out; make_runtime.mjs has the same. */
 const PAGE = 4096;
 /** More than this cannot be restored; a damaged head must not ask for gigabytes. */
-const LARGEST_IMAGE = 32 * 1024 * 1024;
+const LARGEST_IMAGE = 41 * 1024 * 1024;
 
 /**
  * The memory image with its empty pages back in place (make_runtime.mjs describes the form).
