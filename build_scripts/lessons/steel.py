@@ -20,6 +20,7 @@ from build_scripts.lessons.steel_states import (
 from calc.declaration import Figure
 from calc.figures.drawing import Anchor, Drawing, LineKind, Point
 from calc.figures.graph import Axis, Graph, OwnUnit
+from calc.pulling.plastic_bending import RECTANGLE
 from calc.quantities import from_si
 from calc.words.facts import Cell, Number, Quantity, Unit, degrees
 from calc.words.writer import Writer
@@ -330,6 +331,29 @@ def bend_and_back(writer: Writer) -> Figure:
     return Figure(graph.drawing.svg(caption), caption)
 
 
+def push_and_stay(writer: Writer) -> Figure:
+    """Push over movement of a flat pressed on two supports, both over those of first yield; and the way back from a push."""
+    graph = Graph(
+        Axis(0.0, 3.0, writer.text("push-and-stay.moves")),
+        Axis(0.0, 2.0, writer.text("push-and-stay.push")),
+        writer,
+    )
+    cores = [1.0 - step / 40 for step in range(41)]
+    bent = [(RECTANGLE.travel(core), RECTANGLE.moment(core)) for core in cores]
+    graph.curve([(0.0, 0.0), *bent, (3.0, RECTANGLE.full)])
+    for core in (RECTANGLE.core_at_moment(1.25), 0.0):
+        stays = RECTANGLE.stays(core)
+        graph.curve([(RECTANGLE.travel(core), RECTANGLE.moment(core)), (stays, 0.0)], "curve-second")
+    graph.dots([(1.0, 1.0)])
+    graph.note(1.0, 1.0, writer.text("push-and-stay.first"), "strong")
+    graph.note(2.4, RECTANGLE.full, writer.text("push-and-stay.runs"), "strong")
+    graph.note(1.55, 0.5, writer.text("push-and-stay.back"))
+    most = Quantity(RECTANGLE.stays(0.0), "fraction", places=0)
+    little = Quantity(RECTANGLE.stays(RECTANGLE.core_at_moment(1.25)), "fraction", places=0)
+    caption = writer.text("push-and-stay", most=most, little=little)
+    return Figure(graph.drawing.svg(caption), caption)
+
+
 STEEL_LESSONS: dict[str, Callable[[Writer], Figure]] = {
     "carbon-trapped": carbon_trapped,
     "hardness-by-carbon": hardness_by_carbon,
@@ -338,6 +362,7 @@ STEEL_LESSONS: dict[str, Callable[[Writer], Figure]] = {
     "fatigue-by-skin": fatigue_by_skin,
     "zinc-bath": zinc_bath,
     "bend-and-back": bend_and_back,
+    "push-and-stay": push_and_stay,
 }
 """Drawings of the pages on steel, by name."""
 

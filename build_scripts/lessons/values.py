@@ -40,6 +40,7 @@ from build_scripts.lessons.steel_states import (
     quenched_hv,
 )
 from build_scripts.lessons.strength import factor_bites
+from calc.pulling.plastic_bending import RECTANGLE, ROUND_BAR
 from calc.pulling.statistics_of_few import failure_bound
 from calc.quantities import STANDARD_GRAVITY_M_PER_S2
 from calc.ratings import shackle
@@ -159,6 +160,8 @@ VALUES: dict[str, Value] = {
     "hoist-sideways": lambda angle: _share(hoist_side_pull(float(angle)).sideways),
     "hoist-chain": lambda angle: _share(hoist_side_pull(float(angle)).chain - 1, 1),
     "hoist-swing": lambda angle: _share(hoist_side_pull(float(angle)).swinging - 1),
+    "hinge-over-first": lambda shape: Number((RECTANGLE if shape == "flat" else ROUND_BAR).full, 2),
+    "stays-after": lambda share: _share(RECTANGLE.stays(RECTANGLE.core_at_moment(float(share))), 2),
     "iron-changes": lambda: degrees(727.0),
 }
 """What a page may name, and how it is computed."""

@@ -144,6 +144,17 @@ AGAIN: dict[str, tuple[str, str]] = {
     "strain-elongation-fall": ("30", "%"),
     "strain-transition-rise": ("65", "delta_degF"),
     "ageing-transition-rise": ("35", "delta_degF"),
+    # Straightening with a flame, and two presses
+    "flame-highest": ("650", "degC"),
+    "flame-change": ("720", "degC"),
+    "flame-no-quench": ("600", "degF"),
+    "heat-curving-yield": ("50", "ksi"),
+    "flame-cycles": ("2", ""),
+    "flame-stretch-loss": ("33", "%"),
+    "press-oregon-year": ("2004", ""),
+    "press-oregon-age": ("20", ""),
+    "press-michigan-year": ("2003", ""),
+    "press-michigan-length": ("4", "in"),
     # Bolts, forgings, hooks
     "shear-a307": ("27", "ksi"),
     "shear-a325-threads-in": ("54", "ksi"),

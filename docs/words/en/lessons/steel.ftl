@@ -45,3 +45,10 @@ bend-and-back = How far the outer skin of a bar is stretched, by the tightness o
     .stretch = stretch of the skin, %
     .once = bent once
     .back = bent and straightened
+
+push-and-stay = Push over movement of a flat on two supports, both over those of first yield. The full line is the push, the dashed lines are the way back when you let go. Let go at 1.25 times the push of first yield, and { $little } of the movement at first yield stays. Let go where the middle begins to run, and { $most } stays.
+    .moves = movement, over that at first yield
+    .push = push, over that at first yield
+    .first = first yield
+    .runs = runs
+    .back = let go
