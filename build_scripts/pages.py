@@ -18,7 +18,7 @@ names old addresses that lead here, with spaces between them). What a page may c
     {{ ours }}                                      the mark of the value that this book takes where sources differ
     {% for row in rows("pipe-sizes", schedule="40") %}   rows as the file has them, to put into a worksheet
     {{ cited("hook-limits", item="hook", ...) }}    the source and paragraph of one row, with a word where not read in text
-    {{ drawing("force-triangles") }}                a drawing of build_scripts.lessons with its caption; units="si" as well
+    {{ drawing("force-triangles") }}                a drawing of build_scripts.lessons with its caption, in the reader's units
     {{ draggable("leg-angle") }}                    a drawing of build_scripts.lessons.dragging that the reader can drag
     {{ value("grade-break", grade="80") }}          a value that build_scripts.lessons.values computes, in both units
     {{ printed("charpy-a36-energy") }}              a figure of build_scripts/lessons/printed.csv, in both units
@@ -99,6 +99,7 @@ from build_scripts.table_declaration import declared
 from build_scripts.table_view import (
     US_UNITS,
     View,
+    cited_shortly,
     companions,
     key_text,
     links,
@@ -110,7 +111,7 @@ from build_scripts.table_view import (
 from build_scripts.wording import language, say, writer
 from calc import answering
 from calc.quantities import show
-from calc.tables import NoSuchRow, NoSuchTable, short_citation, table, table_names
+from calc.tables import NoSuchRow, NoSuchTable, table, table_names
 from calc.trees import Node
 from calc.words.catalogue import NoWords
 from calc.words.compiling import PSEUDO
@@ -254,19 +255,36 @@ class Book:
         other = f"≈ {rich(made[-1].text)} ({printed})"
         return in_both(printed, other) if row["unit"] in US_UNITS else in_both(other, printed)
 
-    def figure(self, name: str, units: UnitSystem = "us", *, page: str = "", **inputs: Any) -> str:
-        """The drawing of an answer with its caption."""
-        drawn = self._record(name, units, inputs)["figure"]
-        if drawn is None:
-            raise PageError(f"worksheet {name} draws nothing for these inputs")
-        return self._figure(page, drawn["drawing"], drawn["caption"])
+    def figure(self, name: str, units: UnitSystem | None = None, *, page: str = "", **inputs: Any) -> str:
+        """The drawing of an answer with its caption, in the units of the reader's choice."""
 
-    def _figure(self, page: str, drawing: Node, caption: str) -> str:
+        def drawn_in(system: UnitSystem) -> tuple[Node, str]:
+            drawn = self._record(name, system, inputs)["figure"]
+            if drawn is None:
+                raise PageError(f"worksheet {name} draws nothing for these inputs")
+            return drawn["drawing"], drawn["caption"]
+
+        return self._figure(page, drawn_in, units)
+
+    def _figure(
+        self, page: str, drawn_in: Callable[[UnitSystem], tuple[Node, str]], units: UnitSystem | None
+    ) -> str:
+        """A drawing with its caption, once for each system of units where the two differ: what is not chosen is hidden."""
+        if units:
+            return self._one_figure(page, *drawn_in(units))
+        us, si = drawn_in("us"), drawn_in("si")
+        if us == si:
+            return self._one_figure(page, *us)
+        both = (self._one_figure(page, *us, only="us-only"), self._one_figure(page, *si, only="si-only"))
+        return "\n".join(both)
+
+    def _one_figure(self, page: str, drawing: Node, caption: str, only: str = "") -> str:
         """A drawing with its caption; its inner names are made its own, since a page may hold several."""
         self._embedded[page] += 1
         own = _named_apart(drawing, f"d{self._embedded[page]}-")
+        kind = f"book-figure {only}".rstrip()
         return tight(
-            f'<figure class="book-figure">{to_html([own])}<figcaption>{rich(caption)}</figcaption></figure>'
+            f'<figure class="{kind}">{to_html([own])}<figcaption>{rich(caption)}</figcaption></figure>'
         )
 
     def _record(self, name: str, units: UnitSystem, inputs: Mapping[str, Any]) -> dict[str, Any]:
@@ -301,10 +319,11 @@ class Book:
         return self._cited_row(root, row)
 
     def _cited_row(self, root: str, row: Mapping[str, str]) -> str:
-        seen = "" if row["checked"] == "text" else f" ({said('seen-' + row['checked'])})"
+        place = cited_shortly(row["source"], row["locator"])
+        told = row["checked"] == "text" or place.startswith("common practice")
+        seen = "" if told else f" ({said('seen-' + row['checked'] + '.ring')})"
         title = source_row(row["source"])["title"]
-        place = rich(short_citation(title, row["locator"]))
-        return f'<a href="{root}about/sources.html#{row["source"]}" title="{escape(title)}">{place}</a>{seen}'
+        return f'<a href="{root}about/sources.html#{row["source"]}" title="{escape(title)}">{rich(place)}</a>{seen}'
 
     def draggable(self, name: str, *, page: str = "") -> str:
         """A drawing that the reader can drag, with the sentence of each place; without scripts it stands as first drawn."""
@@ -357,12 +376,16 @@ class Book:
             return name in answering.declared_names()
         return (ROOT / "docs" / page).is_file() or (part == "look-up" and name in table_names())
 
-    def drawing(self, name: str, units: UnitSystem = "us", *, page: str = "") -> str:
-        """A drawing made for an explanation, with its caption."""
+    def drawing(self, name: str, units: UnitSystem | None = None, *, page: str = "") -> str:
+        """A drawing made for an explanation, with its caption, in the units of the reader's choice."""
         if name not in LESSONS:
             raise PageError(f"there is no drawing {name}; there are {', '.join(LESSONS)}")
-        drawn = lesson(name, Writer(units, language()))
-        return self._figure(page, drawn.drawing, drawn.caption)
+
+        def drawn_in(system: UnitSystem) -> tuple[Node, str]:
+            drawn = lesson(name, Writer(system, language()))
+            return drawn.drawing, drawn.caption
+
+        return self._figure(page, drawn_in, units)
 
     def on_paper(self, root: str, *names: str) -> str:
         """Links to printed sheets, in each size of paper."""

@@ -21,7 +21,7 @@ from build_scripts.places import places_of
 from build_scripts.table_declaration import Column as DeclaredColumn
 from build_scripts.table_declaration import Declaration, declared
 from calc.quantities import from_si, round_to, show_in, to_si, unit_text
-from calc.tables import NoSuchRow, Row, number, table
+from calc.tables import NoSuchRow, Row, number, short_citation, table
 from calc.words.facts import ROUNDING, Rounding, Sense
 from calc.words.writer import Spans
 
@@ -256,6 +256,26 @@ def source_number(key: str) -> str:
     return found[0] if found else ""
 
 
+_OSHA = re.compile(r"29 CFR (?:Part )?(19\d\d)")
+
+
+def cited_shortly(key: str, place: str) -> str:
+    """A source and a place in it as people cite them in a sentence: `OSHA 1910.184(e)(6)`, `OSHA sling tables, Table 1`.
+
+    The parts of the federal safety code are named by the agency that shops know; a source that its number does not name
+    is cited by its short name. The full title stands on the page of sources.
+    """
+    if place.casefold().startswith("common practice"):
+        return place[0].lower() + place[1:]
+    title = source_row(key)["title"]
+    if _OSHA.match(title):
+        return short_citation(_OSHA.sub(r"OSHA \1", title), place)
+    in_full = short_citation(title, place).startswith(title)
+    if in_full and wording.has(f"short-{key}"):
+        return f"{wording.say(f'short-{key}')}, {place}"
+    return short_citation(title, place)
+
+
 def key_text(name: str, key: str, value: str) -> str:
     """What a key means to a reader: grade 70, 3/8 in, 2 legs, 45 degrees. Words of the catalogue come first; else the
     role of the column says how its values are written. A word without words stops the build.
@@ -387,6 +407,8 @@ def view(name: str, **conditions: str) -> View:
     choices = _choices(rows, said.compare)
     rows = _together(rows, said.compare)
     row_keys = sorted((k for k in said.layout.rows if k != "default"), key=lambda k: k in said.layout.aside)
+    # What was asked for stands over the table, not once more in each of its lines.
+    row_keys = [k for k in row_keys if k not in conditions] or row_keys
     column_keys = [k for k in said.layout.columns if k != "unit"]
     if len({row.get("quantity", "") for _, row in rows}) == 1:
         row_keys = [k for k in row_keys if k != "quantity"]

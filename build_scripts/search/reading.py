@@ -76,6 +76,7 @@ def rules() -> tuple[Rule, ...]:
         (r"\bone(?= ?-?(?:inch|mm|ton|tonne|leg))", "1"),
         (r"\b(?:grade|grad|gade|gr|gd|g)\.?[ -]*(\d{1,4}|[abtsmlpv])\b(?![/.'])", "g$1 "),
         (r"\b(\d{2,3})[ -]?(?:grade|gr)\b", "g$1 "),
+        (r"\bminus \d+\b|\b\d+(?: ?°| ?degrees?| ?deg)? below\b(?: zero\b)?", "below zero "),
         (r"\b(\d+)(?: ?°| ?degrees?| ?deg)? ?(?:f|c|fahrenheit|celsius)\b", "$1temp "),
         (r"\b(\d+) ?(?:°|degrees?|deg\b|degs\b)", "$1deg "),
         (r"\b(?:1|single)[ -]?leg(?:s|ged)?\b", "1leg "),

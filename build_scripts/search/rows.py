@@ -8,7 +8,7 @@ from build_scripts.table_declaration import declared
 from build_scripts.table_view import size_number
 from calc.tables import table, table_names
 
-BY_NAME = {"densities": "material"}
+BY_NAME = {"densities": "material_name"}
 """Tables whose rows are named by a word, and the column of it."""
 
 

@@ -631,7 +631,7 @@ WORKSHEET = Worksheet(
                 "condition": "marked-good",
             },
             {
-                "label": "bollard hook",
+                "label": "mooring hook",
                 "kind": "hook",
                 "grade": "80",
                 "rating": "3,500 lb",

@@ -209,6 +209,25 @@ def test_every_lesson_drawing_is_on_a_page() -> None:
     assert used == set(LESSONS)
 
 
+@pytest.mark.parametrize("name", sorted(LESSONS))
+def test_a_drawing_follows_the_readers_choice_of_units(name: str) -> None:
+    """Each system has a drawing of its own, in whose labels no unit of the other stands alone."""
+    calls = pages.Book(jinja2.Environment()).functions("judge/inspect-a-hook.md")
+    drawn = calls["drawing"](name)
+    labels = {
+        kind: [
+            re.sub(r"\([^)]*\)", " ", re.sub("<[^>]+>", "", text))
+            for text in re.findall(r"<text[^>]*>(.*?)</text>", figure)
+        ]
+        for kind, figure in re.findall(
+            r'<figure class="book-figure ?([\w-]*)">(.*?)</figure>', drawn, re.DOTALL
+        )
+    }
+    assert set(labels) in ({""}, {"us-only", "si-only"})
+    us_alone = re.compile(r"\d\s(?:in|ft|lb|psi|ksi|°F|ft·lb)\b")
+    assert [text for text in labels.get("si-only", []) if us_alone.search(text)] == []
+
+
 def test_every_value_and_printed_figure_is_on_a_page_or_in_a_drawing() -> None:
     text = "\n".join(source(page)[1] for page in WRITTEN)
     assert {name for name in VALUES if f'value("{name}"' not in text} == set()

@@ -146,7 +146,7 @@ def test_past_yield_there_is_no_sag() -> None:
     assert past["figure"] is None
     assert [step["label"] for step in past["steps"]] == [
         "Hardest bending",
-        "Stress in the outer fibre",
+        "Stress in the outer fiber",
         "Allowed here",
         "Takes",
     ]

@@ -165,7 +165,7 @@ def test_uses() -> None:
     assert ask(grade="8", use="tie_down")["verdict"] == "unknown"
     no_table = ask(grade="80", size="7/16", thickness_now="11 mm", reach_new="", links="")
     assert no_table["verdict"] == "unknown"
-    assert "its tag governs" in no_table["headline"].lower()
+    assert "go by its tag" in no_table["headline"].lower()
 
 
 def test_grade_8_takes_its_own_table() -> None:

@@ -168,6 +168,6 @@ def test_example_and_figure() -> None:
 def test_a_tag_that_no_chain_of_its_size_bears_is_refused_where_no_table_rates_it() -> None:
     """7 mm chain of grade 4, which no table lists, was taken for 10 tonnes because its tag was said to say so."""
     chain = {"weight": "3 kg", "drop_height": "1 m", "grade": "M", "size": "7 mm", "length": "0.1 m"}
-    with pytest.raises(Refused, match="more than any chain of that grade and size bears"):
+    with pytest.raises(Refused, match="more than any chain of that grade and size carries"):
         ask(**chain, rating="10 t")
     assert ask(**chain, rating="780 kg")["verdict"] == "stop"

@@ -104,7 +104,7 @@ CHOKED = {**HITCH, "hitch": "choker", "choke_angle": "120", "edge": "padded"}
 BASKET = {**HITCH, "hitch": "basket", "basket_angle": "60", "edge": "padded"}
 SIZED = {"rating": "1237 kg"}
 BENT = {"object_diameter": "80 mm", "sling_diameter": "20 mm"}
-TAG = "mandatory: The tag on the sling governs"
+TAG = "mandatory: Go by the tag on the sling"
 SLIDES = "warning: A basket hitch can slide along the load"
 PAD = "mandatory: Pad every corner"
 HAMMER = "warning: Do not hammer a choke"
@@ -162,7 +162,7 @@ HITCHES = (
         (HAMMER, CHOKE_READ, PAD, TAG),
     ),
     Case(
-        "choked natural fibre",
+        "choked natural fiber",
         "hitch",
         {**CHOKED, "load": "390 kg", "sling_kind": "fibre-rope"},
         "caution",
@@ -226,7 +226,7 @@ def test_hitch_words_of_what_is_not_counted() -> None:
     assert "bend_ratio" not in bent.shown
     assert "use_percent" not in bent.shown
     fibre = raw("hitch", {**CHOKED, "sling_kind": "fibre-rope"})
-    assert fibre.steps[0].formula == "choke on natural fibre rope"
+    assert fibre.steps[0].formula == "choke on natural fiber rope"
     # 29 CFR 1918 App. II Table 2: the smallest share of a choke, 250 of 550 lb.
     assert fibre.results["factor_hitch"] == pytest.approx(250 / 550)
 
@@ -332,7 +332,7 @@ def test_beam_working(load_kg: float, yield_mpa: float) -> None:
     sag = load_kg * G * a * (3.1**2 - a**2) ** 1.5 / (9 * math.sqrt(3) * 3.1 * 200e9 * second)
     assert step(found, "Hardest bending")[0] == f"at {SAY.length(1.1)} from the left"
     assert step(found, "Hardest bending")[1] == SAY.of(moment, "torque", "up")
-    numbers, result = step(found, "Stress in the outer fibre")
+    numbers, result = step(found, "Stress in the outer fiber")
     assert numbers == (
         f"{SAY.one(moment, 'torque')} × {SAY.one(0.0585, 'length')} / {SAY.one(second, 'second_moment')}"
     )
@@ -392,7 +392,7 @@ def string(*parts: dict[str, str], load: str = "1000 kg") -> dict[str, Any]:
     return {"load": load, "use": "plain", "items": list(parts)}
 
 
-MARK = "mandatory: The mark or tag on each part governs"
+MARK = "mandatory: Go by the mark or tag on each part"
 LIE_FLAT = "warning: between 30° and 45°"
 NO_ADD = "note: do not add"
 LEGS_SHARE = "note: Legs share the load by their angle"

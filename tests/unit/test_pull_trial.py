@@ -326,7 +326,10 @@ def test_the_ceiling_is_never_above_a_limit_and_never_falls_when_one_rises(
     hook: float, anchor: float, gauge: float, ram: float, pressure: float, more: float, which: int
 ) -> None:
     def run(scale: list[float]) -> tuple[float, list[float], dict[str, Any]]:
-        limits = [hook * scale[0], anchor * scale[1], gauge * scale[2], ram * scale[3], pressure * scale[4]]
+        # As they are written below, since a limit that is written rounded up is the limit.
+        limits = [
+            round(one * by, 7) for one, by in zip((hook, anchor, gauge, ram, pressure), scale, strict=True)
+        ]
         record = ask(
             target="1.9 kN", items=[{**HOOK, "rating": f"{limits[0]:.7f} kg"}, CHAIN], anchor_limit=f"{limits[1]:.7f} kg",
             gauge_capacity=f"{limits[2]:.7f} kg", ram_capacity=f"{limits[3]:.7f} kg", max_pressure=f"{limits[4]:.7f} bar",

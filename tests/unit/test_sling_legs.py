@@ -354,8 +354,8 @@ def test_our_count_never_stands_above_the_printed_cell() -> None:
     ("raw", "words"),
     [
         ({"legs": "1", "leg_rating": "900 lb"}, "one leg: nothing to share"),
-        ({"angle": "64", "leg_rating": "900 lb", "condition": "welded"}, "not to be used as it stands"),
-        ({"angle": "64", "leg_rating": "900 lb", "condition": ""}, "not to be used as it stands"),
+        ({"angle": "64", "leg_rating": "900 lb", "condition": "welded"}, "not to be used as it is"),
+        ({"angle": "64", "leg_rating": "900 lb", "condition": ""}, "not to be used as it is"),
         ({"angle": "64", "grade": "4", "size": "13"}, "its mark may mean tie-down chain"),
         ({"angle": "29", "leg_rating": "900 lb"}, "too flat: not rated"),
         ({"angle": "64", "grade": "43", "size": "3/8"}, "no lifting rating"),

@@ -130,7 +130,7 @@ def test_the_law_passes_what_the_forces_do_not_hold() -> None:
     found = run(GEARBOX, country="us", deck="icy", tie_downs=rows(GEARBOX, count="2"))
     assert sides(found) == ("within", "stop")
     assert found.verdict == "stop"
-    assert found.headline.startswith("The law’s count passes this load, the forces do not.")
+    assert found.headline.startswith("The law’s count passes this load, but the forces do not.")
     assert found.big == "forces_used"
 
 
@@ -139,7 +139,7 @@ def test_the_forces_hold_what_the_law_does_not_count() -> None:
     found = run(long)
     assert sides(found) == ("stop", "within")
     assert found.verdict == "stop"
-    assert found.headline.startswith("The forces are held, the law’s count is not met.")
+    assert found.headline.startswith("The forces are held, but the law’s count is not met.")
     assert "4 tie-downs" in found.headline
 
 

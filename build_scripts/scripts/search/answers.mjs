@@ -395,7 +395,8 @@ export function makeSearch(data, index, say) {
     /** @type {Result[]} */
     const found = [];
     const absent = reading.words.filter((one) => !one.begun && one.kinds.has("absent")).map((one) => one.ids.map(conceptOf).find((it) => it.kind === "absent")?.say);
-    const lacking = data.absent.filter(([name]) => absent.includes(name));
+    // In the order in which they were typed: a clamp for a hoist is asked for, and not the hoist.
+    const lacking = data.absent.filter(([name]) => absent.includes(name)).sort(([a], [b]) => absent.indexOf(a) - absent.indexOf(b));
     /** @param {{page: number, said: string}} one */
     const addPage = (one) => found.push(pageResult(reading, one.page, one.said));
     const telling = reading.words.filter((one) => !one.begun && one.weight >= TELLING).length;

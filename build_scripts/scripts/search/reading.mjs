@@ -15,6 +15,16 @@ const TEXT_WEIGHT = 1;
 const GRADE_WEIGHT = 0.8;
 const LIGHT_WEIGHT = 0.6;
 
+/** British spelling, each with the American one that this book writes: both are one word to the search. */
+const SPELLINGS = /** @type {[RegExp, string][]} */ ([
+  [/colour/, "color"], [/fibre/, "fiber"], [/centre/, "center"], [/^metre/, "meter"], [/litre/, "liter"], [/aluminium/, "aluminum"],
+  [/sulphur/, "sulfur"], [/grey/, "gray"], [/galvanis/, "galvaniz"], [/authoris/, "authoriz"], [/ageing/, "aging"],
+  [/tyre/, "tire"], [/mould/, "mold"], [/levell/, "level"], [/labell/, "label"], [/travell/, "travel"], [/plough/, "plow"],
+]);
+
+/** @param {string} word */
+const american = (word) => SPELLINGS.reduce((spelled, [british, ours]) => spelled.replace(british, ours), word);
+
 /** @type {Map<string, string>} */
 const stems = new Map();
 
@@ -22,7 +32,7 @@ const stems = new Map();
 export function stemmed(word) {
   let found = stems.get(word);
   if (found === undefined) {
-    found = /^[a-z]{3,}$/.test(word) ? stem(word) : word;
+    found = /^[a-z]{3,}$/.test(word) ? stem(american(word)) : word;
     stems.set(word, found);
   }
   return found;

@@ -1,6 +1,6 @@
 # Drawings of the pages on steel. A message is the caption of its drawing; its parts are the labels.
 
-carbon-trapped = Open circles are iron atoms, filled dots are carbon. Red hot, the crystal has room for the carbon. Cooled slowly, it has none, and the carbon gathers in plates between soft iron. Quenched, the carbon had no time to leave: it is trapped, and stretches the crystal. Tempered, part of it has gathered in specks, and the crystal is less stretched. In steel with { $carbon } % carbon the quenched crystal is { $longer } longer than wide; it is drawn { $times } times too much.
+carbon-trapped = Open circles are iron atoms, filled dots are carbon. Red hot, the crystal has room for the carbon. Cooled slowly, it has none, and the carbon gathers in plates between soft iron. Quenched, the carbon had no time to leave: it is trapped, and stretches the crystal. Tempered, part of it has gathered in specks, and the crystal is less stretched. In steel with { $carbon } % carbon the quenched crystal is { $longer } longer than wide; the drawing shows { $times } times that.
     .red = red hot
     .slow = cooled slowly
     .quenched = quenched

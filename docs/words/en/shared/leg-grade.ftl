@@ -3,7 +3,7 @@
 input-leg_kind = What the legs are
 option-leg_kind-chain = Chain
 option-leg_kind-wire-rope = Wire rope
-option-leg_kind-web = Web, round or fibre rope sling
+option-leg_kind-web = Web, round or fiber rope sling
 input-grade = Grade of the chain
     .help = As marked on the links. Grades 70, 43 and 30 never lift. A mark 8 is read by the metric tables.
 option-grade-80 = Grade 80

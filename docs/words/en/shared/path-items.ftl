@@ -26,7 +26,7 @@ option-items-kind-eyebolt = Eyebolt with shoulder
 option-items-kind-eyebolt-plain = Eyebolt without shoulder
 option-items-kind-wire-rope = Wire rope sling
 option-items-kind-web-sling = Web or round sling
-option-items-kind-fibre-rope = Fibre rope sling
+option-items-kind-fibre-rope = Fiber rope sling
 option-items-kind-turnbuckle = Turnbuckle
 option-items-kind-hoist = Hoist, trolley or beam
 option-items-kind-other = Something else
@@ -79,7 +79,7 @@ part-by-place = { $place }. { $kind ->
         [eyebolt-plain] eyebolt without shoulder
         [wire-rope] wire rope sling
         [web-sling] web or round sling
-        [fibre-rope] fibre rope sling
+        [fibre-rope] fiber rope sling
         [turnbuckle] turnbuckle
         [hoist] hoist, trolley or beam
        *[other] something else

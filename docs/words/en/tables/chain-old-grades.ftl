@@ -1,7 +1,7 @@
 # Words of the table chain-old-grades. A key that is not here is looked for in common.ftl.
 
 question = Is this old chain fit for anything?
-description = How to recognise chain that is past lifting, and what to do with it.
+description = How to recognize chain that is past lifting, and what to do with it.
 
 ## Read before you use it
 

@@ -37,7 +37,7 @@ note-at-least = At least.
 ## Cautions; table.toml says of which kind each is
 
 caution-tie-down-is-not-lifting = A tie-down rating is not a lifting rating. Grade 30, 43 and 70 chain has none.
-caution-stiff-load-counts-two = Three and four legs share as printed only where the load gives or the legs are levelled. A stiff load can hang on two of them: count two.
+caution-stiff-load-counts-two = Three and four legs share as printed only where the load gives or the legs are leveled. A stiff load can hang on two of them: count two.
 caution-altered-has-no-rating = Welded, heated, bent, stretched or home-made hardware has no rating. Take it out of use.
 
 ## Columns
@@ -113,7 +113,7 @@ word-rule-no-weld = No weld
 word-item-eyebolt = Eyebolt
 word-item-turnbuckle = Turnbuckle
 word-termination-steel_ferrule = Steel ferrule
-word-termination-aluminium_ferrule = Aluminium ferrule
+word-termination-aluminium_ferrule = Aluminum ferrule
 word-hitch-basket = Basket
 word-item-alloy_chain_sling = Alloy chain sling
 word-item-wire_rope_sling = Wire rope sling

@@ -6,7 +6,7 @@ description = Temperature bands and hardness limits at which steel becomes britt
 ## Read before you use it
 
 note-blue-heat-steel-stronger = At blue heat steel is stronger, and gives less before it breaks.
-note-chain-grade-8-10 = Chain of grade 8, 10 and 12 is kept out of pickling and hot-dip galvanising plants.
+note-chain-grade-8-10 = Chain of grade 8, 10 and 12 is kept out of pickling and hot-dip galvanizing plants.
 note-liquid-zinc-cracks-stressed = Liquid zinc cracks stressed and hardened steel.
 note-susceptibility-rises-significantly = Susceptibility rises significantly.
 

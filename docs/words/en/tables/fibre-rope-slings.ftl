@@ -1,7 +1,7 @@
 # Words of the table fibre-rope-slings. A key that is not here is looked for in common.ftl.
 
-question = What may a natural fibre rope sling lift?
-description = Rated loads of natural fibre rope slings by diameter and hitch, with a design factor of five.
+question = What may a natural fiber rope sling lift?
+description = Rated loads of natural fiber rope slings by diameter and hitch, with a design factor of five.
 
 ## Read before you use it
 

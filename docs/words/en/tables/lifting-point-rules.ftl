@@ -14,6 +14,6 @@ word-rule-least-length = Least length
 word-rule-clearance = Clearance
 word-rule-number = Number
 word-rule-design-load = Design load
-word-rule-above-centre = Above centre
+word-rule-above-centre = Above center
 word-rule-acceptance-only = Acceptance only
 word-rule-straight-pull = Straight pull

@@ -22,4 +22,4 @@ word-termination-resin_socket = Resin socket
 word-termination-swage_or_flemish_eye = Swage or flemish eye
 word-termination-cable_laid_hand_splice = Cable laid hand splice
 word-termination-grommet = Grommet
-word-termination-fibre_sling = Fibre sling
+word-termination-fibre_sling = Fiber sling

@@ -1,7 +1,7 @@
 # Words of the table sling-temperature-limits. A key that is not here is looked for in common.ftl.
 
 question = How hot or cold may a sling get?
-description = Temperature limits of chain, wire rope, fibre rope, web and mesh slings and shackles, by source.
+description = Temperature limits of chain, wire rope, fiber rope, web and mesh slings and shackles, by source.
 
 ## Read before you use it
 
@@ -19,7 +19,7 @@ note-outside-range-ask-maker = Outside the range ask the maker.
 
 ## Cautions; table.toml says of which kind each is
 
-caution-heat-not-seen = Heat you did not see still counts: look for scale, colour, charred or glazed fibre.
+caution-heat-not-seen = Heat you did not see still counts: look for scale, color, charred or glazed fiber.
 
 ## Columns
 
@@ -36,9 +36,9 @@ quantity-use_below = Not hotter than
 
 ## Words of the columns
 
-word-item-wire_rope_sling_fibre_core = Wire rope sling, fibre core
+word-item-wire_rope_sling_fibre_core = Wire rope sling, fiber core
 word-item-wire_rope_sling_steel_core = Wire rope sling, steel core
-word-item-fibre_rope_sling = Fibre rope sling
+word-item-fibre_rope_sling = Fiber rope sling
 word-item-web_sling_nylon_or_polyester = Web sling, nylon or polyester
 word-item-web_sling_polypropylene = Web sling, polypropylene
 word-item-metal_mesh_sling_plain = Metal mesh sling, plain

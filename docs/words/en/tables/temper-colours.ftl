@@ -1,11 +1,11 @@
 # Words of the table temper-colours. A key that is not here is looked for in common.ftl.
 
-question = What does the colour of the steel say about its heat?
-description = Oxide tints and glow colours of steel with the temperature each stands for.
+question = What does the color of the steel say about its heat?
+description = Oxide tints and glow colors of steel with the temperature each stands for.
 
 ## Read before you use it
 
-note-tint-depends-time-alloy = Tint depends on time and alloy too. A tint proves heat; no tint proves nothing: it can be ground off or painted over.
+note-tint-depends-time-alloy = Tint depends on time and alloy too. A tint proves heat. A missing tint proves nothing: it can be ground off or painted over.
 note-blue-stands-near-300 = Blue stands near 300 °C (570 °F), far above the 204 °C (400 °F) at which alloy chain begins to lose rating.
 
 ## Cautions; table.toml says of which kind each is
@@ -14,8 +14,8 @@ caution-tint-or-glow-ends-it = Rated hardware that shows any tint or has glowed 
 
 ## Columns
 
-column-colour = Colour
-    .help = Name of the colour.
+column-colour = Color
+    .help = Name of the color.
 column-kind = Kind
     .help = Oxide tint (stays after cooling) or incandescence (glow).
 

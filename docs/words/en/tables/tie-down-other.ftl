@@ -7,7 +7,7 @@ description = Working load limits of webbing, wire rope and steel strapping for 
 
 note-webbing-width-rope-diameter = Webbing by width, rope by diameter, strapping by width and thickness.
 note-mark-strap-rope-counts = The mark on the strap or rope counts where there is one.
-note-ropes-not-read = Fibre ropes, and strapping of other sizes, have no number here: they were recalled, not read, and no rule holds them close enough. Read them in the tables of 49 CFR 393.108, or on the mark.
+note-ropes-not-read = Fiber ropes, and strapping of other sizes, have no number here: they were recalled, not read, and no rule holds them close enough. Read them in the tables of 49 CFR 393.108, or on the mark.
 
 ## Cautions; table.toml says of which kind each is
 
@@ -23,5 +23,5 @@ column-size = Size
 ## Words of the columns
 
 word-material-synthetic_webbing = Synthetic webbing
-word-material-wire_rope_6x37_fibre_core = Wire rope 6x37 fibre core
+word-material-wire_rope_6x37_fibre_core = Wire rope 6x37 fiber core
 word-material-steel_strapping = Steel strapping

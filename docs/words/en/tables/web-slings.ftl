@@ -1,12 +1,12 @@
 # Words of the table web-slings. A key that is not here is looked for in common.ftl.
 
-question = What may a web sling of this colour lift?
-description = Flat woven web slings by the European colour code: straight, choked, in a basket, on two and more legs; and the factor of each hitch.
+question = What may a web sling of this color lift?
+description = Flat woven web slings by the European color code: straight, choked, in a basket, on two and more legs; and the factor of each hitch.
 
 ## Read before you use it
 
-note-label-governs-colour-code = The label governs. Colours, one sling, and two straight legs up to 45° were read in a reprint of the standard; the other legs are recalled, and held by statics.
-note-colour-says-nothing-once = The colour says nothing once the label is gone, and other countries use no colour code: there a yellow sling can be anything.
+note-label-governs-colour-code = The label governs. Colors, one sling, and two straight legs up to 45° were read in a reprint of the standard; the other legs are recalled, and held by statics.
+note-colour-says-nothing-once = The color says nothing once the label is gone, and other countries use no color code: there a yellow sling can be anything.
 note-orange-10-t-every = Orange is 10 t and every larger sling.
 note-angles-vertical-0-45 = Angles are from the vertical: 0 to 45° from the vertical is 90 to 45° from the horizontal, 45 to 60° is 45 to 30°.
 note-legs-sling-legs-up = Legs: a sling of two legs up to 45° from the vertical counts 1.4 times one, three and four legs 2.1 times. A basket is two parts of one sling.
@@ -17,14 +17,14 @@ note-held-statics-legs-times-cosine = Held by statics: legs times the cosine, cu
 
 ## Cautions; table.toml says of which kind each is
 
-caution-no-label-no-lift = No label, no lift. Not by colour, not by counting stripes.
+caution-no-label-no-lift = No label, no lift. Not by color, not by counting stripes.
 caution-too-flat = Over 60° from the vertical, which is under 30° from the horizontal: do not lift.
 caution-damaged-sling-is-out = A cut, burnt, melted, knotted or mended sling has no rating. Cut it up.
 
 ## Columns
 
-column-colour = Colour
-    .help = Colour of the webbing by the European code; the last is the factor that goes for every colour.
+column-colour = Color
+    .help = Color of the webbing by the European code; the last is the factor that goes for every color.
 column-hitch = Hitch
     .help = How the sling is fastened: straight, choked, or as a basket under the load.
 
@@ -37,7 +37,7 @@ quantity-mode_factor = Mode factor
 word-colour-violet = Violet
 word-colour-green = Green
 word-colour-yellow = Yellow
-word-colour-grey = Grey
+word-colour-grey = Gray
 word-colour-red = Red
 word-colour-brown = Brown
 word-colour-blue = Blue

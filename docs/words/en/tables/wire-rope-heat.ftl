@@ -6,11 +6,11 @@ description = Share of the rating of a wire rope sling left in a temperature ban
 ## Read before you use it
 
 note-dash-not-allowed-over = A dash: not allowed. Over 400 °C: never.
-note-american-rule-stricter-fibre = The American rule is stricter: fibre core out for good above 200 °F (93 °C), steel core used only below 400 °F (204 °C). Our default is the lower heat.
+note-american-rule-stricter-fibre = The American rule is stricter: fiber core out for good above 200 °F (93 °C), steel core used only below 400 °F (204 °C). Our default is the lower heat.
 
 ## Cautions; table.toml says of which kind each is
 
-caution-fibre-core-chars-unseen = A fibre core chars unseen.
+caution-fibre-core-chars-unseen = A fiber core chars unseen.
 
 ## Columns
 
@@ -21,5 +21,5 @@ column-core = Core
 
 word-termination-steel_ferrule_or_flemish_eye = Steel ferrule or flemish eye
 word-termination-spliced = Spliced
-word-core-fibre = Fibre
+word-core-fibre = Fiber
 word-core-steel = Steel

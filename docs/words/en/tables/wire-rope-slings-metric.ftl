@@ -5,7 +5,7 @@ description = Rated loads in tonnes of European wire rope slings with steel core
 
 ## Read before you use it
 
-note-class-and-eyes = For one kind of sling only: six-strand rope with a steel core, eyes closed by pressed ferrules. Fibre core, splice by hand and other ends carry less.
+note-class-and-eyes = For one kind of sling only: six-strand rope with a steel core, eyes closed by pressed ferrules. Fiber core, splice by hand and other ends carry less.
 note-angles-vertical-european-tables = Angles are from the vertical, as European tables print them: 45 to 60° from the vertical is 45 to 30° from the horizontal.
 note-soft-bend-over-the-hook = A bend tighter than the eye was made for, round a thin pin or an edge, takes part of this away.
 note-tag-governs = The tag governs.

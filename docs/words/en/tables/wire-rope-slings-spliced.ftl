@@ -5,7 +5,7 @@ description = Rated loads of single wire rope slings with eyes spliced by hand, 
 
 ## Read before you use it
 
-note-spliced-by-hand-only = For one sling hanging straight, of fibre core rope of improved plow steel, with eyes tucked by hand. A pressed ferrule holds more: it has a table of its own.
+note-spliced-by-hand-only = For one sling hanging straight, of fiber core rope of improved plow steel, with eyes tucked by hand. A pressed ferrule holds more: it has a table of its own.
 note-heads-from-the-arithmetic = Read in a reprint without the heads of its columns. Which column is which was worked out: the proof test is twice the rated load, and the finished sling breaks at 4.5 to 4.9 times the rated load.
 note-galvanized-carries-less = A galvanized rope is rated a tenth lower than a bright one.
 note-tag-governs = The tag governs.

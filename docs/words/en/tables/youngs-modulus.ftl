@@ -16,7 +16,7 @@ quantity-youngs_modulus = Young’s modulus
 
 word-material-steel = Steel
 word-material-cast_iron = Cast iron
-word-material-aluminium = Aluminium
+word-material-aluminium = Aluminum
 word-material-brass = Brass
 word-material-glass = Glass
 word-material-hardwood = Hardwood

@@ -45,14 +45,14 @@ input-flange_thickness = Flange thickness
     .help = At the middle of its overhang.
 input-second_moment = Second moment of area
     .help = I about the level axis, from the section book.
-input-outer_fibre = Middle to the farthest fibre
+input-outer_fibre = Middle to the farthest fiber
     .help = From the section book, the larger of both sides. In a T it is not half the depth.
 input-section_modulus = Or: section modulus
     .help = S or W about the level axis, the smaller of both sides.
 input-material = Made of
 option-material-steel = steel
 option-material-cast_iron = cast iron
-option-material-aluminium = aluminium
+option-material-aluminium = aluminum
 option-material-brass = brass
 option-material-glass = glass
 option-material-hardwood = hardwood
@@ -77,7 +77,7 @@ result-span_over_deflection = Span over sag
 result-deflection_at = Sags most at, from the left
 result-moment = Hardest bending
 result-moment_at = Bends hardest at, from the left
-result-stress = Stress in the outer fibre
+result-stress = Stress in the outer fiber
 result-stress_share = Part of the allowed stress
 result-not_more_than = Not more than this load here
 result-limited_by = Because
@@ -145,8 +145,8 @@ step-bending = Hardest bending
     }
     .numbers = at { $moment_at } from the left
     .result = { $moment }
-step-stress = Stress in the outer fibre
-    .formula = moment × outer fibre / second moment
+step-stress = Stress in the outer fiber
+    .formula = moment × outer fiber / second moment
     .numbers = { $deflection ->
         [absent] as if it stayed elastic
        *[other] { OWN($bending) } × { OWN($outer) } / { OWN($second) }
@@ -179,8 +179,8 @@ absent-load-on-a-cantilever = a load on top of a cantilever is not checked for r
 
 refused-size-missing = is missing for this section. Give it as measured, such as 6 in.
 refused-second-moment-missing = is missing for this section. Give it from the section book, such as 110 in⁴.
-refused-fibre-or-modulus = or the section modulus is needed. Give the distance from the middle to the farthest fibre, such as 4 in.
-refused-fibre-and-modulus = and the distance to the farthest fibre say the same thing. Give one of them.
+refused-fibre-or-modulus = or the section modulus is needed. Give the distance from the middle to the farthest fiber, such as 4 in.
+refused-fibre-and-modulus = and the distance to the farthest fiber say the same thing. Give one of them.
 refused-modulus-missing = is missing for a material of your own. Give its modulus E, such as 10,000,000 psi.
 refused-modulus-of-a-named-material = belongs to a material of your own. Choose something else as the material, or leave this empty.
 refused-place-missing = is needed for a beam built in at both ends: where it bends hardest depends on it. Give the place, such as 5 ft.

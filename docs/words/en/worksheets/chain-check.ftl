@@ -32,7 +32,7 @@ input-links = Number of links in that length
 input-cracks = Any crack, nick or gouge?
     .help = Clean it first. Look at every link, twice.
 input-bent_links = Any bent or twisted link?
-input-stretched_links = Any link that looks longer than its neighbours?
+input-stretched_links = Any link that looks longer than its neighbors?
 input-heat = Any heat color or burn?
 input-welds = Any weld, mend, weld spatter or arc strike?
 input-pits = Any deep pit or deep rust?
@@ -107,15 +107,15 @@ reason-no-lifting-use =
 reason-no-limit-in-law =
     .closing = The law's table has no limit for this grade and size. Go by the maker's mark.
 reason-no-table-rates =
-    .closing = No table rates this grade and size: its tag governs.
+    .closing = No table rates this grade and size. Go by its tag.
 reason-printed-rating =
     .closing = Printed rating if sound: { $rating_if_sound }.
 reason-counts-as-grade-30 =
     .caution = In the United States unmarked tie-down chain counts as grade 30 (49 CFR 393.108(d)). In Canada it counts as nothing.
 absent-no-lifting-use = no lifting use: grade { $grade }
 absent-no-lifting-use-unmarked = no lifting use: unmarked
-absent-no-limit-in-law = the law's table has no limit for this grade and size: the maker's mark governs
-absent-no-table-rates = no table rates this grade and size: its tag governs
+absent-no-limit-in-law = the law's table has no limit for this grade and size: go by the maker's mark
+absent-no-table-rates = no table rates this grade and size: go by its tag
 
 ## Refusals
 

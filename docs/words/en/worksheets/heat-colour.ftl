@@ -81,7 +81,7 @@ reason-hotter-counts =
 the-colour = the color
 the-thermometer = the temperature
 reason-time-and-bare-steel =
-    .caution = A tint also needs time and bare steel, and differs with the alloy. A long time at a lower temperature gives the same tint as a short time at a higher one. A tint proves heat. No tint proves nothing.
+    .caution = A tint also needs time and bare steel, and differs with the alloy. A long time at a lower temperature gives the same tint as a short time at a higher one. A tint proves heat. A missing tint proves nothing.
 reason-dim-light =
     .caution = Judge a glow in dim light. In sunshine you do not see dull red.
 

@@ -10,7 +10,7 @@ input-sling_kind = Kind of sling
 option-sling_kind-wire-rope = Wire rope
 option-sling_kind-chain = Alloy chain
 option-sling_kind-web-sling = Web or round sling
-option-sling_kind-fibre-rope = Natural fibre rope
+option-sling_kind-fibre-rope = Natural fiber rope
 input-rating = Vertical rating, from its tag
     .help = The figure for one straight leg. The other figures on the tag already include the hitch.
 input-hitch = Hitch
@@ -81,7 +81,7 @@ reason-choke-not-measured =
 reason-pad-corners =
     .caution = Pad every corner. An edge cuts webbing or rope, and bends a chain link.
 reason-tag-governs =
-    .caution = The tag on the sling governs. If you cannot read it, do not lift with the sling.
+    .caution = Go by the tag on the sling. If you cannot read it, do not lift with the sling.
 
 ## The working
 
@@ -112,7 +112,7 @@ share-no-bend-counted = no bend counted
 
 absent-no-bend-counted = no bend counted
 absent-bend-not-known = bend not known
-absent-not-to-be-used = not to be used as it stands
+absent-not-to-be-used = not to be used as it is
 absent-no-load-given = no load given
 
 ## Refusals

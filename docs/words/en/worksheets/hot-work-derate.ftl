@@ -2,7 +2,7 @@
 
 title = What may my chain carry in a hot place?
 summary = The rating of a lifting chain while it is hot, and the permanent loss after it cools, by two rules side by side.
-story = The boat yard lifts a keel mould out of the curing oven with a 3/8 in grade 80 sling; the top links read 450 °F.
+story = The boat yard lifts a keel mold out of the curing oven with a 3/8 in grade 80 sling; the top links read 450 °F.
 
 ## What is asked
 
@@ -28,7 +28,7 @@ option-how_known-found = It was heated by accident: torch, fire, weld, color
 
 result-rating_hot = Rating while hot, stricter rule
 result-rating_after = Printed rating after cooling (ASME B30.9)
-result-rule = Rule that governs
+result-rule = Rule used
 result-rating_hot_asme = ASME B30.9 while hot
 result-rating_hot_en = EN 818-6 while hot
 

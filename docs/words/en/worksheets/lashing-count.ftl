@@ -27,9 +27,9 @@ result-straps_if_blocked = If it is blocked in front
 result-straps_with_mat = On friction mats on a swept deck
 result-straps_by_2010 = By the newer European count
 result-per_tonne = Straps for each tonne (2,205 lb)
-result-blocking_force = Blocking in front must hold
+result-blocking_force = What blocking in front must hold
 result-each_holds = One strap adds
-result-held_alone = Of what is asked, friction alone holds
+result-held_alone = Share of the push that friction alone holds
 result-friction = Friction
 result-strap_angle = The strap's angle from the deck
 
@@ -60,14 +60,14 @@ reason-straps-flat =
 reason-retighten =
     .caution = The load settles and the tension falls. Tighten again within the first miles: by US law within 50.
 reason-limit-not-given =
-    .caution = The limit of the strap was not given, so nobody compared the tension with it. Read both from the label: the tension stands there as STF.
+    .caution = The limit of the strap was not given, so nobody compared the tension with it. Read both from the label: the tension is printed there as STF.
 reason-tension-may-be-a-limit =
     .headline = A hand ratchet hardly leaves so much tension: it may be the strap's limit. Give the limit too, and the STF from the label.
     .caution = The tension is likely the limit of the strap, which is no tension. Do not count by it.
 reason-tension-not-limit =
     .caution = A working load limit is no tension. A strap that may carry 5,000 lb and was cranked to 500 lb presses with 500 lb on each side.
 reason-slides-only =
-    .caution = This counts sliding only. Whether the load tips, whether strap and anchors may bear it, and what the law counts stand on the sheet for tie-downs.
+    .caution = This counts sliding only. Whether the load tips, whether strap and anchors may bear it, and what the law counts are worked out on the sheet for tie-downs.
 
 refused-limit-as-tension = is more than half of the strap's limit, and no hand ratchet leaves so much (more than { $half }). Give the STF of the label, or a measured tension.
 
@@ -87,7 +87,7 @@ step-straps = Straps, at least { $fewest }
     .result = { $straps_needed }
 step-straps-2010 = The same by the European standard of 2010
     .formula = both sides taken as equally tight: { $arrives } in the place of 1.5
-    .numbers = the stricter count stands above
+    .numbers = the stricter count is above
     .result = { $straps_by_2010 }
 
 ## The drawing

@@ -67,7 +67,7 @@ reason-rating-from-memory =
     .closing = One figure here was not read in its own source: compare it with the mark or the maker's table.
     .caution = A rating that was looked up here, or the share that an eyebolt keeps at an angle, was not read in its own source. Go by the mark on the part and its maker's table.
 reason-marks-govern =
-    .caution = The mark or tag on each part governs. Inspect each part before the lift, because a table is for sound parts only.
+    .caution = Go by the mark or tag on each part. Inspect each part before the lift, because a table is for sound parts only.
 
 ## The working
 

@@ -53,7 +53,7 @@ opening = { $rams ->
     } { $force } at { $pressure }.
 
 reason-no-plate-limit =
-    .headline = You have not said what ram, pump and hose may bear. Give the highest pressure and the capacity from the plates.
+    .headline = You have not said what ram, pump and hose are rated for. Give the highest pressure and the capacity from the plates.
     .caution = Read the plates of ram, pump, hose and coupling. The lowest pressure is the limit.
 reason-no-plate =
     .headline = Compare it with the pressure and the capacity on the plates.

@@ -115,19 +115,19 @@ input-tie_downs-lashing_length = How long it is
 
 result-law_verdict = By the law's count
 result-forces_verdict = By the forces
-result-law_share = Of what the law counts, it asks for
+result-law_share = Asked by the law, as a share of what it counts
 result-law_counted = The law counts
 result-law_asked = The law asks for
 result-tie_downs_needed = Tie-downs the law asks for, at least
 result-tie_downs_there = Tie-downs that count
-result-forces_used = Of what is held, the forces ask for
-result-worst = Least in hand against
+result-forces_used = Asked by the forces, as a share of what is held
+result-worst = Smallest margin against
 result-directions = Each movement
 column-directions-motion = Movement
-column-directions-asked = Asked
+column-directions-asked = Needed
 column-directions-held = Held
 column-directions-used = Used
-row-directions = { $motion }: { $asked } asked, { $held } held; { $state ->
+row-directions = { $motion }: { $asked } needed, { $held } held; { $state ->
         [fail] does not hold
        *[pass] holds
     }
@@ -182,10 +182,10 @@ of-tie-down = { $part }: { $amount }
 reason-sides-agree =
     .opening = By the law’s count: { $law }. By the forces: { $forces }.
 reason-law-alone-passes =
-    .opening = The law’s count passes this load, the forces do not. By the law’s count: { $law }. By the forces: { $forces }.
+    .opening = The law’s count passes this load, but the forces do not. By the law’s count: { $law }. By the forces: { $forces }.
     .caution = The law’s count adds up limits. It takes no account of angle, friction or direction. A load that passes it can still slide or tip.
 reason-forces-alone-pass =
-    .opening = The forces are held, the law’s count is not met. By the law’s count: { $law }. By the forces: { $forces }.
+    .opening = The forces are held, but the law’s count is not met. By the law’s count: { $law }. By the forces: { $forces }.
     .caution = What holds by the forces can still be an offense on the road.
 
 ## Tie-downs
@@ -204,10 +204,10 @@ reason-tie-down-damaged =
     .caution = Take { $part } off the truck. The law allows no cut, crack or knot in a tie-down.
 reason-tie-down-welded =
     .headline = { $part } was welded, so it has no limit any more.
-    .caution = Take { $part } off the truck. No shop test gives a welded part its limit back.
+    .caution = Take { $part } off the truck. No test in your shop gives a welded part its limit back.
 reason-tie-down-heated =
     .headline = { $part } was heated, so it has no limit any more.
-    .caution = Take { $part } off the truck. No shop test gives a heated part its limit back.
+    .caution = Take { $part } off the truck. No test in your shop gives a heated part its limit back.
 reason-tie-down-bent =
     .headline = { $part } is bent or stretched, so it has no limit any more.
     .caution = Take { $part } off the truck. Straightening a bent part does not give its limit back.
@@ -222,7 +222,7 @@ reason-tie-down-without-tensioner =
     .caution = A tie-down holds what its weakest part holds. Give the limit on the binder of { $part }.
 reason-label-not-said =
     .headline = Say which line of the label the limit of { $part } comes from.
-    .caution = One label bears several numbers. WLL, LC, STF and breaking strength of one strap differ up to tenfold. Until you say which it is, { $part } counts for nothing.
+    .caution = One label gives several numbers. WLL, LC, STF and breaking strength of one strap differ up to tenfold. Until you say which it is, { $part } counts for nothing.
 reason-label-of-no-use =
     .headline = The limit of { $part } is not one for the road: give its WLL or LC.
     .caution = An MSL is for ships, a breaking strength is no limit, and a lifting limit is not made for tying down. { $part } counts for nothing until its WLL or LC is known.
@@ -257,7 +257,7 @@ reason-coil-pattern =
 ## What the law counts
 
 reason-law-needs-wll =
-    .headline = The law here counts working load limits, and { $part } or its anchor bears an LC.
+    .headline = The law here counts working load limits, and { $part } or its anchor is marked with an LC.
     .caution = An LC is half of what breaks the part, a WLL a quarter to a third. The law’s count leaves { $part } out until you give the WLL of strap or chain, binder and anchor.
 reason-too-few =
     .headline = The law asks for { $needed } tie-downs at least; { $there } count here.
@@ -273,8 +273,8 @@ reason-sum-short-as-known =
     .caution = What is not known does not count towards half the weight.
 reason-law-met =
     .headline = { $law_share ->
-        [absent] The number of tie-downs is right, and the forces ask for { $forces_used } of what is held. Least is in hand against { $worst }.
-       *[other] The law asks for { $law_share } of what it counts here, and the forces for { $forces_used } of what is held. Least is in hand against { $worst }.
+        [absent] The number of tie-downs is right, and the forces ask for { $forces_used } of what is held. The smallest margin is against { $worst }.
+       *[other] The law asks for { $law_share } of what it counts here, and the forces ask for { $forces_used } of what is held. The smallest margin is against { $worst }.
     }
 
 ## What the forces ask
@@ -285,16 +285,16 @@ reason-without-tension =
 reason-tension-over-limit =
     .headline = The tension in { $part } is over the limit of its weakest part.
     .caution = Slacken it. Never use a cheater bar on a binder or ratchet.
-not-held = Not held: { $motion }. Asked { $asked }, held { $held }.
+not-held = Not held: { $motion }. It takes { $asked }, and { $held } is held.
 reason-slides =
-    .headline = The worst is { $motion }: { $asked } are asked and { $held } are held. Block it, or tie the load directly and more in line with that movement.
+    .headline = The worst is { $motion }: it takes { $asked } to hold it, and { $held } is held. Block it, or tie the load directly and more in line with that movement.
     .caution = { not-held }
 reason-tips =
-    .headline = The worst is { $motion }: { $asked } are asked and { $held } are held. Tie it higher and outward, widen what it stands on, or lay it down.
+    .headline = The worst is { $motion }: it takes { $asked } to hold it, and { $held } is held. Tie it higher and outward, widen what it stands on, or lay it down.
     .caution = { not-held }
 reason-tips-whatever =
     .headline = The worst is { $motion }, and these tie-downs cannot keep it upright, however many there are.
-    .caution = Not held: { $motion }. Straps over the top are not counted on here: to the sides their far leg goes slack, and lengthwise it depends on where they lie. Tie it high and outward, widen what it stands on, or lay it down.
+    .caution = Not held: { $motion }. Straps over the top are not counted here: to the sides their far leg goes slack, and lengthwise it depends on where they lie. Tie it high and outward, widen what it stands on, or lay it down.
 reason-not-held-as-known =
     .headline = What is known so far does not hold this load by the forces.
     .caution = What is not known does not count. Fill it in before you judge the forces.
@@ -313,23 +313,23 @@ reason-blocking-not-known =
     .closing = What it stands against in front is not counted by the forces, since its strength was not given.
     .caution = What the load stands against counts for the law. For the forces it counts nothing until its strength is known.
 reason-web-and-chain =
-    .caution = Straps and chains on one load do not share: the chain takes the force first, and the strap helps only after the chain has stretched or broken. European rules forbid the mix.
+    .caution = Straps and chains on one load do not share: the chain holds first, and the strap helps only after the chain has stretched or broken. European rules forbid the mix.
 reason-machine-parts =
     .caution = Lower booms, buckets and blades to the deck and tie them too. Lock an articulated machine straight. Set its brake.
 reason-own-rules =
     .caution = Logs, lumber in bundles, paper rolls, concrete pipe, containers, boulders and crushed cars have rules of their own, which come before this count.
 reason-short-takes-first =
-    .caution = Tie-downs of unlike length or angle do not share alike: the one that is short and in line with the movement takes the force first. The shares above count that.
+    .caution = Tie-downs of unlike length or angle do not share alike: the one that is short and in line with the movement is loaded first. The shares above count that.
 reason-same-side-once =
-    .caution = A tie-down that comes back to the same side counts once here. One country counts it twice, another once; the stricter stands.
+    .caution = A tie-down that comes back to the same side counts once here. One country counts it twice, another once. This book uses the stricter.
 reason-law-holds-forces-met =
-    .caution = US law asks forces too (393.102(a)), and holds them to be met where the load is tied down by its count (393.102(c)(3)). So its count decides the law’s side. The forces here are those of EN 12195-1, which ask more.
+    .caution = US law asks for forces too (393.102(a)), and counts them as met where the load is tied down by its count (393.102(c)(3)). So its count decides the law’s side. The forces here are those of EN 12195-1, which ask more.
 reason-dan-is-mostly-lc =
     .caution = The limit of { $part } was given in daN. Labels in daN nearly always give the LC, which is up to twice the WLL. Read the label again: if it says LC, choose LC.
 reason-europe-marks-lc =
     .caution = A European label gives the LC. A WLL is counted as it is written, which is too low rather than too high. At the roadside an inspector may not accept the label.
 reason-limit-as-marked =
-    .caution = The forces are asked of the limit that is marked, WLL or LC. LC is about half of what breaks it, WLL a quarter to a third: never compare the bare numbers.
+    .caution = The forces are compared with the limit that is marked, WLL or LC. An LC is about half of what breaks the part, a WLL a quarter to a third: never compare the bare numbers.
 reason-retighten =
     .caution = Stop and tighten within the first { $country ->
         [us] 50 miles, and then every 150 miles or 3 hours.
@@ -343,7 +343,7 @@ reason-marks-govern =
 
 refused-grade-not-understood = is not a grade of tie-down chain this book knows; grades are { $grades }. Or leave it empty and give the limit on the label.
 refused-not-rated = is not rated: { $reason }. Or leave it empty and give the limit on the label.
-refused-mark-against-table = does not agree with the law's table, which gives { $printed } for that grade and size. Look at the mark again; if it stands, leave grade and size empty.
+refused-mark-against-table = does not agree with the law's table, which gives { $printed } for that grade and size. Look at the mark again. If it really says that, leave grade and size empty.
 refused-limit-as-tension = is more than half of the limit, and no hand ratchet leaves so much (more than { $half }). Give the STF of the label, or a measured tension.
 refused-straight-to-the-side = is not 0, but this tie-down runs straight to the side. Give 0, or choose a corner.
 refused-same-side-pulls-sideways = does not fit: one that comes back to the same side pulls to the left, to the right, or to both sides with two of them.
@@ -401,7 +401,7 @@ absent-stands-by-itself = it stands by itself
 
 ## The drawing
 
-figure = A load of { $load }, { $length } long, { $width } wide and { $height } high, from above and from the side. Part of each limit used: { $tie_downs }. Least in hand against { $worst }.
+figure = A load of { $load }, { $length } long, { $width } wide and { $height } high, from above and from the side. Part of each limit used: { $tie_downs }. The smallest margin is against { $worst }.
 figure-size = { OWN($size) }
 figure-plan = From above
 figure-side = From the side

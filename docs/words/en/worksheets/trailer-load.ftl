@@ -73,8 +73,8 @@ reason-plate-not-read =
     .headline = One plate is still to be read: { $part }.
     .caution = Still to be read: { $part }. The weakest part decides, so nothing is within while one is unknown.
 reason-over-plate =
-    .headline = Over the plate: { $part }. It bears { $bears } and may bear { $rating }.
-    .caution = Over the plate: { $part }, { $bears } on { $rating }.
+    .headline = Over the plate: { $part }. It carries { $bears } and may carry { $rating }.
+    .caution = Over the plate: { $part }, { $bears } where { $rating } is allowed.
 reason-inside-plates =
     .headline = { $tongue_weight } rest on the ball, { $tongue_share } of the loaded trailer, and { $axle_weight } on the axles. Every plate that was read allows it.
 reason-tongue-light =
@@ -95,7 +95,7 @@ refused-ahead-of-the-ball = is ahead of the ball ({ $ball } from the axles). Mea
 
 absent-plate-missing = a plate is still to be read
 absent-plate-not-read = plate not read
-absent-stands-well = it stands as custom wants it
+absent-stands-well = it stands where it should
 
 ## The working
 

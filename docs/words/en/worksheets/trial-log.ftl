@@ -24,7 +24,7 @@ input-readings-gap = Gap
 input-readings-throat = Throat
 input-readings-time = Time
 input-file = The log as a file
-    .help = Text with columns force, gap, throat, time; units may stand in the headings. From a spreadsheet save it as CSV, or paste it.
+    .help = Text with columns force, gap, throat, time; units may be in the headings. From a spreadsheet save it as CSV, or paste it.
 
 ## What is found
 
