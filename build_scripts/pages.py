@@ -320,7 +320,7 @@ class Book:
 
     def _cited_row(self, root: str, row: Mapping[str, str]) -> str:
         place = cited_shortly(row["source"], row["locator"])
-        told = row["checked"] == "text" or place.startswith("common practice")
+        told = row["checked"] == "text" or place.startswith("Common practice")
         seen = "" if told else f" ({said('seen-' + row['checked'] + '.ring')})"
         title = source_row(row["source"])["title"]
         return f'<a href="{root}about/sources.html#{row["source"]}" title="{escape(title)}">{rich(place)}</a>{seen}'

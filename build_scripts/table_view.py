@@ -266,7 +266,7 @@ def cited_shortly(key: str, place: str) -> str:
     is cited by its short name. The full title stands on the page of sources.
     """
     if place.casefold().startswith("common practice"):
-        return place[0].lower() + place[1:]
+        return place
     title = source_row(key)["title"]
     if _OSHA.match(title):
         return short_citation(_OSHA.sub(r"OSHA \1", title), place)

@@ -23,6 +23,12 @@ ELEMENTS = {
 }
 
 
+def _key_of(name: str) -> str:
+    """The key of a material by its name. Keys keep the spelling that saved addresses have: aluminium."""
+    spelled = name.lower().replace("aluminum", "aluminium").removesuffix(", any")
+    return re.sub("[^a-z0-9]+", "-", spelled).strip("-")
+
+
 @cache
 def _element_density(symbol: str) -> float:
     import periodictable
@@ -136,8 +142,7 @@ def law_densities(tables: Tables) -> list[str]:
         found += [
             f"densities/claims.csv {material}: is not the key of {r['material_name']}"
             for r in rows
-            if re.sub("[^a-z0-9]+", "-", r["material_name"].removesuffix(", any").lower()).strip("-")
-            != material
+            if _key_of(r["material_name"]) != material
         ]
         gravity = re.search(r"specific gravity (0\.[0-9]+)", words_of_note("densities", rows[0]))
         if gravity:

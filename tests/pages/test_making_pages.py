@@ -255,7 +255,7 @@ def test_ropes_of_one_size_are_ratings_of_their_own() -> None:
     """49 CFR 393.108: webbing of 2 in holds 2,000 lb, wire rope of 3/8 in 3,000 lb; each goes by its own name."""
     made = {e.label: e.answer for e in ratings_index.entries() if e.table == "tie-down-other"}
     assert made["Synthetic webbing, 2 in"] == "2,000 lb (910 kg)"
-    assert made["Wire rope 6x37 fibre core, 3/8 in"] == "3,000 lb (1,360 kg)"
+    assert made["Wire rope 6x37 fiber core, 3/8 in"] == "3,000 lb (1,360 kg)"
     assert len(made) == len(table("tie-down-other").where(unit="lb"))
 
 
