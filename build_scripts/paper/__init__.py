@@ -16,14 +16,19 @@ from build_scripts.paper.gauges import GAUGES
 from build_scripts.paper.sheets import Sheet
 from build_scripts.paper.typeset import PAPERS, Edition, file_name, write_sheets
 from build_scripts.paper.wall import WALL
+from build_scripts.wording import language
 
 FOLDER = "paper"
 """Where the sheets lie in the site."""
 
 
-@functools.cache
 def sheets() -> tuple[Sheet, ...]:
-    """Every sheet of the book, in the order of use."""
+    """Every sheet of the book in the language of this build, in the order of use."""
+    return _sheets(language())
+
+
+@functools.cache
+def _sheets(_tongue: str) -> tuple[Sheet, ...]:
     return tuple(made() for made in (*GAUGES, *WALL, *CARDS))
 
 

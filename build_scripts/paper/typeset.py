@@ -67,7 +67,7 @@ def sheet_data(sheet: Sheet, paper: PaperSize, made: Edition) -> dict[str, Any]:
     width, height = PAPERS[paper]
     off = Quantity(METRIC_LINE_MM * SCALE_SLACK / 1000, "length", digits=1)
     return {
-        "language": language(),
+        "language": language().partition("-")[0],
         "families": {"text": TEXT, "head": HEAD},
         "paper": {"width": width, "height": height, "across": WIDTH_MM, "down": HEIGHT_MM},
         "kind": sheet.kind,
