@@ -20,6 +20,7 @@ from build_scripts import paper
 from build_scripts.paper import gauges, typeset, wall
 from build_scripts.paper.faces import ready_faces
 from build_scripts.paper.sheets import Sheet
+from build_scripts.table_view import key_text
 from calc.inspecting.hook_check import largest_throat_m
 from calc.inspecting.thickness import thickness_limits
 from calc.quantities import plain_number, to_si
@@ -505,7 +506,7 @@ def test_the_hitch_chart_has_the_shares_and_the_colours() -> None:
     }
     for colour in {row["colour"] for row in claims("web-slings")} - {"factor"}:
         wanted = [cells[colour, hitch, angle] for hitch, angle in wall.WEB_COLUMNS]
-        assert f"{colour.capitalize()} {' '.join(wanted)}" in said
+        assert f"{key_text('web-slings', 'colour', colour)} {' '.join(wanted)}" in said
 
 
 def test_the_heat_chart_has_the_cells_of_both_grades() -> None:
