@@ -120,10 +120,17 @@ def view(record: Record, root: str, language: str = "en", example: bool = False)
 def view_json(request: str) -> str:
     """Answer a request written in JSON: {"worksheet", "inputs", "units", "language", "root", "example"}; refusals come back as data too.
 
-    Returns what `view` makes, or {"ok": false, "errors": [{"input", "given", "message", "said"}]}.
+    Returns what `view` makes, or {"ok": false, "errors": [{"input", "given", "message", "said"}]}. A request with `kit` in it is
+    about the reader's own parts (build_scripts.kit_view).
     """
 
     def viewed(asked: Mapping[str, Any]) -> dict[str, Any]:
+        if "kit" in asked:
+            from build_scripts.kit_view import (
+                kit_view,  # it sets its pieces with the functions of this module
+            )
+
+            return kit_view(asked)
         language = asked.get("language", "en")
         units = asked.get("units", "us")
         record = answer_in_spans(asked["worksheet"], asked.get("inputs", {}), units, language)

@@ -111,6 +111,7 @@ from build_scripts.table_view import (
 from build_scripts.wording import language, say, writer
 from calc import answering
 from calc.quantities import show
+from calc.records.kit.schema import FILE as KIT_SCHEMA
 from calc.tables import NoSuchRow, NoSuchTable, table, table_names
 from calc.trees import Node
 from calc.words.catalogue import NoWords
@@ -977,6 +978,7 @@ def finish_site(site: Path) -> None:
         if "<table>" in text:
             page.write_text(_frame_plain_tables(text), encoding="utf-8")
     make_search(site)
+    _pack_kit(site, ROOT)
     write_moved(site)
     _make_lighter(site, ROOT)
 
@@ -1024,10 +1026,22 @@ def _frame_table(found: re.Match[str]) -> str:
     return f'{hint}<div class="table-frame" role="region" aria-label="{name}">{text}</div>'
 
 
+def _pack_kit(site: Path, root: Path) -> None:
+    """The scripts of the reader's own parts as one file, and the schema of the files that they write."""
+    scripts = root / "build_scripts" / "scripts" / "kit"
+    _run_node(root, "pack_kit.mjs", scripts, site / "scripts" / "kit.js")
+    schema = json.dumps(KIT_SCHEMA, indent=1) + "\n"
+    (site / "kit" / "linkwright-kit.schema.json").write_text(schema, encoding="utf-8")
+
+
 def _make_lighter(site: Path, root: Path) -> None:
     """Comments and blanks are for the people who read the sources; the reader's phone need not fetch them."""
     files = [site / "assets" / "book.css", *(site / "scripts" / name for name in PAGE_SCRIPTS)]
-    command = ["node", str(root / "build_scripts" / "minify.mjs"), *map(str, files)]
+    _run_node(root, "minify.mjs", *files)
+
+
+def _run_node(root: Path, script: str, *arguments: Path) -> None:
+    command = ["node", str(root / "build_scripts" / script), *map(str, arguments)]
     try:
         subprocess.run(command, cwd=root, check=True, capture_output=True, text=True)
     except FileNotFoundError as missing:

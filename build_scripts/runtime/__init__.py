@@ -47,7 +47,7 @@ PAGE_SCRIPTS = (
     *("answer-view.js", "sheet.js", "edition.js"),
 )
 """In the order in which they run."""
-PAGE_MODULES = ("__init__.py", "answer_view.py", "edition.py")
+PAGE_MODULES = ("__init__.py", "answer_view.py", "kit_view.py", "edition.py")
 """What of build_scripts runs in the page, beside calc."""
 ENGINE_SCRIPTS = (
     *("python-parts.js", "python-engine.js", "python-serving.js"),

@@ -157,7 +157,17 @@
     });
   }
 
+  let isKitLoaded = false;
+
+  /** The scripts of the reader's own parts come with the first page that shows them. */
+  function loadKit() {
+    if (isKitLoaded || !document.querySelector("[data-kit]") || !globalThis.linkwright) return;
+    isKitLoaded = true;
+    globalThis.linkwrightScript(new URL("scripts/kit.js", scope)).catch(() => (isKitLoaded = false));
+  }
+
   function arrived() {
+    loadKit();
     markDoor();
     stampPrint();
     frames();

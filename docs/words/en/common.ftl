@@ -135,6 +135,7 @@ unreadable-empty = is empty
 unreadable-from-here-on = cannot be read from “{ $rest }” on
 unreadable-no-number-before-unit = has no number in front of the unit
 unreadable-no-number = has no number
+unreadable-without-unit = has no unit; write the number with its unit
 unreadable-divides-by-zero = divides by zero
 unreadable-spaces-two-ways = has spaces that can be read two ways: { $typed }
 unreadable-marks-two-ways = has commas or points that can be read two ways: { $typed }

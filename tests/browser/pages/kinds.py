@@ -16,10 +16,11 @@ KINDS = (
     "work-out/sling-legs.html",
     "work-out/load-weight.html",
     "work-out/hook-check.html",
+    "kit/index.html",
     "about/sources.html",
     "404.html",
 )
-"""Home, index, narrow and wide table, rules in words, long table, plain list, form, form with rows, cards, not found."""
+"""Home, index, narrow and wide table, rules in words, long table, plain list, form, form with rows, kit, cards, not found."""
 
 
 def leads_on(path: Path) -> bool:

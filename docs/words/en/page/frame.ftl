@@ -40,6 +40,7 @@ to-home = Linkwright, first page
 to-part = To the list: { $part }
 menu = Menu
 menu-parts = Parts of the book
+menu-kit = My kit
 menu-how-to-use = How to use this book
 place = Where you are
 place-what = Where sources differ, the rule of your place stands first. The worksheets always judge by the strictest.

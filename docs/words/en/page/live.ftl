@@ -30,6 +30,17 @@ cannot-run-typed = No answer. The calculator does not run here: { $reason }. Wha
 other-edition = No answer. This page and the calculator are of two editions, and their figures may differ. Reload the page.
 example-differs = No answer. The calculator's answer to the example is not the one that is printed in this page, so no answer of this page can be trusted. Reload the page. If it stays, use the tables and write to whoever gave you this book.
 
+## My kit
+
+kit-opening = Opening your kit.
+kit-cannot-run = Your kit is kept on this device, but it cannot be shown: { $reason }. Reload the page.
+kit-not-allowed = This browser does not let this page keep anything ({ $reason }). Your kit cannot be kept here. A private window, a blocked store or a folder opened from disk can be the reason. Use an ordinary window, or save a copy elsewhere.
+kit-no-room = There is no room on this device. Nothing was changed. Delete something else, or take out photos, and save again.
+kit-changed-elsewhere = This part was changed in another window. Nothing was saved. Open it again to see what it says now.
+kit-no-photo = This browser cannot read that picture. The part is saved without it.
+kit-kept-safe = Saved. The browser keeps your kit until you delete it.
+kit-kept = Saved. The browser may drop your kit when space runs short, so save a copy.
+
 ## The keys under a box, on a touch screen
 
 keys = Keys for this box

@@ -1,0 +1,6 @@
+// @ts-check
+/** The kit's script: loaded by site.js on the pages that need it, and once a visit. */
+import { takeOver } from "./page.mjs";
+
+document.addEventListener("linkwright-page", takeOver);
+takeOver();
