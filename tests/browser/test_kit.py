@@ -106,11 +106,11 @@ def test_from_the_empty_kit_to_another_browser(served: str, new_context: NewCont
     opened(page)
     expect(page.locator(".kit-count")).to_contain_text("Your kit is empty")
     shot(page, "kit-empty")
-    for number, part in enumerate(PARTS):
+    for place, part in enumerate(PARTS):
         add(page, {**part, "condition": "marked-good"})
         expect(page.locator("[data-kit-view] .answer")).to_have_attribute("data-verdict", "caution")
         expect(page.locator("[data-big]")).to_contain_text(RATED[part["number"]])
-        if number == 0:
+        if place == 0:
             shot(page, "kit-part-unlooked")
         to_list(page)
     expect(page.locator("[data-kit-rows] > li")).to_have_count(len(PARTS))
