@@ -13,6 +13,8 @@ _HEADINGS = ("h1", "h2", "h3")
 _LEFT_OUT = ("claims", "every", "files", "headerlink", "ask", "on-page", "crumb", "no-script", "use")
 """Classes of what would be found on every page, or is a list of another page's names."""
 _MOST_WORDS = 500
+_OWN_PARTS = "kit"
+"""A folder whose index is no list of pages: the reader's own parts."""
 
 
 @dataclass
@@ -126,7 +128,7 @@ def read_pages(site: Path) -> list[Page]:
     found = [
         read_page(site, file)
         for file in sorted(site.rglob("*.html"))
-        if file.name not in ("index.html", "404.html")
+        if file.name not in ("index.html", "404.html") or file.parent.name == _OWN_PARTS
     ]
     return [page for page in found if page.title and page.kind != "moved"]
 
