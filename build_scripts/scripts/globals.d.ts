@@ -22,16 +22,7 @@ declare const LINKWRIGHT_RELEASE: { abi_version: string; arch: string; platform:
 
 /** A pattern of the catalogue with its facts put in (early.js). */
 declare var linkwrightFilled: (pattern: any, facts: Record<string, string | number>) => string;
-declare var linkwright: {
-  python: EventTarget;
-  siteRoot: string;
-  edition: string;
-  code: string;
-  /** Words of page/live.ftl, elements of trees, and the reader's units: for the scripts of the kit. */
-  say: (code: string, facts?: Record<string, string | number>) => string;
-  built: (node: any) => Node;
-  units: () => string;
-};
+declare var linkwright: { python: EventTarget; siteRoot: string; edition: string; code: string };
 declare var linkwrightDiskPart: ((name: string, text: string) => void) | undefined;
 declare var linkwrightMakeEngine: (() => unknown) | undefined;
 
