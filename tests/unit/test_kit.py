@@ -294,7 +294,7 @@ def test_a_limit_that_is_met_already_is_met_on_the_day_of_the_last_reading() -> 
     assert found.outlook.earliest == datetime.date(2025, 6, 11)
     assert "kit-worn-out" in codes(throats("1.160 in", "1.200 in", "1.240 in"))
     assert "kit-worn" in codes(throats("1.160 in", "1.190 in"))
-    assert "kit-in-use" in codes(throats("1.160 in", "1.165 in"))
+    assert codes(throats("1.160 in", "1.165 in")) == ["kit-overdue"]
 
 
 @pytest.mark.parametrize(
