@@ -22,7 +22,7 @@ declare const LINKWRIGHT_RELEASE: { abi_version: string; arch: string; platform:
 
 /** A pattern of the catalogue with its facts put in (early.js). */
 declare var linkwrightFilled: (pattern: any, facts: Record<string, string | number>) => string;
-declare var linkwright: { python: EventTarget; siteRoot: string; edition: string; code: string };
+declare var linkwright: { python: EventTarget; siteRoot: string; edition: string; code: string; runtime: string };
 declare var linkwrightDiskPart: ((name: string, text: string) => void) | undefined;
 declare var linkwrightMakeEngine: (() => unknown) | undefined;
 

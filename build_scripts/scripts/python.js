@@ -446,7 +446,7 @@ function stalling(begin) {
 const python = new PythonHost();
 
 /** What the site's scripts show to each other and to tests. */
-globalThis.linkwright = { python, siteRoot, edition: linkwrightBuild.edition, code: linkwrightBuild.code };
+globalThis.linkwright = { python, siteRoot, edition: linkwrightBuild.edition, code: linkwrightBuild.code, runtime: linkwrightBuild.runtime };
 
 addEventListener("online", () => {
   if (python.state === "failed") python.start();
