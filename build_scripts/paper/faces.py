@@ -7,6 +7,7 @@ from __future__ import annotations
 
 import hashlib
 import shutil
+import tempfile
 from dataclasses import dataclass
 from pathlib import Path
 
@@ -59,13 +60,14 @@ def ready_faces(root: Path) -> Path:
     finished = root / ".build" / "faces" / name
     if finished.is_dir():
         return finished
-    working = finished.with_name(f"{name}.part")
-    shutil.rmtree(working, ignore_errors=True)
-    working.mkdir(parents=True)
+    finished.parent.mkdir(parents=True, exist_ok=True)
+    working = Path(tempfile.mkdtemp(prefix=f"{name}.", dir=finished.parent))
     for face, source in zip(FACES, sources, strict=True):
         _unpack(face, source, working / f"{face.family}-{face.weight}.ttf")
-    shutil.rmtree(finished, ignore_errors=True)
-    working.rename(finished)
+    try:
+        working.rename(finished)
+    except OSError:  # another process was first
+        shutil.rmtree(working, ignore_errors=True)
     return finished
 
 
