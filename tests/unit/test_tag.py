@@ -1,0 +1,121 @@
+"""The tag worksheet: a tag repeats the maker's words, and a part that is not fit gets one that says: do not use."""
+
+from __future__ import annotations
+
+import datetime
+import html
+import re
+from typing import Any
+
+import pytest
+
+from calc import inputs
+from calc.answering import Refused, answer, worksheet
+from calc.figures.tag import wrapped
+from calc.records.qr_code import VERSIONS, TooLong, qr_code
+from tests.asking import asked
+
+TODAY = datetime.date(2026, 11, 26)
+PASSED = {**worksheet("tag").example, "inspected_on": "2026-11-26"}
+
+
+@pytest.fixture(autouse=True)
+def _today(monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setattr(inputs, "today", lambda: TODAY)
+
+
+def tag(**changes: str) -> Any:
+    return asked("tag", {**PASSED, **changes})
+
+
+def words(found: Any) -> list[str]:
+    """The words on the drawing, without the parts of the code."""
+    return [html.unescape(word) for word in re.findall(r"<text[^>]*>([^<]*)</text>", found.figure.svg)]
+
+
+def test_a_part_that_passed_gets_its_own_words_and_the_makers() -> None:
+    found = tag()
+    assert found.verdict == "ok"
+    assert words(found) == [
+        "Inspected", "H-2", "Mark: 3/8 8 T", "Maker’s rating: 7,100 lb", "Inspected 2026-11-26", "Next by 2027-11-26",
+        "By yard hand", "Own tag. The maker’s tag governs.",
+    ]  # fmt: skip
+
+
+def test_a_rating_is_the_typed_one_letter_for_letter_or_none() -> None:
+    assert "Maker’s rating: 3-1/4 t at 0°" in words(tag(rating="3-1/4 t at 0°"))
+    found = tag(rating="")
+    assert "No rating by the maker on record" in words(found)
+    assert any("do not lift with it" in str(one) for one in found.cautions)
+
+
+@pytest.mark.parametrize(
+    ("finding", "line"),
+    [
+        ("failed", "Failed its inspection"),
+        ("altered", "Altered: no rating"),
+        ("unmarked", "No mark: no rating"),
+    ],
+)
+def test_a_part_that_is_not_fit_gets_a_do_not_use_tag_without_a_rating(finding: str, line: str) -> None:
+    found = tag(finding=finding)
+    assert found.verdict == "stop"
+    assert words(found)[0] == "Do not use"
+    assert line in words(found)
+    assert not any("7,100" in word or "Next by" in word for word in words(found))
+
+
+def test_an_unmarked_part_needs_no_mark_to_be_typed() -> None:
+    assert "Mark not read" not in words(tag(finding="unmarked", mark=""))
+
+
+@pytest.mark.parametrize("name", ["finding", "mark", "inspected_on", "months", "inspected_by"])
+def test_what_nobody_said_is_never_taken_kindly(name: str) -> None:
+    found = tag(**{name: ""})
+    assert found.verdict == "unknown"
+    assert words(found)[0] == "Do not use"
+    assert not any("7,100" in word for word in words(found))
+
+
+def test_an_overdue_part_is_not_to_be_used() -> None:
+    assert words(tag(inspected_on="2025-11-26", months="12"))[0] == "Inspected"  # due today
+    found = tag(inspected_on="2025-11-25", months="12")
+    assert found.verdict == "stop"
+    assert "Inspection overdue" in words(found)
+
+
+@pytest.mark.parametrize("size", ["148x76", "6x3", "4x2"])
+def test_the_drawing_bears_its_size(size: str) -> None:
+    assert f'<svg class="drawing tag tag-{size}"' in tag(size=size).figure.svg
+
+
+def test_what_does_not_fit_the_tag_is_refused() -> None:
+    with pytest.raises(Refused, match="too many letters for the tag. Give up to 24"):
+        tag(own_number="H" * 25)
+    with pytest.raises(Refused, match="names no part"):
+        tag(own_number="-")
+
+
+def test_a_long_line_goes_on_in_the_next() -> None:
+    found = words(tag(rating="7,100 lb at 90 deg, 10,000 lb at 45 deg"))
+    assert "Maker’s rating: 7,100 lb at 90" in found
+    assert "deg, 10,000 lb at 45 deg" in found
+
+
+def test_a_long_word_is_parted_where_the_tag_ends() -> None:
+    assert [len(part) for part in wrapped("x" * 70)] == [34, 34, 2]
+
+
+def test_every_tag_has_a_code_of_its_own() -> None:
+    made = {
+        answer("tag", {**PASSED, "finding": finding}, "us")["figure"]["svg"]
+        for finding in ("passed", "failed")
+    }
+    assert len(made) == 2
+
+
+def test_a_text_that_no_code_holds_is_refused() -> None:
+    most = VERSIONS[-1].data_words - 3
+    assert len(qr_code("x" * most)) == VERSIONS[-1].size
+    with pytest.raises(TooLong, match="332 bytes"):
+        qr_code("x" * (most + 1))
