@@ -37,9 +37,9 @@ def tag_figure(words: TagWords, code: Sequence[Sequence[bool]], quiet: int, capt
     drawing.circle("tag-hole", (7.5, 38.0), 3.0)
     head = "tag-words"
     if words.do_not_use:
-        drawing.area("tag-stop", (_LEFT_MM, 61.0), (92.0, 61.0), (92.0, 74.0), (_LEFT_MM, 74.0))
+        drawing.area("tag-stop", (_LEFT_MM, 60.8), (90.0, 60.8), (90.0, 73.5), (_LEFT_MM, 73.5))
         head = "tag-words-on-stop"
-    x, y = drawing.place((_LEFT_MM + 2.0, 63.5))
+    x, y = drawing.place((_LEFT_MM + (3.0 if words.do_not_use else 0.0), 63.8))
     drawing.parts.append(
         ["text", {"class": head, "x": f"{x:.1f}", "y": f"{y:.1f}", "text-anchor": "start"}, words.large]
     )
