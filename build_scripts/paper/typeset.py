@@ -126,7 +126,26 @@ class Typesetter:
             raise NotSet(f"{sheet.name}: {warnings[0].message}")
         if not isinstance(pdf, bytes):  # a list of pages is made of pictures alone
             raise NotSet(f"{sheet.name}: the typesetter gave no file")
-        return pdf
+        return pdf if sheet.kind == "wall" else at_actual_size(pdf)
+
+
+_PREFERENCES = b"/ViewerPreferences<</Direction/L2R>>"
+_ACTUAL_SIZE = b"/ViewerPreferences<</Direction/L2R/PrintScaling/None>>"
+
+
+def at_actual_size(pdf: bytes) -> bytes:
+    """The file with the wish that it be printed without scaling (ISO 32000-1, Table 150), which the typesetter cannot say; a
+    viewer may pass over it, so that the lines that check the printer stay needed. Raises NotSet.
+    """
+    head, found, tail = pdf.rpartition(_PREFERENCES)
+    before, mark, start = tail.rpartition(b"startxref\n")
+    place, end, rest = start.partition(b"\n")
+    if not (found and mark and end and place.isdigit()):
+        raise NotSet(
+            "the typesetter writes its files in another way; a gauge cannot ask to be printed unscaled"
+        )
+    moved = int(place) + len(_ACTUAL_SIZE) - len(_PREFERENCES)
+    return b"".join((head, _ACTUAL_SIZE, before, mark, str(moved).encode(), end, rest))
 
 
 def file_name(sheet: str, paper: PaperSize) -> str:
@@ -152,6 +171,7 @@ __all__ = [
     "NotSet",
     "PaperSize",
     "Typesetter",
+    "at_actual_size",
     "file_name",
     "sheet_data",
     "write_sheets",

@@ -15,6 +15,7 @@ from typing import Any
 
 import pdfplumber
 import pytest
+from pdfminer.pdfdocument import PDFXRefFallback
 
 from build_scripts import paper
 from build_scripts.paper import gauges, typeset, wall
@@ -140,6 +141,25 @@ def test_a_gauge_has_the_lines_that_check_the_printer(sheet: Sheet, size: typese
     assert "100 mm" in said
     assert "4 in" in said
     assert "1 %, stop" in said
+
+
+@pytest.mark.parametrize("sheet", paper.sheets(), ids=lambda one: one.name)
+def test_what_is_true_to_scale_asks_to_be_printed_unscaled(sheet: Sheet) -> None:
+    from pdfminer.pdftypes import resolve1
+
+    document = pdfplumber.open(io.BytesIO(pdf_of(sheet.name))).doc
+    wish = resolve1(document.catalog["ViewerPreferences"]).get("PrintScaling")
+    assert (wish is None) == (sheet.kind == "wall")
+    if wish is not None:
+        assert wish.name == "None"
+    assert not any(
+        isinstance(table, PDFXRefFallback) for table in document.xrefs
+    )  # its table of places is right
+
+
+def test_a_file_written_in_another_way_is_no_gauge() -> None:
+    with pytest.raises(typeset.NotSet, match="another way"):
+        typeset.at_actual_size(b"%PDF-1.7")
 
 
 def test_the_same_tables_and_edition_make_the_same_file() -> None:
