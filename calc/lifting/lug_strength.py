@@ -11,6 +11,7 @@ from __future__ import annotations
 
 import math
 from dataclasses import dataclass
+from typing import Literal
 
 
 @dataclass(frozen=True)
@@ -18,7 +19,8 @@ class Lug:
     """A lug, SI units: lengths [m], strengths [Pa].
 
     side_edge_m, end_edge_m -- from the edge of the hole to the side, and to the end that the load pulls at
-    height_m -- from the weld up to the middle of the hole; round_end -- the end is a half circle about the hole
+    height_m -- from the weld up to the middle of the hole; round_end -- the end is a half circle about the hole;
+    all_round -- the weld goes round the ends of the plate too, else it is one run on each side
     """
 
     thickness_m: float
@@ -34,6 +36,7 @@ class Lug:
     weld_tensile_pa: float
     design_factor: float
     round_end: bool = True
+    all_round: bool = False
 
     @property
     def width_at_hole_m(self) -> float:
@@ -114,6 +117,11 @@ def bearing_area_m2(lug: Lug) -> float:
     return lug.pin_m * lug.thickness_m
 
 
+def gross_section_n(lug: Lug) -> float:
+    """Load at which the whole width of the plate yields [N]: yield / factor. BTH-1, 3-2.1 (from memory)."""
+    return lug.yield_pa / lug.design_factor * lug.width_at_hole_m * lug.thickness_m
+
+
 @dataclass(frozen=True)
 class FootLoad:
     """A pull of one newton at the hole: along the lug, level in its plane, level across it, all [-]."""
@@ -149,29 +157,40 @@ def foot_bending_n(lug: Lug, pull: FootLoad) -> float:
     return lug.yield_pa / lug.design_factor / foot_stress_pa(lug, pull, 1.0)
 
 
+def foot_shear_n(lug: Lug, pull: FootLoad) -> float:
+    """Load at which the middle of the foot yields [N]: pull and 3/2 of the mean shear together (Gere, shear in a rectangular bar;
+    von Mises) up to yield / factor.
+    """
+    area_m2 = lug.foot_width_m * lug.thickness_m
+    shear = 1.5 * math.hypot(pull.in_plane, pull.across)
+    return lug.yield_pa / lug.design_factor * area_m2 / math.sqrt(pull.along**2 + 3 * shear**2)
+
+
 def weld_allowable_pa(lug: Lug) -> float:
     """Shear allowed on the throat [Pa]: 0.60 x weld metal strength / (1.2 x factor), BTH-1, 3-3.4.2 (from memory)."""
     return 0.60 * lug.weld_tensile_pa / (1.2 * lug.design_factor)
 
 
 def weld_stress_pa(lug: Lug, pull: FootLoad, pull_n: float) -> float:
-    """Stress on the throat at the worst spot of two fillet runs, one on each side, under a pull [Pa].
+    """Stress on the throat at the worst spot of the weld under a pull [Pa], by the elastic method.
 
-    The runs are two lines of the weld's length, one plate thickness apart: area 2 L, modulus L^2 / 3 in the plane and
-    L t across it, per unit of throat.
+    The runs on both sides are two lines of the weld's length, one plate thickness apart: per unit of throat area 2 L, modulus
+    L^2 / 3 in the plane and L t across it. Round the ends come 2 t of length, L t and t^2 / 3 of modulus.
     """
-    length = lug.weld_length_m
+    length, thick = lug.weld_length_m, lug.thickness_m
+    ends = thick if lug.all_round else 0.0
+    area = 2 * (length + ends)
     normal = (
-        pull.along / (2 * length)
-        + pull.in_plane * lug.height_m / (length**2 / 3)
-        + pull.across * lug.height_m / (length * lug.thickness_m)
+        pull.along / area
+        + pull.in_plane * lug.height_m / (length**2 / 3 + ends * length)
+        + pull.across * lug.height_m / (length * thick + ends * thick / 3)
     )
-    shear = math.hypot(pull.in_plane, pull.across) / (2 * length)
+    shear = math.hypot(pull.in_plane, pull.across) / area
     return pull_n * math.hypot(normal, shear) / throat_m(lug.weld_leg_m)
 
 
 def weld_n(lug: Lug, pull: FootLoad) -> float:
-    """Load at which the worst spot of the two runs reaches its allowable shear on the throat [N]."""
+    """Load at which the worst spot of the weld reaches its allowable shear on the throat [N]."""
     return weld_allowable_pa(lug) / weld_stress_pa(lug, pull, 1.0)
 
 
@@ -182,3 +201,32 @@ def throat_m(leg_m: float) -> float:
     0.007071
     """
     return leg_m / math.sqrt(2)
+
+
+@dataclass(frozen=True)
+class OwnStresses:
+    """Stresses that the reader's own rule allows [Pa]: in the plate pulled or bent, in the plate cut, under the pin, and on the
+    throat of the weld.
+    """
+
+    plate_pa: float
+    shear_pa: float
+    bearing_pa: float
+    weld_pa: float
+
+
+OwnWay = Literal["own-tension", "own-shear", "own-bearing", "own-foot", "own-weld"]
+"""A way of failing, held against the reader's own stress."""
+
+
+def own_ways_n(lug: Lug, pull: FootLoad, own: OwnStresses) -> dict[OwnWay, float]:
+    """Load [N] at which the plain stress of each way reaches the reader's own: both sides of the hole, both planes before the
+    pin, the pin's area, the corner of the foot, the worst spot of the weld.
+    """
+    return {
+        "own-tension": own.plate_pa * 2 * lug.side_edge_m * lug.thickness_m,
+        "own-shear": own.shear_pa * 2 * shear_plane_m(lug) * lug.thickness_m,
+        "own-bearing": own.bearing_pa * bearing_area_m2(lug),
+        "own-foot": own.plate_pa / foot_stress_pa(lug, pull, 1.0),
+        "own-weld": own.weld_pa / weld_stress_pa(lug, pull, 1.0),
+    }

@@ -522,25 +522,46 @@ def test_string_working_names_each_share_and_its_source() -> None:
 
 LUG = {
     "load": "700 kg", "thickness": "21 mm", "hole": "27 mm", "pin": "26 mm", "side_edge": "28 mm", "end_edge": "31 mm",
-    "height": "62 mm", "weld_leg": "7 mm", "weld_length": "81 mm", "yield_strength": "36,000 psi",
+    "height": "62 mm", "weld_leg": "8 mm", "weld_length": "81 mm", "yield_strength": "36,000 psi",
     "tensile_strength": "58,000 psi", "weld_strength": "70,000 psi", "angle_in_plane": "0", "angle_out_of_plane": "0",
-    "design_factor": "3",
+    "design_factor": "3", "pin_is": "marked", "welded_to": "wall", "wall_thickness": "25 mm", "wall_span": "150 mm",
+    "wall_yield": "36,000 psi",
 }  # fmt: skip
 DESIGN = "mandatory: This is a study aid and not a design"
 LUG_MEMORY = "warning: from memory of ASME BTH-1"
 KNOW_NOTHING = "note: The formulas leave out bad welds"
 
+BY_ITS_MARK = "note: The shackle and its pin go by"
+WALL_BOUND = "warning: The figure of the wall is an upper bound"
+LUG_ENDS = (BY_ITS_MARK, WALL_BOUND, KNOW_NOTHING)
+LUG_SAYS = (DESIGN, LUG_MEMORY)
+OWN_PIN = {"pin_is": "own", "jaw": "12 mm", "between_jaws": "24 mm", "pin_yield": "250 MPa"}
+
 LUGS = (
-    Case("in line", "lifting-lug", LUG, "ok", (DESIGN, LUG_MEMORY, KNOW_NOTHING)),
+    Case("in line", "lifting-lug", LUG, "ok", (*LUG_SAYS, *LUG_ENDS)),
     Case("over", "lifting-lug", {**LUG, "load": "12 t"}, "caution",
-         ("prohibition: Do not use this lug", DESIGN, LUG_MEMORY, KNOW_NOTHING)),
+         ("prohibition: Do not use this lug", *LUG_SAYS, *LUG_ENDS)),
     Case("across", "lifting-lug", {**LUG, "angle_out_of_plane": "0.5"}, "caution",
-         (DESIGN, LUG_MEMORY, "warning: weak across its plane", KNOW_NOTHING)),
+         (*LUG_SAYS, "warning: weak across its plane", *LUG_ENDS)),
     Case("loose pin", "lifting-lug", {**LUG, "pin": "24.2 mm"}, "caution",
-         (DESIGN, LUG_MEMORY, "warning: The pin is loose", KNOW_NOTHING)),
-    Case("pin at nine tenths", "lifting-lug", {**LUG, "pin": "24.4 mm"}, "ok", (DESIGN, LUG_MEMORY, KNOW_NOTHING)),
+         (*LUG_SAYS, "warning: The pin is loose", *LUG_ENDS)),
+    Case("pin at nine tenths", "lifting-lug", {**LUG, "pin": "24.4 mm"}, "ok", (*LUG_SAYS, *LUG_ENDS)),
     Case("small factor", "lifting-lug", {**LUG, "design_factor": "2.9"}, "caution",
-         (DESIGN, LUG_MEMORY, "warning: Use a factor under 3 only where the loads are well known and every lift is controlled", KNOW_NOTHING)),
+         (*LUG_SAYS, BY_ITS_MARK, WALL_BOUND, "warning: Use a factor under 3 only where the loads are well known and every lift is controlled", KNOW_NOTHING)),
+    Case("wide and thin", "lifting-lug", {**LUG, "side_edge": "84.1 mm"}, "caution",
+         (*LUG_SAYS, "warning: The plate is wide and thin beside the hole", *LUG_ENDS)),
+    Case("just not too wide", "lifting-lug", {**LUG, "side_edge": "84 mm"}, "ok", (*LUG_SAYS, *LUG_ENDS)),
+    Case("thin for its pin", "lifting-lug", {**LUG, "thickness": "12.9 mm"}, "caution",
+         (*LUG_SAYS, "warning: thinner than half its pin", *LUG_ENDS)),
+    Case("half as thick as its pin", "lifting-lug", {**LUG, "thickness": "13 mm"}, "ok", (*LUG_SAYS, *LUG_ENDS)),
+    Case("small weld", "lifting-lug", {**LUG, "weld_leg": "7.9 mm"}, "caution",
+         (*LUG_SAYS, "warning: The least leg here is 7.94 mm", *LUG_ENDS)),
+    Case("the wall is the thinner part", "lifting-lug", {**LUG, "weld_leg": "5 mm", "wall_thickness": "12 mm"}, "ok",
+         (*LUG_SAYS, *LUG_ENDS)),
+    Case("own pin", "lifting-lug", {**LUG, **OWN_PIN}, "caution",
+         (*LUG_SAYS, "warning: A pin of your own has no mark", WALL_BOUND, KNOW_NOTHING)),
+    Case("nothing of pin and wall", "lifting-lug", {**LUG, "pin_is": None, "welded_to": None}, "caution",
+         (*LUG_SAYS, "warning: The pin was not checked", "warning: What the lug is welded to was not checked", KNOW_NOTHING)),
 )  # fmt: skip
 
 
@@ -558,7 +579,7 @@ def test_lug_working(end: str, load_kg: float, design_factor: float) -> None:
         0.028,
         0.031,
         0.062,
-        0.007,
+        0.008,
         0.081,
         251e6,
         403e6,
@@ -1793,6 +1814,7 @@ def test_boxes_of_a_beam() -> None:
 def test_boxes_of_a_lug() -> None:
     assert lengths_of(described("lifting-lug").inputs) == {
         **dict.fromkeys(("hole", "pin", "side_edge", "end_edge", "height", "weld_length"), (0, 200, True)),
+        **dict.fromkeys(("jaw", "between_jaws", "wall_thickness", "wall_span"), (0, 200, False)),
         "thickness": (0, 12, True), "weld_leg": (0, 4, True),
     }  # fmt: skip
 

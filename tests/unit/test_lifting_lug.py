@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import dataclasses
+import math
 from typing import Any
 
 import pytest
@@ -11,13 +12,26 @@ from hypothesis import strategies as st
 
 from calc.answering import Refused, answer
 from calc.lifting.lifting_lug import WORKSHEET
+from calc.lifting.lug_holding import (
+    OwnPin,
+    Wall,
+    pin_bending_n,
+    pin_shear_n,
+    wall_folds_n,
+    wall_holds_n,
+    wall_shears_n,
+)
 from calc.lifting.lug_strength import (
     Lug,
+    OwnStresses,
     bearing_n,
     double_plane_n,
     foot_bending_n,
     foot_load,
+    foot_shear_n,
+    gross_section_n,
     net_tension_n,
+    own_ways_n,
     single_plane_n,
     tear_out_n,
     weld_n,
@@ -187,3 +201,151 @@ def test_a_weld_that_the_plate_cannot_bear_is_refused(box: str, typed: str, said
     """A leg of 4 in on 5/8 in plate held 74,300 lb, and runs of 100 in on a lug of 3-3/16 in 493,000 lb."""
     with pytest.raises(Refused, match=said):
         answer("lifting-lug", {**WORKSHEET.example, box: typed})
+
+
+THREE_QUARTER = {
+    **WORKSHEET.example, "load": "2,800 lb", "thickness": "3/4 in", "hole": "15/16 in", "pin": "7/8 in",
+    "side_edge": "1-1/4 in", "end_edge": "1-1/4 in", "height": "1-3/4 in", "weld_leg": "1/4 in", "weld_length": "3 in",
+    "angle_in_plane": "15°", "pin_is": "own", "jaw": "5/8 in", "between_jaws": "7/8 in", "pin_yield": "60,000 psi",
+    "wall_thickness": "1/2 in", "wall_span": "8 in",
+}  # fmt: skip
+
+
+def pounds(record: dict[str, Any], name: str) -> float:
+    return float(record["results"][name]["value"])
+
+
+def test_a_three_quarter_inch_lug_with_six_inches_of_fillet_by_hand() -> None:
+    """Each line by a pencil: Fy 36 ksi, Fu 58 ksi, E70, factor 3, 15 degrees in the plane."""
+    found = run(**THREE_QUARTER)
+    along, level = math.cos(math.radians(15)), math.sin(math.radians(15))
+    assert pounds(found, "gross_section") == pytest.approx(12_000 * 3.4375 * 0.75)
+    assert pounds(found, "bearing") == pytest.approx(1.25 * 12_000 * 0.875 * 0.75)
+    foot = along / (3 * 0.75) + level * 1.75 / (0.75 * 3**2 / 6)
+    assert pounds(found, "out_of_plane") == pytest.approx(12_000 / foot)
+    cut = math.hypot(along, 3**0.5 * 1.5 * level) / (3 * 0.75)
+    assert pounds(found, "foot_shear") == pytest.approx(12_000 / cut)
+    # weld: 6 in of throat 0.177 in, 42,000 / 3.6 psi on it; bending modulus of two lines L^2 / 3 = 3 in2
+    line = math.hypot(along / 6 + level * 1.75 / 3, level / 6)
+    assert pounds(found, "weld") == pytest.approx(42_000 / 3.6 * 0.25 / 2**0.5 / line)
+    # pin: two faces of 0.601 in2 at 3/4 of 60,000 / (3 root 3) psi; arm 3/4 - 3/16 in, modulus 0.0658 in3
+    pin = min(
+        2 * 0.75 * 60_000 / (3 * 3**0.5) * math.pi / 4 * 0.875**2,
+        2 * 20_000 * math.pi / 32 * 0.875**3 / (0.75 - 0.1875),
+    )
+    assert pounds(found, "pin_holds") == pytest.approx(pin)
+    # wall: 9,000 lb straight out for each unit of L / B + 2 root(1 - t / B); 4 x 1.75 / 3 for the level part
+    straight = (along + 4 * level * 1.75 / 3) / (36_000 * 0.25 * (3 / 8 + 2 * (1 - 0.75 / 8) ** 0.5))
+    assert pounds(found, "wall_holds") == pytest.approx(1 / (3 * straight))
+    first = min(
+        pounds(found, name) for name in ("net_tension", "tear_out", "bearing", "out_of_plane", "weld")
+    )
+    assert pounds(found, "capacity_estimate") == pytest.approx(first)
+    assert pounds(found, "with_pin_and_wall") == pytest.approx(
+        min(first, pounds(found, "pin_holds"), pounds(found, "wall_holds"))
+    )
+    assert (
+        "the pin" in found["results"]["governing"]["text"] or "wall" in found["results"]["governing"]["text"]
+    )
+
+
+def test_pin_and_wall_lead_where_they_are_weaker() -> None:
+    soft = run(**{**THREE_QUARTER, "pin_yield": "20,000 psi"})
+    assert soft["results"]["governing"]["text"] == "the pin"
+    thin = run(**{**THREE_QUARTER, "wall_thickness": "1/8 in"})
+    assert "wall" in thin["results"]["governing"]["text"]
+    assert thin["headline"].startswith("Do not lift with this.")
+    for left in ({"pin_is": ""}, {"welded_to": ""}):
+        less = run(**{**THREE_QUARTER, **left})
+        assert less["results"]["with_pin_and_wall"]["value"] is None
+        assert less["verdict"] == "caution"
+    assert run(pin_is="marked")["results"]["with_pin_and_wall"]["value"] is not None
+    assert "was not checked" in run(pin_is="")["headline"]
+
+
+OWN = {
+    "own_plate": "9,000 psi",
+    "own_shear": "6,000 psi",
+    "own_bearing": "12,000 psi",
+    "own_weld": "5,000 psi",
+}
+
+
+def test_own_stresses_count_where_they_are_smaller_and_never_raise() -> None:
+    own = run(**OWN)
+    assert own["results"]["own_allows"]["value"] == own["results"]["capacity_estimate"]["value"]
+    assert own["results"]["governing"]["text"] == "the weld, by your own rule"
+    assert pounds(own, "own_allows") == pytest.approx(pounds(own, "weld") * 5000 / (42_000 / 3.6))
+    high = run(**dict.fromkeys(OWN, "100,000 psi"))
+    assert high["results"]["capacity_estimate"]["value"] == run()["results"]["capacity_estimate"]["value"]
+    assert {"own-foot", "own-tension"} <= set(
+        own_ways_n(LUG, foot_load(0, 0), OwnStresses(1e8, 1e8, 1e8, 1e8))
+    )
+    for box in OWN:
+        with pytest.raises(Refused, match=box):
+            run(**{**OWN, box: ""})
+
+
+@given(
+    st.sampled_from(["thickness_m", "yield_pa", "span_m"]),
+    st.floats(1, 3),
+    st.floats(0, 80),
+    st.floats(0, 80),
+)
+def test_a_better_wall_never_holds_less(name: str, factor: float, lean: float, out: float) -> None:
+    wall, pull = Wall(0.012, 0.2, 250e6), foot_load(lean, out)
+    bigger = dataclasses.replace(wall, **{name: getattr(wall, name) * factor})
+    if name != "span_m":
+        assert wall_holds_n(bigger, LUG, pull) >= wall_holds_n(wall, LUG, pull) * (1 - 1e-12)
+    assert wall_holds_n(wall, LUG, pull) == min(wall_folds_n(wall, LUG, pull), wall_shears_n(wall, LUG))
+
+
+@given(st.floats(1, 3))
+def test_a_thicker_pin_and_narrower_jaws_never_hold_less(factor: float) -> None:
+    pin = OwnPin(0.02, 0.01, 0.09, 0.02, 300e6)
+    for bigger in (
+        dataclasses.replace(pin, diameter_m=0.02 * factor),
+        dataclasses.replace(pin, between_jaws_m=0.09 / factor),
+        dataclasses.replace(pin, yield_pa=300e6 * factor),
+    ):
+        assert pin_bending_n(bigger, 3.0) >= pin_bending_n(pin, 3.0) * (1 - 1e-12)
+        assert pin_shear_n(bigger, 3.0) >= pin_shear_n(pin, 3.0) * (1 - 1e-12)
+
+
+@given(st.floats(0, 90), st.floats(0, 90))
+def test_a_weld_all_round_never_holds_less(lean: float, out: float) -> None:
+    pull = foot_load(lean, out)
+    assert weld_n(dataclasses.replace(LUG, all_round=True), pull) >= weld_n(LUG, pull)
+    assert foot_shear_n(LUG, pull) > 0
+
+
+def test_the_whole_width_stretches_after_it_tears_only_where_it_is_narrow() -> None:
+    assert gross_section_n(LUG) == pytest.approx(250e6 / 3 * 0.083 * 0.021)
+
+
+def test_the_weakest_part_is_lit() -> None:
+    drawings = {
+        run(**more)["figure"]["svg"]
+        for more in (
+            {}, {"weld_leg": "5/8 in"}, {"side_edge": "0.2 in", "weld_length": "1.3 in", "angle_in_plane": "0"}, OWN,
+            {**THREE_QUARTER, "wall_thickness": "1/8 in"}, THREE_QUARTER, {"load": "60,000 lb"},
+        )
+    }  # fmt: skip
+    assert len(drawings) == 7
+    assert "weakest part is lit" in run()["figure"]["caption"]
+
+
+@pytest.mark.parametrize(
+    ("change", "where"),
+    [
+        ({"between_jaws": "0.7 in"}, "between_jaws"),
+        ({"jaw": ""}, "jaw"),
+        ({"wall_span": "3/4 in"}, "wall_span"),
+        ({"wall_thickness": ""}, "wall_thickness"),
+        ({"wall_yield": ""}, "wall_yield"),
+    ],
+)
+def test_pin_and_wall_are_asked_whole(change: dict[str, str], where: str) -> None:
+    with pytest.raises(Refused) as caught:
+        run(**{**THREE_QUARTER, **change})
+    assert [error.input for error in caught.value.errors] == [where]

@@ -1,7 +1,7 @@
 # Worksheet lifting-lug.
 
 title = How may a plate lug fail, and which way first?
-summary = The ways in which a welded plate lug (padeye) can fail, and which sets the limit. A study aid: net section, tear-out, bearing, bending and weld.
+summary = The ways in which a welded plate lug (padeye) can fail, and which sets the limit. A study aid: net section, tear-out, bearing, foot, weld, pin and wall.
 story = The yard studies a drawing of a lug for an engine bearer before it asks an engineer.
 
 ## What is asked
@@ -24,9 +24,12 @@ option-end_shape-square = Square
 input-height = Middle of the hole over the weld
     .help = The arm that bends the foot.
 input-weld_leg = Leg of the fillet weld
-    .help = One run on each side of the plate.
+    .help = The smaller of its two legs.
 input-weld_length = Length of each run
-    .help = Of full size, ends not counted.
+    .help = Along the plate, of full size, ends not counted.
+input-weld_runs = The weld runs
+option-weld_runs-two = along each side of the plate
+option-weld_runs-around = all round the plate, of the same leg
 input-yield_strength = Yield strength of the plate
     .help = Plain structural plate: 36,000 psi.
 input-tensile_strength = Tensile strength of the plate
@@ -39,26 +42,68 @@ input-angle_out_of_plane = Pull leans across the plate
     .help = From the plate's own plane.
 input-design_factor = Design factor
     .help = 3 for common lifting; 2 only where loads are well known.
+input-pin_is = The pin is
+option-pin_is-not-checked = not checked here
+option-pin_is-marked = of a marked shackle that is rated for this pull
+option-pin_is-own = my own pin or bolt
+input-jaw = Thickness of one jaw
+    .help = Of each of the two plates that hold the pin.
+input-between_jaws = Clear between the jaws
+    .help = With its play. Washers that fill the play shorten nothing unless they are fixed.
+input-pin_yield = Yield strength of the pin
+    .help = Of the pin's own steel. A plain bar has 36,000 psi, if you know that it is that.
+input-welded_to = The lug is welded to
+option-welded_to-not-checked = something that I do not check here
+option-welded_to-wall = a flat wall or plate, held by ribs or corners on both sides
+input-wall_thickness = Thickness of the wall
+    .help = Under the lug, where it is thinnest.
+input-wall_span = Between the ribs or corners
+    .help = Square to the lug, from one to the next.
+input-wall_yield = Yield strength of the wall
+    .help = Plain structural plate: 36,000 psi.
+input-own_plate = My rule allows in the plate, pulled or bent
+    .help = All four stresses of your own rule, or none. The smaller of rule and formula counts.
+input-own_shear = My rule allows in the plate, cut
+    .help = On the two planes before the pin.
+input-own_bearing = My rule allows under the pin
+    .help = On pin times thickness.
+input-own_weld = My rule allows in the weld
+    .help = On the throat.
 
 ## What is found
 
-result-capacity_estimate = Pull at which it would fail, with its factor (no rating)
+result-capacity_estimate = Pull at which the lug would fail, with its factor (no rating)
 result-governing = Fails first
 result-net_tension = Tears across the hole (net section)
 result-tear_out = Tears out at the end (splitting, double-plane shear)
 result-bearing = Pin crushes the hole (pin bearing)
+result-gross_section = Stretches over its whole width (gross section)
 result-out_of_plane = Bends at the foot
+result-foot_shear = Is cut at the foot
 result-weld = Weld
+result-pin_holds = Pin bends or is cut
+result-wall_holds = Wall folds or is cut
+result-own_allows = By the stresses of your own rule
+result-with_pin_and_wall = The same, with pin and wall (no rating)
 
 way-net_tension = the plate tearing across the hole
 way-tear_out = the end tearing out
 way-bearing = the pin crushing the hole
+way-gross_section = the plate stretching over its whole width
 way-out_of_plane = the foot of the plate bending
+way-foot_shear = the foot of the plate being cut
 way-weld = the weld
+way-own-tension = the plate beside the hole, by your own rule
+way-own-shear = the end tearing out, by your own rule
+way-own-bearing = the pin in the hole, by your own rule
+way-own-foot = the foot of the plate, by your own rule
+way-own-weld = the weld, by your own rule
+way-pin = the pin
+way-wall = the wall that the lug is welded to
 
 ## The headline and the cautions
 
-comes-first = By these formulas { $governing } is the first to fail, at { $capacity_estimate } with its factor. Your load is { $used } of that.
+comes-first = By these formulas { $governing } is the first to fail, at { $first } with its factor. Your load is { $used } of that.
 
 reason-over-the-first-way =
     .headline = Do not lift with this. { comes-first } That is too much.
@@ -72,10 +117,28 @@ reason-weak-across =
     .caution = A plate lug is weak across its plane. Turn it into line with the sling.
 reason-loose-pin =
     .caution = The pin is loose in the hole and bears on a narrow line. The formulas are less sure there.
+reason-dishes =
+    .caution = The plate is wide and thin beside the hole, so that it dishes (bends out of its plane). Four thicknesses on each side of the hole count, and the rest counts for nothing.
+reason-thin-for-the-pin =
+    .caution = The plate is thinner than half its pin (a shop rule, from memory). Take a thicker plate, and fill the jaws so that the pull stays in its middle.
+reason-weld-too-small =
+    .caution = The weld is small for this plate. It cools so fast that it may crack. The least leg here is { $least } (AISC 360-10, Table J2.4).
+reason-pin-not-checked =
+    .headline = { comes-first } The pin was not checked, and it may be weaker. This is no rating.
+    .caution = The pin was not checked. Take the pin of a marked shackle, and hold its rating against this pull.
+reason-pin-of-your-own =
+    .caution = A pin of your own has no mark and no rating. A bolt whose thread lies in a jaw is cut sooner than this says, and a bolt that works loose falls out.
+reason-pin-by-its-mark =
+    .caution = The shackle and its pin go by the shackle's own mark. Nothing of them is worked out here.
+reason-wall-not-checked =
+    .headline = { comes-first } What the lug is welded to was not checked, and it may be weaker. This is no rating.
+    .caution = What the lug is welded to was not checked. A thin wall folds or tears out round the foot long before the lug fails.
+reason-wall-upper-bound =
+    .caution = The figure of the wall is an upper bound. It takes a flat, sound wall with the lug midway between what holds it, and a wall that does not split in layers under the weld.
 reason-small-factor =
     .caution = Use a factor under 3 only where the loads are well known and every lift is controlled.
 reason-not-counted =
-    .caution = The formulas leave out bad welds, laminated plate, cold steel, torch-cut corners and the part that the lug is welded to.
+    .caution = The formulas leave out bad welds, laminated plate, cold steel, torch-cut corners, and pulls that come and go many times (fatigue).
 
 ## The working
 
@@ -99,14 +162,74 @@ step-crushes = Pin crushes the hole (pin bearing)
     .formula = 1.25 × Fy / Nd × pin × t
     .numbers = 1.25 × { OWN($yields) } / { factor } × { OWN($bears, digits: 3) } × { OWN($thick, digits: 3) }
     .result = { $bearing }
+step-gross = Stretches over its whole width (gross section)
+    .formula = Fy / Nd × width × t
+    .numbers = { OWN($yields) } / { factor } × { OWN($wide, digits: 3) } × { OWN($thick, digits: 3) }
+    .result = { $gross_section }
 step-bends = Bends at the foot
     .formula = your pull × allowed stress (Fy / Nd) / stress from pull and both bendings
     .numbers = { allowed-by-stress }
     .result = { $out_of_plane }
+step-cut-foot = Is cut at the foot
+    .formula = your pull × allowed stress (Fy / Nd) / √(pull² + 3 (3/2 shear)²) on width × t
+    .numbers = { allowed-by-stress }
+    .result = { $foot_shear }
 step-weld = Weld
     .formula = your pull × allowed stress (0.60 × weld metal / (1.2 Nd)) / stress on the throat
     .numbers = { allowed-by-stress }
     .result = { $weld }
+step-pin-cut = Pin is cut
+    .formula = 2 × 3/4 × Fy / (√3 Nd) × π d² / 4
+    .numbers = 2 × 3/4 × { OWN($yields) } / (√3 × { factor }) × π × ({ OWN($across, digits: 3) })² / 4
+    .result = { $cut }
+step-pin-bends = Pin bends
+    .formula = 2 × Fy / Nd × π d³ / 32 / arm, arm = (clear + jaw) / 2 − t / 4
+    .numbers = 2 × { OWN($yields) } / { factor } × π × ({ OWN($across, digits: 3) })³ / 32 / { OWN($arm, digits: 3) }
+    .result = { $bends }
+step-wall-pull = Wall folds under a straight pull (yield lines)
+    .formula = Fy T² × (L / B + 2 √(1 − t / B))
+    .numbers = { OWN($yields) } × ({ OWN($wall, digits: 3) })² × ({ OWN($weld_length) } / { OWN($span, digits: 3) } + 2 √(1 − { OWN($thickness) } / { OWN($span, digits: 3) }))
+    .result = { $holds }, with no factor
+step-wall-turn = Wall folds under bending across
+    .formula = Fy T² / 2 × L
+    .numbers = { OWN($yields) } × ({ OWN($wall, digits: 3) })² / 2 × { OWN($weld_length) }
+    .result = { $turns }, with no factor
+step-wall-folds = Wall folds under your pull
+    .formula = 1 / (Nd × ((straight + 4 × level × height / L) / wall's pull + across × height / wall's bending))
+    .numbers = 1 / ({ factor } × ({ $straight } / { OWN($pull) } + { OWN($arm, digits: 3) } / { OWN($turns) }))
+    .result = { $folds }
+step-wall-cut = Wall is cut beside the weld
+    .formula = Fy / (√3 Nd) × 2 L T
+    .numbers = { OWN($yields) } / (√3 × { factor }) × 2 × { OWN($weld_length) } × { OWN($wall, digits: 3) }
+    .result = { $cut }
+step-own-tension = Plate beside the hole, by your rule
+    .formula = your pull × allowed stress / (pull / (2 × side × t))
+    .numbers = { allowed-by-stress }
+    .result = { $holds }
+step-own-shear = End, by your rule
+    .formula = your pull × allowed stress / (pull / (2 × plane × t))
+    .numbers = { allowed-by-stress }
+    .result = { $holds }
+step-own-bearing = Under the pin, by your rule
+    .formula = your pull × allowed stress / (pull / (pin × t))
+    .numbers = { allowed-by-stress }
+    .result = { $holds }
+step-own-foot = Foot, by your rule
+    .formula = your pull × allowed stress / stress from pull and both bendings
+    .numbers = { allowed-by-stress }
+    .result = { $holds }
+step-own-weld = Weld, by your rule
+    .formula = your pull × allowed stress / stress on the throat
+    .numbers = { allowed-by-stress }
+    .result = { $holds }
+
+## Why a result is absent
+
+absent-pin-not-checked = the pin was not checked
+absent-pin-by-its-mark = the pin goes by its shackle's mark
+absent-wall-not-checked = the wall was not checked
+absent-no-own-stresses = no stresses of your own were given
+absent-not-all-checked = pin and wall were not both checked
 
 ## Refusals
 
@@ -115,7 +238,10 @@ refused-over-the-tensile-strength = is over the tensile strength. Look the two u
 refused-thicker-than-the-plate = is thicker than the plate, { $plate }: what is more lies beside it and holds nothing. Give no more than the plate.
 refused-longer-than-the-plate = is longer than the plate is wide at the hole, { $wide }. Give no more than that: how wide a lug is at its foot is not asked.
 refused-hole-in-the-weld = puts the hole into the weld. Give at least half the hole.
+refused-narrower-than-the-lug = is narrower than the lug, { $plate }. Give at least the lug's thickness.
+refused-no-wall-beside-the-lug = is no more than the lug is thick, { $plate }. Give the distance from one rib or corner to the next.
+refused-own-all-or-none = is missing. Give all four stresses of your own rule, or none of them.
 
 ## The drawing
 
-figure = Face of the lug to scale: { $wide } wide at the hole, { $thick } thick, pulled { PLACES($lean, places: 0) } off its line. First comes { $governing }.
+figure = Face and side of the lug to scale: { $wide } wide at the hole, { $thick } thick, pulled { PLACES($lean, places: 0) } off its line. The weakest part is lit: { $governing }.
