@@ -1,0 +1,114 @@
+"""A bar or a leg that is pressed along its length: what a worksheet asks of it, and what it takes.
+
+Question of the trade: does it bend out and fold before it is crushed? Tubes, pipes and sections of a book, of steel, turning
+freely at both ends (K = 1), by AISC 360 E3 with H1 where it bends as well (calc.lifting.frame_strength). Tubes with walls so
+thin that they buckle by themselves are given no strength.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Mapping
+from dataclasses import dataclass
+
+from calc.inputs import Bounds, ChoiceInput, Given, Input, QuantityInput
+from calc.lifting.beams import SECTION_FORMS, SectionName
+from calc.lifting.frame_strength import Post
+from calc.lifting.overhead_beam import STEEL_KG_PER_M3, box_is_thin, section_area_m2, tube_is_thin
+
+STEEL_MODULUS_PA = 200e9
+"""Modulus of steel [Pa], 29,000 ksi in US tables (from memory of the AISC Manual)."""
+
+SLENDER = 200.0
+"""Length over least radius over which a pressed member is too slender to count on (AISC 360-10, E2 user note, from memory)."""
+
+WORDS = "shared/struts"
+"""Scope of the words of these inputs."""
+
+
+@dataclass(frozen=True)
+class Strut:
+    """A pressed member: its section as a post [effective length m], its steel's yield strength [Pa], whether its wall is too thin
+    to be given a strength.
+    """
+
+    post: Post
+    yield_pa: float
+    thin: bool
+
+    @property
+    def weight_kg(self) -> float:
+        """Its own weight [kg]."""
+        return self.post.area_m2 * self.post.effective_m * STEEL_KG_PER_M3
+
+    @property
+    def slenderness(self) -> float:
+        """Length over least radius [-]."""
+        return self.post.effective_m / math.sqrt(self.post.second_moment_m4 / self.post.area_m2)
+
+    def buckles_n(self) -> float:
+        """Thrust [N] at which it buckles, without a factor (E3)."""
+        return self.post.buckles_n(self.yield_pa, STEEL_MODULUS_PA)
+
+    def euler_n(self) -> float:
+        """Thrust [N] at which a straight bar of any strength buckles: pi^2 E I / L^2 (Euler)."""
+        return math.pi**2 * STEEL_MODULUS_PA * self.post.second_moment_m4 / self.post.effective_m**2
+
+    def part_used(self, thrust_n: float, moment_nm: float, factor: float) -> float:
+        """Part used by thrust and bending together [-] (H1)."""
+        return self.post.part_used(thrust_n, moment_nm, self.yield_pa, STEEL_MODULUS_PA, factor)
+
+
+def read_strut(given: Given, length_m: float) -> Strut:
+    """The member as given, of this length [m], turning freely at both ends."""
+    yield_pa = given.si("yield_strength")
+    form = given.text("section")
+    if form == "book":
+        area, radius, modulus = given.si("area"), given.si("radius"), given.si("modulus")
+        return Strut(Post(area, area * radius**2, modulus, length_m), yield_pa, False)
+    width, wall = given.si("width"), given.si("wall")
+    if wall > width / 2:
+        raise given.refuse("wall", "wall-too-thick")
+    name: SectionName = "box" if form == "square-tube" else "tube"
+    sizes = (width, width, wall) if form == "square-tube" else (width, wall)
+    area, second = section_area_m2(name, *sizes), SECTION_FORMS[name].of(*sizes).second_moment_m4
+    ratio = STEEL_MODULUS_PA / yield_pa
+    thin = box_is_thin(width, wall, ratio) if name == "box" else tube_is_thin(width, wall, ratio)
+    return Strut(Post(area, second, second / (width / 2), length_m), yield_pa, thin)
+
+
+def _part(
+    name: str, dimension: str, book: bool, unit: str = "", unit_si: str = "", at_most: float = 100
+) -> QuantityInput:
+    shown: Mapping[str, tuple[str, ...]] = {"section": ("book",) if book else ("square-tube", "pipe")}
+    bounds = Bounds(above=0, at_most=at_most)
+    return QuantityInput(
+        name,
+        dimension=dimension,
+        unit=unit,
+        unit_si=unit_si,
+        bounds=bounds,
+        required=False,
+        shown_when=shown,
+    )
+
+
+STRUT_INPUTS: tuple[Input, ...] = (
+    ChoiceInput("section", choices=("square-tube", "pipe", "book")),
+    _part("width", "length", book=False),
+    _part("wall", "length", book=False),
+    _part("area", "area", True, "in2", "cm2", 1_000),
+    _part("radius", "length", book=True),
+    _part("modulus", "volume", True, "in3", "cm3", 100_000),
+    QuantityInput(
+        "yield_strength",
+        dimension="pressure",
+        unit="psi",
+        unit_si="MPa",
+        bounds=Bounds(at_least=20_000, at_most=65_000),
+    ),
+)
+"""What a worksheet asks of a pressed member; `read_strut` reads it."""
+
+
+__all__ = ["SLENDER", "STEEL_MODULUS_PA", "STRUT_INPUTS", "WORDS", "Strut", "read_strut"]
