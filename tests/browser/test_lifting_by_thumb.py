@@ -21,6 +21,8 @@ CHANGES = {
     "lifting-lug": ("thickness", "3/4 in", "7/8 in"),
     "beam-lift": ("span", "11 ft", "9 ft"),
     "lifting-frame": ("load", "700 lb", "500 lb"),
+    "spreader": ("load", "1,300 lb", "1,100 lb"),
+    "tripod": ("load", "500 lb", "430 lb"),
 }
 PHONE = {"width": 360, "height": 780}
 

@@ -136,6 +136,11 @@ class Paper:
         return self._of("-layout")
 
     @property
+    def flowing(self) -> str:
+        """All its words in the order of the page, one column after the other."""
+        return self._of("-raw")
+
+    @property
     def pages(self) -> int:
         """How many sheets."""
         return self.text.count("\f")

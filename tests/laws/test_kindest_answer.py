@@ -551,6 +551,46 @@ def frame_asks(boxes: Boxes) -> float:
     return float(max(most))
 
 
+def spreader_raw(words: Boxes) -> dict[str, Any]:
+    """spreader: a square tube with marked fittings, with the least factor the sheet takes for lifting."""
+    return without_none(
+        {
+            "load": words["load"],
+            "length": words["length"],
+            "sling_angle": words["angle"],
+            "off_middle": words["off"],
+            "eyes_off": words["eyes"],
+            "section": "square-tube",
+            "width": words["width"],
+            "wall": words["wall"],
+            "yield_strength": words["yields"],
+            "design_factor": "3",
+            "fittings": "marked" if words["with_fittings"] else None,
+            "upper_rating": words["upper"],
+            "lower_rating": words["lower"],
+        }
+    )
+
+
+def spreader_asks(boxes: Boxes) -> float:
+    """Euler's load and yield of the bar under the thrust of the even load, and the marks of the fittings; with no factor."""
+    if not boxes["with_fittings"] or boxes["angle"] < 30.0:
+        return math.inf
+    half = boxes["load"] * GRAVITY / 2
+    turn = math.radians(boxes["angle"])
+    outer, inner = boxes["width"], max(0.0, boxes["width"] - 2 * boxes["wall"])
+    thrust, second = half / math.tan(turn), (outer**4 - inner**4) / 12
+    euler = math.pi**2 * 200e9 * second / boxes["length"] ** 2
+    presses = thrust / (outer**2 - inner**2) + thrust * boxes["eyes"] * outer / 2 / second
+    most = (
+        thrust / euler,
+        presses / boxes["yields"],
+        half / math.sin(turn) / boxes["upper"],
+        half / boxes["lower"],
+    )
+    return float(max(most))
+
+
 def pair_raw(words: Boxes) -> dict[str, Any]:
     """hanging-load: two legs of one length, the balance point under their middle or off it."""
     pick = {"length": words["leg"], "rating": words["tag"] if words["with_tag"] else None}
@@ -761,6 +801,24 @@ CASES = (
         },
         frame_raw,
         frame_asks,
+    ),
+    Case(
+        "spreader",
+        {
+            "load": ("kg", 10.0, 50_000.0),
+            "length": ("m", 0.2, 12.0),
+            "angle": ("deg", 20.0, 85.0),
+            "off": ("m", 1e-4, 1.0),
+            "eyes": ("m", 1e-4, 0.2),
+            "width": ("m", 0.02, 0.3),
+            "wall": ("m", 0.001, 0.03),
+            "yields": ("Pa", 1.4e8, 4.4e8),
+            "upper": ("N", 1e3, 9e5),
+            "lower": ("N", 1e3, 9e5),
+        },
+        {"with_fittings": (True, True, False)},
+        spreader_raw,
+        spreader_asks,
     ),
     Case(
         "hanging-load",
