@@ -10,6 +10,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Mapping
 
+from build_scripts.lessons.frames import FRAME_LESSONS
 from build_scripts.lessons.heat import HEAT_LESSONS
 from build_scripts.lessons.judging import JUDGING_LESSONS
 from build_scripts.lessons.lifting import LIFTING_LESSONS
@@ -23,6 +24,7 @@ Lesson = Callable[[Writer], Figure]
 
 _ROOMS: dict[str, Mapping[str, Lesson]] = {
     "lessons/lifting": LIFTING_LESSONS,
+    "lessons/frames": FRAME_LESSONS,
     "lessons/judging": JUDGING_LESSONS,
     "lessons/heat": HEAT_LESSONS,
     "lessons/strength": STRENGTH_LESSONS,

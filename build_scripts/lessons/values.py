@@ -25,6 +25,7 @@ from build_scripts.lessons.chain_strength import (
     rating_n,
     stretch_model,
 )
+from build_scripts.lessons.frames import LEG_M, part_left, tips_deg
 from build_scripts.lessons.parts import mild_yield_pa
 from build_scripts.lessons.printed import printed
 from build_scripts.lessons.steel import tetragonal
@@ -40,6 +41,9 @@ from build_scripts.lessons.steel_states import (
     quenched_hv,
 )
 from build_scripts.lessons.strength import factor_bites
+from calc.lifting.frame_strength import fillet_holds_n
+from calc.lifting.lug_holding import least_fillet_m
+from calc.lifting.lug_strength import throat_m
 from calc.pulling.plastic_bending import RECTANGLE, ROUND_BAR
 from calc.pulling.statistics_of_few import failure_bound
 from calc.quantities import STANDARD_GRAVITY_M_PER_S2
@@ -162,6 +166,13 @@ VALUES: dict[str, Value] = {
     "hoist-swing": lambda angle: _share(hoist_side_pull(float(angle)).swinging - 1),
     "hinge-over-first": lambda shape: Number((RECTANGLE if shape == "flat" else ROUND_BAR).full, 2),
     "stays-after": lambda share: _share(RECTANGLE.stays(RECTANGLE.core_at_moment(float(share))), 2),
+    "beam-left": lambda feet: _share(part_left(float(feet))),
+    "beam-free": lambda feet: length(float(feet) * 0.3048),
+    "tips-at": lambda ratio: Quantity(tips_deg(float(ratio)), "angle", "capacity"),
+    "weld-leg": lambda: length(LEG_M),
+    "weld-throat": lambda: length(throat_m(LEG_M), "capacity"),
+    "weld-inch": lambda: force(fillet_holds_n(70_000 * 6894.757293168361, LEG_M, 0.0254) / 2, "capacity"),
+    "least-fillet": lambda inches: length(least_fillet_m(float(inches) * 0.0254)),
     "iron-changes": lambda: degrees(727.0),
 }
 """What a page may name, and how it is computed."""

@@ -1,8 +1,9 @@
 """How hard does my beam bend, and how far does it sag?
 
-An overhead beam or gantry, or a bench, under one load (calc.lifting.beams), and the load over which it yields or rolls over
-sideways (calc.lifting.beam_buckling). A study aid that rates nothing: it knows nothing of posts, bolts and welds, of a trolley
-on the lower flange, nor of a load that runs or jerks.
+A bench, a table or a plate under one load (calc.lifting.beams), and the load over which it yields or rolls over sideways
+(calc.lifting.beam_buckling). A study aid that rates nothing. Of a beam from which something hangs it tells bending and sag
+alone: it knows nothing of posts, bolts and welds, of a trolley on the lower flange, of a pull off plumb, nor of a load that runs
+or jerks, and leads to lifting-frame, which does.
 """
 
 from __future__ import annotations
@@ -151,6 +152,7 @@ class Found:
 
     beam: Beam
     section: SectionName
+    overhead: bool
     outer_fibre_m: float
     metal: _Metal
     own_weight_counted: bool
@@ -192,12 +194,16 @@ def find(given: Given) -> Found:
     reach = _reach(stress, metal.yield_pa, beam.span_m / sag)
     left_n, right_n = beam.reactions_n()
     holds = _holds_nm(given, name, section, metal)
+    overhead = given.text("use") != "bench"
     most = _most(beam, section, metal, holds, _shears_at_n(given, name, metal))
+    if overhead:
+        most = _Most(absent("goes-to-the-frame"), absent("goes-to-the-frame"))
     beyond = absent("beyond-the-formulas")
     elastic = reach == "elastic"
     return Found(
         beam=beam,
         section=name,
+        overhead=overhead,
         outer_fibre_m=section.outer_fibre_m,
         metal=metal,
         own_weight_counted=own_kg_per_m > 0,
@@ -340,6 +346,9 @@ def _reach(stress_pa: float, yield_pa: float | None, span_over_sag: float) -> Re
 def judge(found: Found) -> tuple[Reason, ...]:
     """The reasons, each decided once. A study aid rates nothing: what is too much is a caution in words."""
     reasons: list[Reason] = []
+    if found.overhead:
+        large = "deflection" if found.reach == "elastic" else _large(found)
+        reasons.append(Reason("overhead", "unknown", large=large))
     over_allowed = not isinstance(found.stress_share, Absent) and exceeds(found.stress_share, 1.0)
     if found.reach != "elastic":
         reasons.append(Reason(found.reach, "caution", kind="prohibition", large=_large(found)))
@@ -382,7 +391,7 @@ def work(found: Found) -> tuple[Step, ...]:
     if found.metal.allowed_pa is not None:
         allowed = Quantity(found.metal.allowed_pa, "pressure", "capacity", units=("psi", "MPa"))
         limits.append(step("allowed", allowed=allowed))
-    if not isinstance(found.holds_nm, Absent):
+    if not isinstance(found.holds_nm, Absent) and not found.overhead:
         limits.append(
             step(
                 "gives-way",
@@ -451,6 +460,7 @@ WORKSHEET = Worksheet(
     name="beam-lift",
     inputs=(
         QuantityInput("load", dimension="weight", bounds=Bounds(above=0, at_most=2_000_000), sense="demand"),
+        ChoiceInput("use", choices=("overhead", "bench"), default="overhead", required=False),
         QuantityInput("span", dimension="length", unit="ft", unit_si="m", bounds=_ALONG),
         QuantityInput("position", dimension="length", unit="ft", unit_si="m", bounds=_ALONG, required=False),
         ChoiceInput("ends", choices=ENDS),
@@ -547,6 +557,7 @@ WORKSHEET = Worksheet(
     rates=False,
     example={
         "load": "1,600 lb",
+        "use": "bench",
         "span": "14 ft",
         "ends": "simple",
         "section": "i-beam",

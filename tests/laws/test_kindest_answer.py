@@ -470,6 +470,7 @@ def beam_raw(words: Boxes) -> dict[str, Any]:
         sizes = {"diameter": words["depth"]}
     return {
         "load": words["load"],
+        "use": "bench",
         "span": words["span"],
         "ends": "simple",
         "section": words["section"],

@@ -25,6 +25,7 @@ from calc.lifting.beams import (
 G = 9.80665
 FLAT = {
     "load": "730 kg",
+    "use": "bench",
     "span": "3.1 m",
     "ends": "simple",
     "material": "steel",
@@ -373,3 +374,31 @@ def test_a_load_that_is_nothing_beside_the_beam_is_answered() -> None:
     with pytest.raises(Refused):
         answer("beam-lift", {**WORKSHEET.example, "load": "2.2437e-153"})
     assert answer("beam-lift", {**WORKSHEET.example, "load": "2.3e-12"})["verdict"] == "ok"
+
+
+@pytest.mark.parametrize("use", ["overhead", ""])
+@pytest.mark.parametrize(
+    "more",
+    [
+        {},
+        {"section": "i-beam", "depth": "200 mm", "flange_width": "100 mm", "web_thickness": "6 mm", "flange_thickness": "9 mm"},
+        {"section": "box", "width": "30 mm", "wall": "3 mm"},
+        {"section": "known", "second_moment": "800 cm4", "outer_fibre": "50 mm"},
+        {"load": "30 t"},
+        {"yield_strength": ""},
+        {"load_sits": "on-top", "ends": "cantilever"},
+        {"material": "aluminium"},
+    ],
+)  # fmt: off
+def test_a_beam_from_which_something_hangs_goes_to_the_frame(use: str, more: dict[str, str]) -> None:
+    """No greatest load and no leave, whatever the section; bending is told, and sag where there is one."""
+    found = run(**{**more, "use": use})
+    assert found["verdict"] == "unknown"
+    assert value(found, "not_more_than") is None
+    assert value(found, "limited_by") in (None, "")
+    assert found["headline"].startswith("Do not lift from this beam")
+    assert "your own frame" in found["headline"]
+    assert value(found, "moment") > 0
+    bench = run(**{**more, "use": "bench"})
+    for result in ("moment", "stress", "deflection"):
+        assert value(found, result) == value(bench, result)

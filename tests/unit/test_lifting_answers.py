@@ -270,7 +270,7 @@ def test_hitch_headline_says_how_it_is_put_on_and_never_too_much() -> None:
 
 BEAM = {
     "ends": "simple", "material": "steel", "design_factor": "3", "own_weight": "0", "load_sits": "hung-below",
-    "yield_strength": "240 MPa",
+    "yield_strength": "240 MPa", "use": "bench",
 }  # fmt: skip
 FLAT = {
     **BEAM, "load": "730 kg", "span": "3.1 m", "section": "rectangle", "width": "61 mm", "depth": "117 mm",

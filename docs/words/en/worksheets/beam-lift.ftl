@@ -1,13 +1,16 @@
 # Worksheet beam-lift.
 
 title = How hard does my beam bend, and how far does it sag?
-summary = Bending, stress, sag and end loads of an overhead beam, gantry or bench under one load, and when it rolls over sideways (lateral-torsional buckling). A study aid.
-story = The yard checks a gantry beam before it hangs a diesel from the middle.
+summary = Bending, stress, sag and end loads of a bench, a table or a plate under one load, and when a beam rolls over sideways (lateral-torsional buckling). A study aid.
+story = The yard checks the beam of a bench before it stands a diesel on the middle.
 
 ## What is asked
 
 input-load = Load
-    .help = Include hoist, trolley and rigging.
+    .help = Everything that the beam carries.
+input-use = The beam
+option-use-overhead = is overhead and something hangs from it, or I do not know
+option-use-bench = is a bench, a table or a plate, and nothing hangs from it overhead
 input-span = Span
     .help = Between the supports, or from the wall to the free end.
 input-position = Load from the left support
@@ -106,6 +109,12 @@ limit-stress = its stress sets the limit
 limit-rolls-over = it rolls over sideways first
 limit-shears = it shears first, beside an end
 
+reason-overhead =
+    .headline = { $stress_share ->
+            [absent] Do not lift from this beam on the word of this page. How hard it bends is only one of the ways in which an overhead beam fails.
+           *[other] Do not lift from this beam on the word of this page. { its-stress } That is only one of the ways in which an overhead beam fails.
+        } Work it out in the sheet of your own frame, which counts posts, feet, joints and a pull off plumb.
+    .caution = For a beam from which something hangs, this page gives bending and sag alone. The sheet of your own frame gives the rest, or says why it cannot.
 reason-past-yield =
     .headline = Do not lift from this. The stress passes the yield point, so the beam stays bent or comes down. { its-stress } No sag is given. { not-more }
     .caution = The stress is over its limit. Do not lift from this beam.
@@ -168,6 +177,7 @@ step-sag = Sag
 ## Why a result is absent
 
 absent-beyond-the-formulas = beyond the formulas
+absent-goes-to-the-frame = a beam from which something hangs is worked out in the sheet of your own frame
 absent-yield-not-known = the yield strength is not given
 absent-section-not-known = a section from a book is not checked for rolling over sideways
 absent-deep-box = a tube this deep and narrow is not checked for rolling over sideways
