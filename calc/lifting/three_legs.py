@@ -110,7 +110,7 @@ class ShearLegs:
         """Pull [N] in the stay with the hoist pulling outward: (W d + F h) / (A sin g), moments about the feet.
 
         >>> round(ShearLegs(5.0, 2.0, 1.0, 4.0).stay_n(Pull(1000.0, 0.0)))
-        363
+        361
         """
         moment = pull.down_n * self.drift_m + pull.level_n * self.head_m
         return moment / (self.anchor_m * math.sin(self.stay_rad))
