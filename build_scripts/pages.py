@@ -139,7 +139,7 @@ FACES = (
     ("@fontsource/barlow-condensed", "barlow-condensed-latin-600-normal.woff2", "head.woff2"),
     ("@fontsource/barlow-condensed", "barlow-condensed-latin-700-normal.woff2", "head-bold.woff2"),
 )  # fmt: skip
-PAGE_SCRIPTS = ("early.js", "site.js", "reader.js", "lookup.js", "find.js", "drag.js", "moved.js")
+PAGE_SCRIPTS = ("early.js", "site.js", "reader.js", "lookup.js", "find.js", "drag.js", "tilt.js", "moved.js")
 
 
 VERDICTS = ("ok", "caution", "stop", "unknown")
