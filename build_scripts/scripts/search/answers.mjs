@@ -1,9 +1,7 @@
 // @ts-check
 // Answers what was read. A number stands only where every word was understood, one part is named, and its size is printed;
 // everything else leads to pages, to a sentence, or back to the box with a part to choose.
-import MiniSearch from "minisearch";
-
-import { OPTIONS } from "./index-pages.mjs";
+import { openTexts } from "./index-pages.mjs";
 import { makeReader, stemmed } from "./reading.mjs";
 
 /** @import { SearchData, Card, Line, Reading, Result, Word, Answer } from "./types.mjs" */
@@ -40,20 +38,11 @@ export function fraction(inches) {
  * @param {Say} say
  */
 export function makeSearch(data, index, say) {
-  /** @type {MiniSearch | null} */
+  /** @type {ReturnType<typeof openTexts> | null} */
   let loaded = null;
-  const texts = () => (loaded ??= MiniSearch.loadJS(index(), OPTIONS));
-  /** @type {Map<string, boolean>} */
-  const stands = new Map();
+  const texts = () => (loaded ??= openTexts(index()));
   const lexicon = data.lexicon ?? { phrases: [], gradeWords: [], plain: [], known: [] };
-  const { read, conceptOf, namesOf } = makeReader(data, lexicon, (one) => {
-    let found = stands.get(one);
-    if (found === undefined) {
-      found = texts().search(`t${one}`, { combineWith: "OR" }).length > 0;
-      stands.set(one, found);
-    }
-    return found;
-  });
+  const { read, conceptOf, namesOf } = makeReader(data, lexicon, (one) => texts().has(`t${one}`));
   const partAt = data.cardFields.indexOf("part");
   /** @type {Map<string, Card[]>} */
   const made = new Map();
@@ -62,8 +51,14 @@ export function makeSearch(data, index, say) {
   function cardsOf(part) {
     let found = made.get(part);
     if (!found) {
-      found = data.cards.filter((row) => row[partAt] === part)
-        .map((row) => /** @type {any} */ (Object.fromEntries(data.cardFields.map((name, i) => [name, row[i]]))));
+      found = [];
+      for (const row of data.cards) {
+        if (row[partAt] !== part) continue;
+        /** @type {any} */
+        const card = {};
+        for (const [i, name] of data.cardFields.entries()) card[name] = row[i];
+        found.push(card);
+      }
       made.set(part, found);
     }
     return found;
@@ -287,7 +282,7 @@ export function makeSearch(data, index, say) {
     }
     const total = words.reduce((sum, one) => sum + one.weight, 0);
     const terms = words.flatMap((one) => one.ids.filter((id) => !id.startsWith("grade:g")).map((id) => ({ id, one })));
-    const hits = texts().search(terms.map(({ id }) => id).join(" "), { boost: BOOST, combineWith: "OR" });
+    const hits = texts().search(terms.map(({ id }) => id), { boost: BOOST, combineWith: "OR" });
     const top = hits[0]?.score ?? 1;
     for (const hit of hits) {
       const met = new Set(terms.filter(({ id }) => hit.queryTerms.includes(id)).map(({ one }) => one));

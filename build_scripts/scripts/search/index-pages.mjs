@@ -16,6 +16,34 @@ export const OPTIONS = {
   processTerm: (/** @type {string} */ term) => term,
 };
 
+/**
+ * The index as the page keeps it: what stands of each word apart, so that a word is taken into MiniSearch when it is first
+ * asked for. To read all of them at once would take a slow phone longer than all else that the search does at its start.
+ * @param {any} index what MiniSearch writes of itself
+ */
+export function apart({ index, ...rest }) {
+  return { rest, words: Object.fromEntries(index) };
+}
+
+/** The words of the pages, of an index that was set apart. @param {{rest: any, words: Record<string, any>}} kept */
+export function openTexts({ rest, words }) {
+  /** @type {Map<string, [string, any]>} */
+  const taken = new Map();
+  /** @type {MiniSearch | null} */
+  let made = null;
+  const has = (/** @type {string} */ word) => Object.hasOwn(words, word);
+  /** @param {string[]} terms @param {import("minisearch").SearchOptions} options */
+  function search(terms, options) {
+    for (const term of terms.filter((one) => has(one) && !taken.has(one))) {
+      taken.set(term, [term, words[term]]);
+      made = null;
+    }
+    made ??= MiniSearch.loadJS(/** @type {any} */ ({ ...rest, index: [...taken.values()] }), OPTIONS);
+    return made.search(terms.join(" "), options);
+  }
+  return { has, search };
+}
+
 /** Words that come often count three times at most: a long table of one word is no better answer. @param {string[]} tokens */
 function thinned(tokens) {
   /** @type {Map<string, number>} */
@@ -61,6 +89,6 @@ export function indexed(data) {
   const { texts: _, concepts, ...rest } = data;
   return {
     ...rest, concepts: concepts.map((one) => ({ ...one, words: [] })), asked: [], plain: [],
-    lexicon, lines, linesOf, sections, titles, index: made.toJSON(),
+    lexicon, lines, linesOf, sections, titles, index: apart(made.toJSON()),
   };
 }

@@ -2,7 +2,7 @@
 
 title = How much strength does hardened steel lose when it is heated again?
 summary = Strength and hardness of a hardened and tempered test piece, before and after it is heated again (over-tempering).
-story = The yard's apprentice heats a bent 4140 test bar with the torch to straighten it. It is dull red for five minutes.
+story = The yard's apprentice heats a bent 4140 test bar with the torch to straighten it. It glows a faint red for five minutes.
 
 ## What is asked
 
