@@ -410,8 +410,8 @@ class Book:
             title = source_row(key)["title"]
         except NoSuchRow as missing:
             raise PageError(str(missing)) from missing
-        place = f", {rich(locator)}" if locator else ""
-        return f'<a href="{root}about/sources.html#{key}">{rich(title)}</a>{place}'
+        said_as = cited_shortly(key, locator) if locator else title
+        return f'<a href="{root}about/sources.html#{key}" title="{escape(title)}">{rich(said_as)}</a>'
 
     def published(self, root: str, name: str) -> str:
         """A link to a file in which all tables are published, with its size once it is written."""

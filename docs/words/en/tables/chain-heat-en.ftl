@@ -9,7 +9,7 @@ note-outside-bands-no-use = Outside the bands: no use. Grade 5 and grade 8 end a
 
 ## Cautions; table.toml says of which kind each is
 
-caution-finished-after-cooling = Above the last band the chain is finished, also after cooling.
+caution-finished-after-cooling = Above the last band the chain is removed from service, also after cooling.
 
 ## Charts
 

@@ -19,7 +19,7 @@ column-chain = Chain
 ## Quantities
 
 quantity-modulus_constant = Modulus
-quantity-modulus_fall_per_mm = less, for each mm of diameter
+quantity-modulus_fall_per_mm = Falls with each mm of diameter by
 quantity-stiffness_over_diameter_squared = Stiffness over diameter squared
 
 ## Words of the columns

@@ -29,7 +29,7 @@ column-item = Part
 ## Quantities
 
 quantity-design_factor = Design factor
-quantity-load_without_set = Load it takes without lasting set
+quantity-load_without_set = Load it carries without permanent set
 quantity-design_factor_over_people = Design factor over people
 
 ## Words of the columns

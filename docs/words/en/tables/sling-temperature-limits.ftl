@@ -5,7 +5,7 @@ description = Temperature limits of chain, wire rope, fiber rope, web and mesh s
 
 ## Read before you use it
 
-note-out-good-above-ends = “Out for good above” ends a sling even when it has cooled again.
+note-out-good-above-ends = “Remove from service above” holds even when the sling has cooled again.
 note-alloy-chain-how-much = Alloy chain: how much is left at each heat stands in the two tables of heat on chain, the American and the European.
 note-maker-table-for-the-reduction = Maker table for the reduction.
 note-for-good = For good.
@@ -29,7 +29,7 @@ column-item = Part
 ## Quantities
 
 quantity-reduce_above = Loses rating above
-quantity-remove_above = Out for good above
+quantity-remove_above = Remove from service above
 quantity-strength_harmed_above = Strength harmed above
 quantity-use_above = Not colder than
 quantity-use_below = Not hotter than

@@ -10,7 +10,7 @@ note-blue-stands-near-300 = Blue stands near 300 °C (570 °F), far above the 20
 
 ## Cautions; table.toml says of which kind each is
 
-caution-tint-or-glow-ends-it = Rated hardware that shows any tint or has glowed is finished.
+caution-tint-or-glow-ends-it = Remove rated hardware from service if it shows any tint or has glowed.
 
 ## Columns
 
