@@ -926,7 +926,8 @@ def test_sling_of_one_leg() -> None:
 
 def test_sling_headline() -> None:
     pull = 2000 / 2 / math.sin(math.radians(60))
-    first = f"Each leg pulls {SAY.force(pull * G, 'up')}."
+    # In the unit of the rating that it is held against.
+    first = f"Each leg pulls {SAY.of(pull, 'weight', 'up')}."
     used = number_text(pull / 1500 * 100, 2, "up")
     rated = SAY.of(1500, "weight", "down")
     assert raw("sling-legs", SLING).headline == f"{first} Your leg is rated {rated}: {used}% used."

@@ -59,7 +59,7 @@ result-capacity_en_factor = Whole sling by that factor
 opening = { $legs ->
         [1] The leg pulls
        *[other] Each leg pulls
-    } { $leg_tension }.
+    } { $min_leg_rating }.
 
 reason-too-flat =
     .headline = Under 30° from the horizontal: do not lift like this. Use longer legs.
