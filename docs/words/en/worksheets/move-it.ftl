@@ -1,0 +1,137 @@
+# Worksheet move-it.
+
+title = What pull moves my load along the floor or a ramp?
+summary = The pull that starts a load on skids or rollers, keeps it moving and holds it back on a slope; tackle with its losses, winch pull by layer, turns on a post (capstan). A study aid.
+story = The yard slides a crated engine up its slip on planks, with a tackle of three parts and a small winch.
+
+## What is asked
+
+input-load = Load
+    .help = Use the high figure of its weight, with the crate.
+input-slope = Slope
+    .help = 0 on the level. A rise of 1 in 10 is 6°.
+input-way = The load
+option-way-slides = slides on skids or planks
+option-way-rollers = rolls on rollers or wheels
+input-pair = What slides on what, dry
+    .help = Oily, wet, icy or not in the list: leave it empty.
+option-pair-wood-on-wood = wood on wood
+option-pair-steel-on-wood = steel on wood
+option-pair-steel-on-steel = steel on steel, no oil
+option-pair-rubber-on-concrete = rubber on dry concrete
+input-level_pull = Pull that starts it on the level
+    .help = Measured with a scale in the line, the floor being the same.
+input-parts = Parts of rope at the moving block
+    .help = 1 without a tackle.
+input-sheaves = Sheaves that the rope runs over
+    .help = All of them, with those that only turn it. 0 without a tackle.
+input-rating = Rating of the weakest part at the load
+    .help = Sling, shackle, block and lashing, with marks that you can read.
+input-hauled_by = Hauled by
+option-hauled_by-winch = a winch
+option-hauled_by-other = something else: a hoist, a truck, hands
+input-winch_rating = Winch: pull on the first layer
+    .help = From its plate.
+input-drum = Winch: diameter of the bare drum
+input-rope = Winch: diameter of its rope
+input-layer = Winch: layer that the rope lies on
+    .help = 1 is on the bare drum. If you leave it empty, it is a full drum.
+input-turns = Held by turns on a post
+    .help = Full turns of the rope that holds the load back.
+input-post_friction = Friction of rope on the post
+    .help = To hold, use a low figure: 0.1 for smooth or wet steel (common practice, no source).
+
+## What is found
+
+result-start_pull = Pull to start it, at the load
+result-keep_pull = Pull to keep it moving
+result-hold_back = Pull to hold it back
+result-slides_at = It may slide by itself from a slope of
+result-hauling_pull = Pull on the rope's free part
+result-anchor_pull = The anchor of the block bears
+result-rating_share = Of the weakest part is used
+result-winch_has = The winch pulls, on this layer
+result-winch_share = Of the winch is used
+result-tail_pull = Pull on the tail behind the post
+
+## The headline and the cautions
+
+it-takes = It takes { $start_pull } to start it. To hold it back it takes { $hold_back }.
+
+reason-winch-too-weak =
+    .headline = Do not pull. The winch is asked for { $used } of what it has on this layer.
+    .caution = A winch pulls most on its bare drum, and less with each layer. Run more rope off, keeping five turns on the drum, or add a part to the tackle.
+reason-rigging-overloaded =
+    .headline = Do not pull. The weakest part is asked for { $used } of its rating.
+    .caution = Use rigging that is rated for the pull that starts it, and for what holds it back.
+reason-winch-not-known =
+    .headline = { it-takes } Nobody has said what the winch pulls.
+    .caution = Read the pull off the winch's plate. It is that on the bare drum.
+reason-rating-not-known =
+    .headline = { it-takes } Nobody has said what the rigging is rated for.
+    .caution = Give the lowest rating of sling, shackle and block. What has no mark that you can read pulls nothing here.
+reason-rolls-away =
+    .headline = { it-takes } On rollers nothing but the line holds it.
+    .caution = On a slope a load on rollers runs away. Put a second line on it before you move it, and chocks behind it.
+reason-keep-a-line-on-it =
+    .headline = { it-takes } Keep a line on it, whatever friction says.
+    .caution = What friction holds, a jolt sets free: moving friction is less than standing friction, and a wet plank holds little. Keep a line on it at any slope.
+reason-pair-not-known =
+    .headline = { it-takes } The surfaces are not known, so it may be hard to start, and friction holds nothing.
+    .caution = For a pair that nobody knows, the most is taken for pulling and nothing for holding.
+reason-the-pulls =
+    .headline = { it-takes }
+reason-jams-pull-more =
+    .caution = A skid that digs in, a crack or a stone takes far more than this. If it does not start, stop and look.
+reason-nobody-below =
+    .caution = Nobody stands below the load, in line with a rope under pull, or inside a bend of it.
+reason-no-grease-on-a-slope =
+    .caution = Do not grease skids on a slope. On the level a greased load drifts sideways (NAVEDTRA 14251).
+reason-hands-off-rollers =
+    .caution = Place rollers with a stick, and not with a hand or a foot. Keep four to six of them under the load (NAVEDTRA 14251).
+
+## The working
+
+step-start-rolling = Start
+    .formula = weight × sin slope + level pull × cos slope
+    .numbers = { OWN($weight) }, { OWN($level_pull) } at { $slope }
+    .result = { $start_pull }
+step-start = Start
+    .formula = weight × (sin slope + μ cos slope), μ standing, high
+    .numbers = { OWN($weight) } at { $slope }, μ { $friction }
+    .result = { $start_pull }
+step-keep = Keep moving
+    .formula = weight × (sin slope + μ cos slope), μ moving, high
+    .numbers = { OWN($weight) } at { $slope }, μ { $friction }
+    .result = { $keep_pull }
+step-hold = Hold back
+    .formula = weight × (sin slope − μ cos slope), μ moving, low; no less than 0
+    .numbers = { OWN($weight) } at { $slope }, μ { $friction }
+    .result = { $hold_back }
+step-tackle = Free part of the rope
+    .formula = pull × (1 + 0.1 × sheaves) / parts
+    .numbers = { OWN($pull) } × (1 + 0.1 × { $sheaves }) / { $parts }
+    .result = { $hauling_pull }
+step-layer = Winch on this layer
+    .formula = first pull × (drum + rope) / (drum + (2 × layer − 1) × rope)
+    .numbers = { OWN($winch_rating) }, drum { OWN($bare) }, rope { OWN($thick) }, layer { $layer }
+    .result = { $winch_has }
+step-tail = Tail behind the post
+    .formula = pull × e^(−2 π μ turns)
+    .numbers = { OWN($hold_back) }, { $turns } turns, μ { $post_friction }
+    .result = { $tail_pull }
+
+## Why a result is absent
+
+absent-no-winch = no winch given
+absent-no-turns = no post given
+
+## Refusals
+
+refused-too-few = is too few for a tackle of { $parts } parts. Count each wheel that the rope runs over.
+
+## The drawing
+
+figure = The ramp to scale at { $slope }°. The arrow is the pull that starts the load.
+figure-slope = { $slope }°
+figure-holds = holds { $pull }
