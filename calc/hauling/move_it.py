@@ -66,6 +66,8 @@ def _surface(given: Given) -> Surface:
     """Friction of the pair; on rollers the measured pull, and nothing that holds."""
     if given.text("way") == "rollers":
         pull = given.si("level_pull") / (given.si("load") * STANDARD_GRAVITY_M_PER_S2)
+        if exceeds(pull, 1.0):
+            raise given.refuse("level_pull", "more-than-the-load")
         return Surface(pull, pull, 0.0)
     return SURFACES.get(given.text("pair"), NOT_KNOWN)
 

@@ -89,6 +89,7 @@ def test_what_is_overloaded_or_not_known() -> None:
         (without(EXAMPLE, "drum"), "drum"),
         (without(EXAMPLE, "post_friction"), "post_friction"),
         (without(ROLLING, "level_pull"), "level_pull"),
+        ({**ROLLING, "level_pull": "2,000 lbf"}, "level_pull"),
         ({**EXAMPLE, "slope": "45°"}, "slope"),
     ],
 )

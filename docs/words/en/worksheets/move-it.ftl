@@ -128,6 +128,7 @@ absent-no-turns = no post given
 
 ## Refusals
 
+refused-more-than-the-load = is more than the load weighs. On rollers the level takes far less: look for what jams.
 refused-too-few = is too few for a tackle of { $parts } parts. Count each wheel that the rope runs over.
 
 ## The drawing
