@@ -1,6 +1,6 @@
 """Measures how soon a worksheet answers, beside the same runtime started as published, in one run.
 
-    python -m build_scripts.bench [--times 5] [--no-lighthouse] [--only-starts]
+    python -m build_scripts.bench [--times 5] [--no-lighthouse] [--only-starts] [--only-kit]
 
 Two baselines. "Stock": Pyodide as npm ships it, in a module worker, with calc as a wheel and the same first answer.
 "Stock with Pint": the same with the units library of this project, its wheels unpacked, imported and its registry made,
@@ -38,6 +38,7 @@ from build_scripts import growth, serve
 from build_scripts.runtime import gather
 from build_scripts.runtime.ordinary import write_ordinary_road
 from calc.answering import worksheet
+from calc.records.kit.edit import edited
 
 ROOT = Path(__file__).resolve().parent.parent
 SITE = ROOT / "site"
@@ -491,6 +492,62 @@ def answer_lines(playwright: Playwright) -> list[Line]:
     return lines
 
 
+FILL_KIT = """async ({row, count}) => {
+  const db = await new Promise((resolve, reject) => {
+    const opening = indexedDB.open("linkwright-kit");
+    opening.onsuccess = () => resolve(opening.result);
+    opening.onerror = () => reject(opening.error);
+  });
+  const writing = db.transaction("parts", "readwrite");
+  for (let i = 0; i < count; i += 1) {
+    const id = String(10_000_000 + i);
+    const order = `2027-01-${String(1 + (i % 28)).padStart(2, "0")} P-${i}`;
+    writing.objectStore("parts").put({ id, order, revision: 1, part: { ...row, id, number: `P-${i}` } });
+  }
+  await new Promise((resolve) => (writing.oncomplete = resolve));
+  db.close();
+}"""
+SHOW_KIT = """async () => {
+  const until = async (wanted) => {
+    while (!document.querySelector(wanted)) await new Promise((resolve) => requestAnimationFrame(resolve));
+  };
+  location.hash = "add";
+  await until("form.kit-form");
+  const begun = performance.now();
+  location.hash = "list";
+  await until("[data-kit-rows]");
+  return performance.now() - begun;
+}"""
+KIT_PARTS = 10_000
+
+
+def kit_lines(playwright: Playwright, times: int = 15) -> list[Line]:
+    """The list of a kit of ten thousand parts, from the address to the rows on screen; with ten parts beside it."""
+    fields = {"number": "P-1", "kind": "chain-sling", "mark": "80", "size": "3/8", "condition": "marked-good"}
+    row = edited(fields, None, "10000000", "", "us").to_data()
+    lines = []
+    with served(SITE) as (address, _):
+        browser = playwright.chromium.launch(executable_path=chromium(), args=["--no-sandbox"])
+        for count in (10, KIT_PARTS):
+            page = browser.new_page()
+            page.goto(f"{address}kit/index.html")
+            page.wait_for_selector('[data-kit="shown"]', timeout=90_000)
+            page.evaluate(FILL_KIT, {"row": row, "count": count})
+            page.evaluate(SHOW_KIT)
+            middle = statistics.median(page.evaluate(SHOW_KIT) for _ in range(times))
+            lines.append(
+                Line(
+                    f"list of a kit of {count:,} parts, median",
+                    f"{middle:.0f} ms",
+                    "<= 100 ms",
+                    middle <= 100,
+                )
+            )
+            page.close()
+        browser.close()
+    return lines
+
+
 def size_lines(playwright: Playwright) -> list[Line]:
     """Bytes before the first answer, and the folder as a zip."""
     with served(SITE) as (address, sent):
@@ -555,7 +612,15 @@ def main(arguments: list[str] | None = None) -> int:
     parser.add_argument(
         "--only-starts", action="store_true", help="measure only the starts, of the site as it stands"
     )
+    parser.add_argument(
+        "--only-kit",
+        action="store_true",
+        help="measure only the list of a large kit, of the site as it stands",
+    )
     chosen = parser.parse_args(arguments)
+    if chosen.only_kit:
+        with sync_playwright() as playwright:
+            return show(kit_lines(playwright))
     if chosen.only_starts:
         with tempfile.TemporaryDirectory() as folder, sync_playwright() as playwright:
             make_stock(Path(folder))
@@ -566,6 +631,7 @@ def main(arguments: list[str] | None = None) -> int:
         lines += start_lines(playwright, Path(folder), chosen.times)
         lines += answer_lines(playwright)
         lines += size_lines(playwright)
+        lines += kit_lines(playwright)
     lines += other_engine_lines(chosen.times)
     lines += growth_lines()
     if not chosen.no_lighthouse:

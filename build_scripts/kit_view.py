@@ -10,12 +10,19 @@ from __future__ import annotations
 from collections.abc import Callable, Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from typing import Any
+from urllib.parse import quote
 
 from build_scripts.answer_view import nodes_of
+from calc import inputs
 from calc.declaration import Citation
+from calc.figures.wear import WearShape, wear_figure
+from calc.inputs import BadInput
 from calc.inspecting.record import PLACES
+from calc.judged import handed_over, judged
 from calc.reasons import Reason, worst_first
+from calc.records.kit.calendar import Entry, to_calendar
 from calc.records.kit.difference import Changed, Difference, difference
+from calc.records.kit.due import due
 from calc.records.kit.edit import NotSaved, edited, looked_at, noted, taken_out
 from calc.records.kit.file import KitRefused, read_kit, to_csv, to_json
 from calc.records.kit.part import Look, Part, part_of
@@ -179,6 +186,7 @@ def _part(asked: Asked) -> dict[str, Any]:
         _buttons(asked, part),
         _reasons(asked, state.reasons),
         *_rated(asked, state),
+        *_use(asked, state),
         *_next(asked, state),
         *_what(asked, part),
         *[_worn(asked, one) for one in state.wear],
@@ -318,7 +326,39 @@ def _worn(asked: Asked, worn: Wear) -> Node:
         )
         facts: dict[str, Fact] = {"earliest": worn.outlook.earliest.isoformat(), "latest": latest}
         lines.append(["p", {"data-kit-outlook": worn.measure}, *asked.say("kit-outlook", **facts)])
+    caption = asked.writer.text("kit-wear-figure", measure=measure)
+    drawn = wear_figure(_shape(worn), caption, asked.writer)
+    lines.append(["figure", {"class": "work-figure"}, drawn.drawing, ["figcaption", {}, drawn.caption]])
     return ["section", {}, *lines]
+
+
+def _shape(worn: Wear) -> WearShape:
+    ahead = worn.outlook
+    return WearShape(
+        inputs.today(),
+        [(one.day, one.size_m) for one in worn.readings],
+        worn.limit_m,
+        worn.new_m,
+        None if ahead is None else ahead.earliest,
+        None if ahead is None else ahead.latest,
+    )
+
+
+def _use(asked: Asked, state: State) -> list[Node]:
+    """Links that carry the part to the worksheets that ask for one like it."""
+    links: list[Node] = [
+        ["a", {"class": "plain-button", "href": _address(asked, name, fields)}, *asked.say(f"kit-use-{name}")]
+        for name, fields in handed_over(state).items()
+    ]
+    return [["p", {"class": "kit-buttons"}, *links]] if links else []
+
+
+def _address(asked: Asked, name: str, fields: Mapping[str, str]) -> str:
+    written = "&".join(
+        f"{quote(box)}={quote(value)}"
+        for box, value in {**fields, "from": asked.writer.text("kit-name")}.items()
+    )
+    return f"{asked.root}work-out/{name}.html#{written}"
 
 
 def _history(asked: Asked, part: Part) -> list[Node]:
@@ -541,6 +581,41 @@ def _look_form(asked: Asked) -> dict[str, Any]:
     return {"title": title, "nodes": [_form_of(asked, boxes, "kit-save", f"part={part.id}")]}
 
 
+def _choose(asked: Asked) -> dict[str, Any]:
+    """The parts to which the answer of a judging sheet can be saved."""
+    name = asked.data["worksheet"]
+    fit = [part for part in asked.parts() if part.out is None and SHEETS.get(part.kind) == name]
+    if not fit:
+        link: Node = [
+            "a",
+            {"class": "plain-button", "href": f"{asked.root}kit/index.html#add"},
+            *asked.say("kit-form-new"),
+        ]
+        return {"nodes": [["p", {}, *asked.say("kit-none-fits")], ["p", {"class": "kit-buttons"}, link]]}
+    options: list[tuple[str, Fact]] = [
+        (part.id, message("kit-part-title", number=part.number, what=called(part))) for part in fit
+    ]
+    save: Node = ["button", {"type": "submit", "class": "plain-button kit-main"}, *asked.say("kit-save")]
+    general: Node = ["p", {"class": "error", "data-error": "", "hidden": ""}]
+    box = _select(asked, "save_to", {}, options, needed=True)
+    return {
+        "nodes": [["form", {"class": "work-form kit-form", "novalidate": ""}, box, general, ["p", {}, save]]]
+    }
+
+
+def _save_judged(asked: Asked) -> dict[str, Any]:
+    """A part with the look that a judging sheet made; says where it is saved."""
+    try:
+        part = judged(asked.data["worksheet"], asked.data["inputs"], asked.part, asked.units)
+    except NotSaved as refused:
+        raise NotSaved({"": message("kit-look-lacks")}) from refused
+    except BadInput as refused:
+        raise NotSaved({"": message("kit-look-lacks")}) from refused
+    link: Node = ["a", {"href": f"{asked.root}kit/index.html#part={part.id}"}, part.number]
+    said = "kit-saved-out" if part.out is not None else "kit-saved-to"
+    return {**_kept(part), "nodes": [["p", {"class": "kit-note"}, *asked.say(said), " ", link]]}
+
+
 def _out_form(asked: Asked) -> dict[str, Any]:
     part = asked.part
     title = asked.writer.text("kit-out-title", number=part.number)
@@ -578,9 +653,22 @@ def _orders(asked: Asked) -> dict[str, Any]:
 
 def _export(asked: Asked) -> dict[str, Any]:
     parts = asked.parts()
+    if asked.data["how"] == "ics":
+        return {"text": to_calendar(_entries(asked, parts), inputs.today()), "type": "text/calendar"}
     if asked.data["how"] == "csv":
         return {"text": to_csv(parts), "type": "text/csv"}
     return {"text": to_json(parts, asked.data["edition"], asked.data["tables"]), "type": "application/json"}
+
+
+def _entries(asked: Asked, parts: Sequence[Part]) -> list[Entry]:
+    """The next dates of the parts that are in use."""
+    found = []
+    for part in parts:
+        next_on = due(part).on
+        if part.out is None and next_on is not None:
+            says = asked.writer.text("kit-entry", number=part.number, what=called(part))
+            found.append(Entry(part.id, next_on, says))
+    return found
 
 
 def _read(asked: Asked) -> dict[str, Any]:
@@ -702,6 +790,8 @@ _ANSWERS: Mapping[str, Callable[[Asked], dict[str, Any]]] = {
     "save": _save,
     "save-look": _save_look,
     "save-out": _save_out,
+    "choose": _choose,
+    "save-judged": _save_judged,
     "orders": _orders,
     "export": _export,
     "read": _read,

@@ -66,8 +66,23 @@ function fieldsToOpen(sheet) {
   const given = fieldsOfAddress();
   const typed = new URLSearchParams(keptTyped.get(sheet));
   if (!given?.has(FROM)) return given ?? typed;
-  for (const [name, value] of given) typed.set(name, value);
+  for (const [name, value] of given) typed.set(inNextRow(name, typed), value);
   return typed;
+}
+
+/** The next row for what is to stand in one of its own (`items[+].kind`), however many are filled. @param {string} name @param {URLSearchParams} typed */
+function inNextRow(name, typed) {
+  const rows = name.match(/^(\w+)\[\+\]/)?.[1];
+  return rows ? name.replace("+", String(rowsBefore(rows, typed))) : name;
+}
+
+/** How many rows were filled before numbers were handed over. @param {string} rows @param {URLSearchParams} typed */
+function rowsBefore(rows, typed) {
+  const marked = typed.get(`${rows}[+]`);
+  if (marked !== null) return Number(marked);
+  const count = rowsIn(typed, rows);
+  typed.set(`${rows}[+]`, String(count));
+  return count;
 }
 
 /**

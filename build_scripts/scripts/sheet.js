@@ -231,6 +231,11 @@ class CalcSheet extends HTMLElement {
     return { worksheet: sheet, inputs, units: chosenUnits(), language: document.documentElement.lang, root, example };
   }
 
+  /** What the shown answer was asked; null where none to the reader's own numbers is shown. For the scripts of the kit. */
+  get answered() {
+    return this.dataset["answerFor"] === "reader" ? this.#question() : null;
+  }
+
   // ---- what the reader does
 
   /** @param {Event} event */

@@ -13,7 +13,7 @@ from pathlib import Path
 import pytest
 from playwright.sync_api import BrowserContext, Page, expect
 
-from tests.browser.conftest import on_disk
+from tests.browser.conftest import ANSWERED, on_disk, own
 
 NewContext = Callable[..., BrowserContext]
 PHONE = {
@@ -260,3 +260,34 @@ def test_from_disk_the_kit_is_kept_or_the_page_says_that_it_is_not(
     page.reload()
     opened(page)
     expect(page.locator("[data-big]")).to_contain_text("7,100 lb")
+
+
+def test_a_judging_sheet_is_saved_to_a_part_and_the_part_goes_to_a_worksheet(
+    served: str, new_context: NewContext, tmp_path: Path
+) -> None:
+    page = _with_part(served, new_context(**PHONE, locale="en-US"))
+    address = page.url
+    page.goto(served + own("hook-check"))
+    expect(page.locator(ANSWERED)).to_be_attached()
+    page.locator("[data-kit-save-judged]").tap()
+    page.locator("[data-kit-place] select").select_option(index=1)
+    shot(page, "kit-judged")
+    page.locator("[data-kit-place] button").tap()
+    expect(page.locator("[data-kit-place]")).to_contain_text("Saved to H-1")
+    page.locator("[data-kit-place] a").tap()
+    page.wait_for_url(address)
+    opened(page)
+    expect(page.locator(".kit-history li")).to_contain_text("judged by this book's worksheet")
+    expect(page.locator("[data-kit-view] figure")).to_have_count(2)
+    expect(page.locator("[data-kit-view] .answer")).to_have_attribute("data-verdict", "stop")
+    shot(page, "kit-part-judged")
+    page.locator("[data-kit-home] a").tap()
+    page.locator("[data-kit-tools] a").tap()
+    fill(page, {**PARTS[0], "condition": "marked-good"})
+    page.locator("form.kit-form button[type=submit]").tap()
+    page.locator('[data-kit-view] a[href*="load-path"]').tap()
+    expect(page.locator('[name="items[0].grade"]')).to_have_value("80")
+    expect(page.locator('[name="items[0].condition"]')).to_have_value("")
+    page.goto(f"{served}kit/index.html")
+    opened(page)
+    assert exported(page, "ics", tmp_path).read_text(encoding="utf-8").startswith("BEGIN:VCALENDAR")

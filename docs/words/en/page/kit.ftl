@@ -158,7 +158,22 @@ kit-look-help = Only a look at the whole part counts, by the rules for its kind.
 kit-out-title = Take { $number } out of use
 kit-out-is-final = This is for good. The part stays in your kit as out of use, and nothing brings it back. Cut it through, so that nobody uses it.
 
+kit-name = My kit
+kit-use-load-path = Use it in a line of parts
+kit-use-tie-down = Use it to tie a load down
+kit-entry = Inspect { $number }: { $what }
+kit-field-save_to = Save this inspection to
+kit-none-fits = No part in your kit fits this inspection.
+kit-look-lacks = Give the date of this inspection and who made it, in their boxes above. Then save it.
+kit-saved-to = Saved to
+kit-saved-out = It was found altered, so it is out of use for good:
+
 ## Wear
+
+kit-wear-figure = { $measure }, each reading a dot. The dashed line is its limit. Two marks on it show the days between which the line may meet it.
+kit-axis-months = Months from today
+kit-axis-size = Size [{ $unit }]
+kit-mark-limit = Limit { $limit }
 
 kit-wear = { $measure }
 kit-wear-limit = The last reading is { $now }. It is out at { $limit }.

@@ -52,6 +52,7 @@ load = Load
 record = The record
 record-how = One page, with every criterion, its source and the next date. Keep it with the part's papers.
 record-print = Print the record
+record-save = Save it to my kit
 record-of-example = This is the example. It is no record of any part.
 record-next = Next full inspection
 record-signature = Signature

@@ -1,0 +1,181 @@
+"""A judging sheet's answer as a look at a part of the kit, what a part gives to other worksheets, its dates and its graph."""
+
+from __future__ import annotations
+
+import datetime
+from dataclasses import replace
+from typing import Any
+
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+from build_scripts.kit_view import SHEETS, kit_view
+from calc import inputs, judged
+from calc.answering import answer, worksheet
+from calc.figures.wear import WearShape, wear_figure
+from calc.inputs import BadInput
+from calc.records.kit.calendar import Entry, to_calendar
+from calc.records.kit.edit import NotSaved
+from calc.records.kit.part import Part
+from calc.records.kit.schema import TIE_DOWN_KINDS
+from calc.records.kit.state import state_of
+from calc.trees import markup
+from calc.words.catalogue import catalogue
+from calc.words.writer import Writer
+from tests.unit.test_kit import GOOD, TODAY, look, part, parts
+
+
+@pytest.fixture(autouse=True)
+def fixed_day(monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setattr(inputs, "today", lambda: TODAY)
+
+
+@pytest.mark.parametrize("name", sorted(set(SHEETS.values())))
+def test_the_example_of_each_judging_sheet_can_be_saved(name: str) -> None:
+    kind = next(kind for kind, sheet in SHEETS.items() if sheet == name)
+    saved = judged.judged(name, worksheet(name).example, part(kind), "us")
+    (one,) = saved.looks
+    assert (one.on, one.sheet) == (TODAY.isoformat(), name)
+    assert one.found == answer(name, worksheet(name).example)["verdict"]
+    assert saved.out is None
+
+
+def test_a_hook_keeps_its_readings_and_its_sizes_when_new() -> None:
+    saved = judged.judged(
+        "hook-check", worksheet("hook-check").example, part("hook", new={"throat": "1.15 in"}), "us"
+    )
+    assert saved.looks[0].readings["throat"] == "1.24 in"
+    assert (saved.new["throat"], saved.new["section"]) == ("1.15 in", "0.92 in")
+
+
+@pytest.mark.parametrize(
+    ("name", "kind", "box"),
+    [
+        ("hook-check", "hook", "altered"),
+        ("shackle-check", "shackle", "altered"),
+        ("chain-check", "chain-sling", "welds"),
+        ("chain-check", "chain-sling", "heat"),
+        ("chain-check", "chain-sling", "homemade_links"),
+        ("strap-check", "strap", "altered"),
+        ("binder-check", "binder", "altered"),
+    ],
+)
+def test_a_part_that_was_found_altered_is_out_of_use_for_good(name: str, kind: str, box: str) -> None:
+    saved = judged.judged(name, {**worksheet(name).example, box: "yes"}, part(kind), "us")
+    assert saved.looks[0].found == "stop"
+    assert saved.out is not None
+    assert state_of(saved).verdict == "stop"
+
+
+def test_criteria_that_take_a_part_out_are_criteria_of_the_sheets() -> None:
+    known = {key for name, scope in catalogue("en").scopes.items() for key in scope if "-check" in name}
+    assert [one for one in judged.ALTERED_CRITERIA if f"criterion-{one}" not in known] == []
+
+
+def test_a_look_without_a_day_or_a_name_or_with_a_bad_box_is_not_saved() -> None:
+    example = dict(worksheet("hook-check").example)
+    for lacking in ("inspected_on", "inspected_by"):
+        with pytest.raises(NotSaved):
+            judged.judged("hook-check", {**example, lacking: ""}, part("hook"), "us")
+    with pytest.raises(BadInput):
+        judged.judged("hook-check", {**example, "throat_now": "wide"}, part("hook"), "us")
+
+
+@settings(max_examples=150)
+@given(parts(), st.sampled_from(("", "today", "old")))
+def test_no_overdue_or_unlooked_part_is_handed_over_as_good(one: Part, looked: str) -> None:
+    """A law: with what such a part hands over, no worksheet passes it until its reader says himself that it is good."""
+    if looked:
+        one = replace(one, looks=(look(TODAY.isoformat() if looked == "today" else "2001-02-03"),))
+    state = state_of(one)
+    handed = judged.handed_over(state)
+    if not state.usable:
+        assert handed == {}
+    for name, fields in handed.items():
+        assert name == ("tie-down" if one.kind in TIE_DOWN_KINDS else "load-path")
+        in_date = state.due.on is not None and not state.due.overdue
+        assert any(box.endswith(".condition") for box in fields) is in_date
+
+
+def handed(one: Part) -> dict[str, Any]:
+    fields = judged.handed_over(state_of(one))["load-path"]
+    row = {box.rpartition(".")[2]: value for box, value in fields.items()}
+    return answer("load-path", {"load": "1,000 lb", "use": "plain", "items": [row]})
+
+
+def test_a_part_in_date_is_rated_with_its_number_and_last_inspection_in_the_answer() -> None:
+    record = handed(part(**GOOD))
+    assert record["verdict"] == "ok"
+    assert "P-1 (2026-11-20)" in str(record["inputs"])
+    assert handed(part(**{**GOOD, "looks": ()}))["verdict"] == "unknown"
+    assert handed(part(**{**GOOD, "looks": (look("2020-01-01"),)}))["verdict"] == "unknown"
+    assert set(
+        judged.handed_over(state_of(part(**{**GOOD, "kind": "tie-down-chain", "mark": "70"})))["tie-down"]
+    ) == {f"tie_downs[+].{name}" for name in ("kind", "condition", "grade", "size")}
+    binder = part("binder", rating="5,400 lb", looks=(look("2026-11-20"),))
+    assert judged.handed_over(state_of(binder)) == {}
+    assert judged.handed_over(state_of(replace(binder, kind="strap"))) != {}
+
+
+def test_a_calendar_folds_long_lines_and_parts_no_letter() -> None:
+    text = to_calendar([Entry("ab", datetime.date(2027, 2, 1), "ü" * 90 + "\n, \\")], TODAY)
+    assert text.endswith("END:VCALENDAR\r\n")
+    lines = text.split("\r\n")
+    assert max(len(line.encode()) for line in lines) <= 75
+    assert "ü" * 90 + "\\n\\, \\\\" in text.replace("\r\n ", "")
+
+
+WRITER = Writer("us", "en", ("page/kit",))
+
+
+@pytest.mark.parametrize("latest", [None, datetime.date(2029, 1, 1)])
+@pytest.mark.parametrize("limit", [None, 0.03])
+def test_the_graph_of_wear_shows_readings_limit_and_days(
+    latest: datetime.date | None, limit: float | None
+) -> None:
+    readings = [(datetime.date(2025, 1, 1), 0.028), (datetime.date(2026, 1, 1), 0.029)]
+    earliest = latest and datetime.date(2027, 1, 1)
+    drawn = wear_figure(WearShape(TODAY, readings, limit, 0.0275, earliest, latest), "caption", WRITER)
+    svg = markup(drawn.drawing)
+    assert svg.count("<circle") == 2 + (2 if limit and latest else 0)
+    assert ("Limit" in svg) is (limit is not None)
+
+
+def asked(kit: str, **data: Any) -> dict[str, Any]:
+    return kit_view({"kit": kit, "edition": "2026.1", "tables": "", "units": "us", "root": "../", **data})
+
+
+def test_every_view_of_every_kind_of_part_can_be_made() -> None:
+    for kind in ("hook", "chain-sling", "strap", "other"):
+        one = part(**{**GOOD, "kind": kind, "new": {"throat": "1.16 in"}}, rating="")
+        sizes = ("1.160 in", "1.170 in", "1.181 in", "1.190 in")
+        one = replace(one, looks=tuple(look(f"202{n}-03-01", throat=size) for n, size in enumerate(sizes, 3)))
+        for view in ("part", "form", "look-form", "out-form"):
+            made = asked(view, part=one.to_data())
+            assert made["ok"]
+            assert made["nodes"]
+        assert asked("list", parts=[one.to_data()], count=1, due=1)["nodes"]
+    calendar = asked("export", how="ics", parts=[part(**GOOD).to_data(), part("hook").to_data()])["text"]
+    assert calendar.count("BEGIN:VEVENT") == 1
+
+
+def test_the_answer_of_a_sheet_is_saved_to_a_part_that_it_fits() -> None:
+    one = part("hook")
+    chosen = asked(
+        "choose", worksheet="hook-check", parts=[one.to_data(), part("shackle", id="fedcba98").to_data()]
+    )
+    assert str(chosen["nodes"]).count("'option'") == 2
+    assert "kit/index.html#add" in str(
+        asked("choose", worksheet="anchor-check", parts=[one.to_data()])["nodes"]
+    )
+    example = worksheet("hook-check").example
+    assert asked("save-judged", worksheet="hook-check", inputs=example, part=one.to_data())["part"]["looks"]
+    out = asked(
+        "save-judged", worksheet="hook-check", inputs={**example, "altered": "yes"}, part=one.to_data()
+    )
+    assert out["part"]["out"]["why"] == "altered"
+    for bad in ({"inspected_by": ""}, {"throat_now": "wide"}):
+        assert not asked(
+            "save-judged", worksheet="hook-check", inputs={**example, **bad}, part=one.to_data()
+        )["ok"]
