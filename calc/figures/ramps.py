@@ -40,7 +40,7 @@ def ramp_figure(view: RampView, caption: str, writer: Writer) -> Figure:
     if view.slope_deg:
         drawing.line("thin", (0.0, 0.0), (_LONG * math.cos(slope), 0.0))
         words = writer.text("figure-slope", slope=Number(view.slope_deg, 3))
-        drawing.angle((0.0, 0.0), 0.0, view.slope_deg, words, 70.0)
+        drawing.text((0.5 * _LONG * math.cos(slope), 0.0), words, shift=(0, 16))
     lifted = 0.05 if view.rolls else 0.0
     left, right = 0.4, 0.4 + _SIZE
     corners = [

@@ -43,8 +43,7 @@ def straighten_figure(view: PressedView, caption: str, writer: Writer) -> Figure
     drawing.line("outline", *_bowed(span, top))
     if view.past_m:
         drawing.line("curve", *_pressed(span, low))
-        middle = (0.7 * span, 0.0)
-        drawing.text(middle, writer.text("figure-past", past=length(view.past_m)), shift=(0, 34))
+        drawing.text((span / 2, low), writer.text("figure-past", past=length(view.past_m)), shift=(0, 17))
     _supports(drawing, span)
     _table(drawing, view, times, low)
     _push(drawing, view, top, low, writer)
