@@ -92,15 +92,23 @@ def _by_size(
 
 
 def may_lift_grid() -> tuple[Grid, list[Row]]:
-    """Which grade may lift, and which may tie down."""
+    """Which grade may lift, and which may tie down; a part without a mark only on the condition that stands beneath."""
     name = "chain-which-may-lift"
+    conditions = tuple(
+        [
+            *_key(name, "grade", row["grade"]),
+            *_say("grid-may-lift.condition"),
+            *table_words.note(name, row["note"]),
+        ]
+        for row in table(name).where(grade="unmarked", value="yes")
+    )
     lines, used = [], []
     for grade in table(name).values("grade"):
         cells = [_cell(name, grade=grade, use=use) for use in ("lift", "tie_down")]
         lines.append((_key(name, "grade", grade), *(said for said, _ in cells)))
         used += [row for _, rows in cells for row in rows]
     heads = (_say("head-grade"), *(_key(name, "use", use) for use in ("lift", "tie_down")))
-    return Grid(_say("grid-may-lift"), heads, tuple(lines)), used
+    return Grid(_say("grid-may-lift"), heads, tuple(lines), conditions), used
 
 
 def tie_down_grid() -> tuple[Grid, list[Row]]:

@@ -42,6 +42,7 @@ head-width = Width
 ## Headings
 
 grid-may-lift = May it lift? May it tie down?
+    .condition = { ": " }
 grid-tie-down = Tie-down: working load limit in lb
 grid-one-leg = Lifting: one straight leg, working load limit in lb
 grid-two-legs = Two legs of lifting chain, whole sling, in lb
