@@ -23,3 +23,4 @@ word-rule-read-the-tag = Read the tag
 word-rule-no-mark-no-use = No mark, no use
 word-rule-letter = Letter
 word-rule-head-lines = Lines on the head
+word-rule-american-type = Type, American web sling
