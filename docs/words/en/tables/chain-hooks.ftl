@@ -29,6 +29,5 @@ word-rule-load-in-throat = Load in throat
 word-rule-mousing = Mousing
 word-item-master_link = Master link
 word-item-middle_link = Middle link
-word-rule-as-end-fitting = At the end of a leg
 word-rule-rated-for-whole-sling = Rated for the whole sling
 word-rule-rated-for-two-legs = Rated for two legs
