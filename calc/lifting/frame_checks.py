@@ -7,9 +7,12 @@ all of them grow with the load, so the greatest load is found by halving (calc.l
 from __future__ import annotations
 
 import math
+from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 from typing import Literal
 
+from calc.comparing import exceeds
+from calc.declaration import Row
 from calc.lifting.frame_strength import (
     FLAGPOLE_K,
     Post,
@@ -21,7 +24,7 @@ from calc.lifting.frame_strength import (
 )
 from calc.lifting.overhead_beam import BeamStrengths, OverheadBeam
 from calc.quantities import STANDARD_GRAVITY_M_PER_S2
-from calc.words.facts import Absent, Quantity
+from calc.words.facts import Absent, Fact, Quantity, absent, message, share
 
 Kind = Literal["a-frames", "gantry", "portal", "walls", "bracket"]
 KINDS: tuple[Kind, ...] = ("a-frames", "gantry", "portal", "walls", "bracket")
@@ -298,25 +301,46 @@ def weakest_of(checks: tuple[Check, ...]) -> Check:
     return max(checks, key=lambda one: one.used)
 
 
-def not_more_than_kg(frame: Frame) -> float | Absent:
-    """The load [kg] over which some check is surely over; nought where the frame alone is over, or why there is none."""
-    takes = frame.beam.strengths()
-    if isinstance(takes, Absent):
-        return takes
+def greatest_held_kg(holds: Callable[[float], bool]) -> float:
+    """The greatest load [kg] under which nothing is over, found by halving; nought where even no load is too much.
 
-    def holds(load_kg: float) -> bool:
-        return weakest_of(_all_checks(frame, takes, load_kg)).used <= 1.0
-
+    holds -- whether a load [kg] leaves nothing over; once it does not, no greater load does, and some load does not
+    """
     low, high = 0.0, 1.0
     while holds(high):
         low, high = high, 2 * high
     for _ in range(60):
         middle = (low + high) / 2
-        if holds(middle):
-            low = middle
-        else:
-            high = middle
+        low, high = (middle, high) if holds(middle) else (low, middle)
     return low
+
+
+def check_row(name: str, asked: Fact, takes: Fact, used: float) -> Row:
+    """A check as a row of the table of checks: its name in words, what is asked and taken, and the part used [-]."""
+    cells: Mapping[str, Fact] = {
+        "check": message(f"check-{name}"),
+        "asked": asked,
+        "takes": takes,
+        "used": share(used),
+    }
+    return Row(cells, "fail" if exceeds(used, 1.0) else "pass")
+
+
+def not_more_than_kg(frame: Frame) -> float | Absent:
+    """The load [kg] over which some check is surely over; nought where the frame alone is over, or why there is none.
+
+    A joint that nobody checked may be the weakest part, so that there is no such load then.
+    """
+    takes = frame.beam.strengths()
+    if isinstance(takes, Absent):
+        return takes
+    if frame.joint is None:
+        return absent("joint-not-checked")
+
+    def holds(load_kg: float) -> bool:
+        return weakest_of(_all_checks(frame, takes, load_kg)).used <= 1.0
+
+    return greatest_held_kg(holds)
 
 
 __all__ = [
@@ -333,8 +357,10 @@ __all__ = [
     "Joint",
     "Kind",
     "Stand",
+    "check_row",
     "checks_of",
     "foot_thrust_n",
+    "greatest_held_kg",
     "joint_force_n",
     "legs_k",
     "not_more_than_kg",

@@ -25,6 +25,7 @@ from calc.lifting.frame_checks import (
     Joint,
     Kind,
     Stand,
+    check_row,
     checks_of,
     foot_thrust_n,
     legs_k,
@@ -42,7 +43,7 @@ from calc.lifting.overhead_beam import (
 )
 from calc.quantities import STANDARD_GRAVITY_M_PER_S2
 from calc.reasons import Reason, caution, note, stop, unknown
-from calc.words.facts import Absent, Fact, Message, Number, Quantity, absent, length, message, share
+from calc.words.facts import Absent, Message, Number, Quantity, absent, length, message, share
 from calc.words.writer import Writer
 
 STEEL_MODULUS_PA = 200e9
@@ -268,7 +269,9 @@ def find(given: Given) -> Found:
         weakest=first if isinstance(first, Absent) else message(f"check-{first.name}"),
         weakest_share=first if isinstance(first, Absent) else first.used,
         not_more_than_kg=absent("thin-posts") if thin_posts else not_more_than_kg(frame),
-        checks=() if isinstance(checks, Absent) or no_leave else tuple(_row(one) for one in checks),
+        checks=()
+        if isinstance(checks, Absent) or no_leave
+        else tuple(check_row(one.name, one.asked, one.takes, one.used) for one in checks),
         deflection_m=sag,
         span_over_deflection=sag if isinstance(sag, Absent) else frame.span_m / sag,
         moment_nm=frame.moment_nm(load_kg),
@@ -277,16 +280,6 @@ def find(given: Given) -> Found:
         tips_at_deg=_tips(frame, load_kg),
         beam_weight_kg=frame.own_kg_per_m * frame.span_m,
     )
-
-
-def _row(one: Check) -> Row:
-    cells: Mapping[str, Fact] = {
-        "check": message(f"check-{one.name}"),
-        "asked": one.asked,
-        "takes": one.takes,
-        "used": share(one.used),
-    }
-    return Row(cells, "fail" if exceeds(one.used, 1.0) else "pass")
 
 
 def _sag_m(frame: Frame, load_kg: float) -> float | Absent:

@@ -14,7 +14,7 @@ from calc.comparing import exceeds
 from calc.declaration import Citation, Figure, Result, Step, Worksheet, step
 from calc.figures.spreaders import SpreaderView, spreader_figure
 from calc.inputs import Bounds, ChoiceInput, Given, NumberInput, QuantityInput
-from calc.lifting.frame_checks import IMPACT, LEAST_FACTOR
+from calc.lifting.frame_checks import IMPACT, LEAST_FACTOR, greatest_held_kg
 from calc.lifting.struts import SLENDER, STRUT_INPUTS, WORDS, Strut, read_strut
 from calc.quantities import STANDARD_GRAVITY_M_PER_S2
 from calc.reasons import Reason, caution, note, stop
@@ -97,13 +97,7 @@ def most_kg(bar: Bar, fittings: Fittings) -> float:
     def holds(load_kg: float) -> bool:
         return max(bar.part_used(load_kg), fittings.used(bar, load_kg)) <= 1.0
 
-    low, high = 0.0, 1.0
-    while holds(high):
-        low, high = high, 2 * high
-    for _ in range(60):
-        middle = (low + high) / 2
-        low, high = (middle, high) if holds(middle) else (low, middle)
-    return low
+    return greatest_held_kg(holds)
 
 
 @dataclass(frozen=True)

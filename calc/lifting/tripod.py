@@ -15,12 +15,19 @@ from calc.comparing import exceeds
 from calc.declaration import Citation, Figure, Result, Row, Step, Worksheet, step
 from calc.figures.three_legs import LegsView, legs_figure
 from calc.inputs import Bounds, ChoiceInput, Given, NumberInput, QuantityInput
-from calc.lifting.frame_checks import FOOT_FRICTION, IMPACT, LEAST_FACTOR, TIPPING_MARGIN
+from calc.lifting.frame_checks import (
+    FOOT_FRICTION,
+    IMPACT,
+    LEAST_FACTOR,
+    TIPPING_MARGIN,
+    check_row,
+    greatest_held_kg,
+)
 from calc.lifting.struts import SLENDER, STRUT_INPUTS, WORDS, Strut, read_strut
 from calc.lifting.three_legs import Pull, ShearLegs, Tripod
 from calc.quantities import STANDARD_GRAVITY_M_PER_S2
 from calc.reasons import Reason, caution, note
-from calc.words.facts import Absent, Fact, Message, Number, Quantity, absent, force, length, message, share
+from calc.words.facts import Absent, Message, Number, Quantity, absent, force, length, message, share
 from calc.words.writer import Writer
 
 COMMON_FACTOR = 3.0
@@ -158,13 +165,7 @@ def most_kg(legs: Legs) -> float:
         checks = (*legs.own_checks(load_kg), *legs.gear_checks(load_kg))
         return max(one.used for one in checks) <= 1.0
 
-    low, high = 0.0, 1.0
-    while holds(high):
-        low, high = high, 2 * high
-    for _ in range(60):
-        middle = (low + high) / 2
-        low, high = (middle, high) if holds(middle) else (low, middle)
-    return low
+    return greatest_held_kg(holds)
 
 
 @dataclass(frozen=True)
@@ -250,7 +251,7 @@ def find(given: Given) -> Found:
         weakest=message(f"check-{first.name}") if first else absent("thin-wall"),
         weakest_share=first.used if first else absent("thin-wall"),
         not_more_than_kg=none or most_kg(legs),
-        checks=tuple(_row(one) for one in (*own, *gear)),
+        checks=tuple(check_row(one.name, one.asked, one.takes, one.used) for one in (*own, *gear)),
         leg_thrust_n=leg_n,
         buckles_at_n=absent("thin-wall") if thin else legs.strut.buckles_n() / legs.factor,
         foot_thrust_n=shape.spread_n(leg_n),
@@ -265,16 +266,6 @@ def find(given: Given) -> Found:
         leg_weight_kg=legs.strut.weight_kg,
         slenderness=legs.strut.slenderness,
     )
-
-
-def _row(one: Check) -> Row:
-    cells: Mapping[str, Fact] = {
-        "check": message(f"check-{one.name}"),
-        "asked": one.asked,
-        "takes": one.takes,
-        "used": share(one.used),
-    }
-    return Row(cells, "fail" if exceeds(one.used, 1.0) else "pass")
 
 
 def judge(found: Found) -> tuple[Reason, ...]:

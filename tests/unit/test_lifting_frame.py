@@ -275,6 +275,13 @@ def test_what_leads_where_nothing_is_over() -> None:
         assert words in asked("lifting-frame", {**light, **changed}, "us").headline
 
 
+def test_a_joint_that_nobody_checked_may_be_the_weakest_part() -> None:
+    assert asked("lifting-frame", EXAMPLE, "us").results["not_more_than"] is not None
+    unchecked = asked("lifting-frame", {**EXAMPLE, "fastened_by": "not-checked"}, "us")
+    assert unchecked.results["not_more_than"] is None
+    assert unchecked.shown["not_more_than"] == "how the beam is fastened is not checked here"
+
+
 def test_no_sag_past_yield_or_a_tenth_of_the_span() -> None:
     over = asked("lifting-frame", {**EXAMPLE, "load": "20,000 lb"}, "us").results
     assert over["deflection"] is None

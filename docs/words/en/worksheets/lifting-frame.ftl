@@ -273,6 +273,7 @@ absent-section-not-known = a section from a book is not checked for rolling over
 absent-deep-box = a tube this deep and narrow is not checked for rolling over sideways
 absent-thin-plates = a flange, a web or a wall of the beam is so thin that it buckles by itself
 absent-thin-posts = the wall of the posts is so thin that it buckles by itself
+absent-joint-not-checked = how the beam is fastened is not checked here
 absent-load-on-a-cantilever = a load on top of a wall beam is not checked for rolling over sideways
 absent-no-leaning-legs = there are no leaning legs
 absent-held-by-the-building = the building holds it
