@@ -25,6 +25,8 @@ def checkout(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Any:
     monkeypatch.setattr("build_scripts.check_words.problems", lambda root: [])
     monkeypatch.setattr("build_scripts.pages.write_pages", lambda out, root: out.mkdir(parents=True))
     monkeypatch.setattr("build_scripts.pages.finish_site", lambda site: None)
+    monkeypatch.setattr("build_scripts.pages.made_by", lambda root: {})
+    monkeypatch.setattr("build_scripts.paper.build_paper", lambda root, site: None)
     monkeypatch.setattr("build_scripts.runtime.build_runtime", lambda root, out: "hash")
     monkeypatch.setattr("build_scripts.offline.build_offline", lambda root, site: {})
 
@@ -148,7 +150,7 @@ def test_warnings_of_the_site_engine_stop_the_build_and_are_shown(
 
 
 def test_words_alone_are_built_with_the_runtime_kept(checkout: Any) -> None:
-    for folder in ("runtime", "icons"):
+    for folder in ("runtime", "icons", "paper"):
         (checkout / "site" / folder).mkdir()
     for name in ("offline-worker.js", "manifest.webmanifest"):
         (checkout / "site" / name).write_text("kept", encoding="utf-8")

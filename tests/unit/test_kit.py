@@ -518,6 +518,14 @@ def test_a_damaged_or_newer_file_is_refused_whole(text: str, code: str) -> None:
     assert refused.value.code == code
 
 
+def test_a_line_with_a_control_character_fits_no_schema() -> None:
+    line = {"type": "string", "pattern": r"^[a-z]*$"}
+    fault = first_fault("a\x07", line, "/own_number")
+    assert fault is not None
+    assert (fault.path, fault.broken) == ("/own_number", "pattern")
+    assert first_fault("a", line) is None
+
+
 def test_what_is_too_large_is_refused_unread(monkeypatch: pytest.MonkeyPatch) -> None:
     monkeypatch.setattr(kit_file, "_LARGEST", 10)
     with pytest.raises(KitRefused):
