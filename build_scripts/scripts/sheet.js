@@ -265,8 +265,10 @@ class CalcSheet extends HTMLElement {
   #focused(event) {
     const box = event.target;
     this.#keys?.under(box);
-    if (!(box instanceof HTMLInputElement) || box.type !== "text" || !box.value) return;
+    if (!(box instanceof HTMLInputElement) || box.type !== "text") return;
     const { value } = box;
+    // An empty box too: after a tap while the page is being drawn again, a browser may leave the caret where it was, and what
+    // is typed goes nowhere.
     // To select in a box that was left meanwhile would take the reader back to it, and in one typed in, take his first key.
     setTimeout(() => document.activeElement === box && box.value === value && box.select());
   }
