@@ -61,6 +61,7 @@
       part("silent").hidden = isLet === "granted";
       if (isLet !== "granted") return;
       addEventListener("deviceorientation", hear);
+      part("start").setAttribute("aria-pressed", "true");
       setTimeout(() => (part("silent").hidden = seen.length > 0), SILENT);
     });
     part("zero").addEventListener("click", () => {

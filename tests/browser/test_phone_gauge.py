@@ -15,6 +15,12 @@ def turn(page: Page, beta: float | None, gamma: float = 0.0) -> None:
     )
 
 
+def start(page: Page) -> None:
+    """Start the sensor and wait until it is listened to: the browser asks whether it may, and that takes its time."""
+    page.click("[data-tilt-start]")
+    expect(page.locator('[data-tilt-start][aria-pressed="true"]')).to_be_visible()
+
+
 def said(page: Page) -> list[str]:
     return [page.inner_text(f"[data-tilt-{name}]") for name in ("angle", "doubt", "least")]
 
@@ -22,7 +28,7 @@ def said(page: Page) -> list[str]:
 def test_the_long_side_of_the_phone_is_read_from_the_horizontal(page: Page, served: str) -> None:
     page.clock.install()
     page.goto(served + ADDRESS)
-    page.click("[data-tilt-start]")
+    start(page)
     turn(page, None)
     expect(page.locator("[data-tilt-on]")).to_be_hidden()
     turn(page, 60)
@@ -41,7 +47,7 @@ def test_the_long_side_of_the_phone_is_read_from_the_horizontal(page: Page, serv
 def test_zero_is_taken_off_and_what_shakes_is_doubted(page: Page, served: str) -> None:
     page.clock.install()
     page.goto(served + ADDRESS)
-    page.click("[data-tilt-start]")
+    start(page)
     turn(page, 2)
     page.click("[data-tilt-zero]")
     expect(page.locator("[data-tilt-unset]")).to_be_hidden()
@@ -62,7 +68,7 @@ def test_zero_is_taken_off_and_what_shakes_is_doubted(page: Page, served: str) -
 def test_a_slope_is_no_level(page: Page, served: str) -> None:
     page.clock.install()
     page.goto(served + ADDRESS)
-    page.click("[data-tilt-start]")
+    start(page)
     turn(page, 45)
     page.click("[data-tilt-zero]")
     expect(page.locator("[data-tilt-slope]")).to_be_visible()
@@ -73,7 +79,7 @@ def test_a_slope_is_no_level(page: Page, served: str) -> None:
 def test_a_silent_sensor_says_so(page: Page, served: str) -> None:
     page.clock.install()
     page.goto(served + ADDRESS)
-    page.click("[data-tilt-start]")
+    start(page)
     expect(page.locator("[data-tilt-silent]")).to_be_hidden()
     page.clock.fast_forward(3100)
     expect(page.locator("[data-tilt-silent]")).to_be_visible()
