@@ -42,6 +42,7 @@ _GRADE_NAMES = {
 _BEFORE_A_UNIT = (
     r"(?= ?-?(?:inch|in\b|mm\b|mil|ton|leg|point|strap|chain|clip|feet|foot|ft|pound|lb|binder|tie))"
 )
+_OF_MANY = r"(?:ratchet |cargo |load |chain )?(?:straps|chains|binders|tie[ -]?downs|lashings|clips)\b"
 
 
 def _sizes_in_words() -> Iterator[Rule]:
@@ -74,6 +75,8 @@ def rules() -> tuple[Rule, ...]:
         *((rf"\b(?:grade|gr|g) ?-?{name}\b", f"g{number}") for name, number in _GRADE_NAMES.items()),
         (rf"\b({'|'.join(one for one in COUNTS if one != 'one')})\b{_BEFORE_A_UNIT}", "$1", True),
         (r"\bone(?= ?-?(?:inch|mm|ton|tonne|leg))", "1"),
+        # So many of one thing: a bare figure before a word of many is a count, and no size.
+        (rf"(?<![\w/.-])(?<!grade )(?:[2-9]|1\d|20) (?={_OF_MANY})", "how many "),
         (r"\b(?:grade|grad|gade|gr|gd|g)\.?[ -]*(\d{1,4}|[abtsmlpv])\b(?![/.'])", "g$1 "),
         (r"\b(\d{2,3})[ -]?(?:grade|gr)\b", "g$1 "),
         (r"\bminus \d+\b|\b\d+(?: ?°| ?degrees?| ?deg)? below\b(?: zero\b)?", "below zero "),
@@ -98,7 +101,7 @@ def rules() -> tuple[Rule, ...]:
         (r"(\d) ?-?(?:kgs?|kilos?|kilograms?|kilogrammes?)\b", "$1kg "),
         (r"(\d) ?-?(?:psi|bar)\b", "$1psi "),
         (r"\bat (30|45|60|90)\b(?! ?(?:in|mm|lb|kg|t|/))", "$1deg "),
-        (r"\b(?:[a-z]|\d{1,4}) (?:is |are )?(?:on|stamped|marked|embossed|in) (?=(?:a |the |my |each |every )?(?:chain|link|side)s?\b)", "mark "),
+        (r"\b(?:[a-z]|ht|pc|\d{1,4}) (?:is |are )?(?:on|stamped|marked|embossed|in) (?=(?:a |the |my |each |every )?(?:chain|link|side)s?\b)", "mark "),
         (r"\b(?:[a-z]|[a-z]?\d{1,4}) (?=means?\b)|\bwith (?:an? )?(?:[a-z]|\d{1,4}) on (?:it|them)\b", "mark "),
         (r"(\d) ?-?(?:kn|kilonewtons?|n|ft|feet|foot|m|%|percent|hrc|k)(?![\w/])", "$1other "),
         (r"['’]s\b", " "),

@@ -12,6 +12,8 @@ const MOST_PAGES = 8;
 const LEAST_SCORE = 0.16;
 const TEXT_SHARE = 0.45;
 const UNSAID = 0.4;
+const EXACT = 0.1;
+const ALL_SAID = 0.95;
 const UNMET_HARMLESS = 0.1;
 const ANY_PART = 0.97;
 const BOOST = { title: 4, lead: 2, heads: 2, text: 1 };
@@ -289,7 +291,8 @@ export function makeSearch(data, index, say) {
       const share = [...met].reduce((sum, one) => sum + one.weight, 0) / total;
       at(Number(hit.id)).score += TEXT_SHARE * share * share * Math.sqrt(hit.score / top);
     }
-    for (const one of found.values()) one.score += one.best * one.best;
+    // A line that says all that was asked, and no more, goes before a page whose text only has the words more often.
+    for (const one of found.values()) one.score += one.best * one.best + (one.best > ALL_SAID ? EXACT : 0);
     const sorted = [...found.values()].sort((a, b) => b.score - a.score);
     const good = sorted.filter((one) => one.score >= LEAST_SCORE);
     return good.length ? good : sorted.slice(0, FIRST);

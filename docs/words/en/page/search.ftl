@@ -14,7 +14,10 @@ legs = { $count } { $count ->
     }
 three-or-four-legs = 3 or 4 legs
 angle = { $degrees }°
-tons = { $tons } short tons
+tons = { $tons } { $tons ->
+        [1] short ton
+       *[other] short tons
+    }
 unknown = “{ $words }” is not a word in this book, so no number is shown.
 left-out = “{ $words }” is not a word in this book, and was left out.
 open-number = Is { $number } a size or a grade? Write { $number } in, { $number } mm or grade { $number }.
