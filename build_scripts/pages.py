@@ -131,6 +131,44 @@ GROUPS = {
 """The groups of tables, and the heading under which each stands: the message `group-HEADING`."""
 PARTS = ("look-up", "work-out", "judge", "understand", "about")
 """The parts of the book, each the message `part-PART`."""
+IN_ORDER_OF_USE = [
+    "load-weight",
+    "sling-legs",
+    "load-path",
+    "hitch",
+    "hanging-load",
+    "lifting-frame",
+    "spreader",
+    "tripod",
+    "lifting-lug",
+    "beam-lift",
+    "pull-trial",
+    "ram-force",
+    "straighten",
+    "gauge-check",
+    "drop-load",
+    "trial-log",
+    "tie-down",
+    "lashing-count",
+    "trailer-load",
+    "move-it",
+    "what-is-it",
+    "chain-check",
+    "hook-check",
+    "shackle-check",
+    "sling-check",
+    "strap-check",
+    "binder-check",
+    "anchor-check",
+    "hot-work-derate",
+    "heat-colour",
+    "weld-heat",
+    "hook-stress",
+    "temper-loss",
+    "convert",
+    "tag",
+]
+"""Worksheets as a shop asks for them, room by room; one that is not named comes after them."""
 
 # Type faces: npm package, file, and the name it has on the site. Latin letters only; open font licence.
 FACES = (
@@ -671,7 +709,7 @@ class _Writer:
             body = self.render(text or default, page, set_spans=set_spans, worksheet=sheet, sheet_html=html)
             meta = {
                 "title": sheet.title, "kind": "sheet", "group": say(f"room-{sheet.room}"),
-                "description": plain(sheet.summary),
+                "description": plain(sheet.summary), "order": _order_of_use(name),
             }  # fmt: skip
             self.write(page, body, **meta)
 
@@ -828,6 +866,11 @@ class _Writer:
             ):
                 grouped[say("worksheets-that-judge")].append((f"../{name}", meta))
         return grouped
+
+
+def _order_of_use(worksheet: str) -> str:
+    """The place of a worksheet in lists, empty where none is named."""
+    return str(IN_ORDER_OF_USE.index(worksheet) + 1) if worksheet in IN_ORDER_OF_USE else ""
 
 
 def _place(meta: Mapping[str, str]) -> int:

@@ -540,7 +540,8 @@ def frame_asks(boxes: Boxes) -> float:
     end = max(place, boxes["span"] - place) / boxes["span"] if boxes["with_place"] else 1.0
     force = boxes["load"] * GRAVITY
     lean = math.tan(math.radians(boxes["pull"]))
-    bends = force * near / ((deep**4 - (deep - 2 * wall) ** 4) / (6 * deep)) / boxes["yields"]
+    inside = max(0.0, deep - 2 * wall)
+    bends = force * near / ((deep**4 - inside**4) / (6 * deep)) / boxes["yields"]
     tips = (
         boxes["load"] * lean * boxes["height"] / ((boxes["load"] + boxes["frame"] / 2) * boxes["apart"] / 2)
     )
@@ -589,6 +590,68 @@ def spreader_asks(boxes: Boxes) -> float:
         half / math.sin(turn) / boxes["upper"],
         half / boxes["lower"],
     )
+    return float(max(most))
+
+
+def lug_raw(words: Boxes) -> dict[str, Any]:
+    """lifting-lug: a plate lug on a wall, its pin marked or one's own, with the least factor the sheet takes for lifting."""
+    own = words["pin_is"] == "own"
+    return without_none(
+        {
+            "load": words["load"],
+            "thickness": words["thick"],
+            "hole": words["hole"],
+            "pin": words["hole"] if words["snug"] else words["pin"],
+            "side_edge": words["side"],
+            "end_edge": words["end"],
+            "end_shape": words["shape"],
+            "height": words["height"],
+            "weld_leg": words["leg"],
+            "weld_length": words["run"],
+            "weld_runs": words["runs"],
+            "yield_strength": words["yields"],
+            "tensile_strength": "450 MPa",
+            "weld_strength": words["metal"],
+            "angle_in_plane": words["lean"],
+            "angle_out_of_plane": "0",
+            "design_factor": "3",
+            "pin_is": words["pin_is"],
+            "jaw": words["jaw"] if own else None,
+            "between_jaws": words["between"] if own else None,
+            "pin_yield": words["yields"] if own else None,
+            "welded_to": "wall" if words["on_wall"] else None,
+            "wall_thickness": words["wall"] if words["on_wall"] else None,
+            "wall_span": words["span"] if words["on_wall"] else None,
+            "wall_yield": words["yields"] if words["on_wall"] else None,
+        }
+    )
+
+
+def lug_asks(boxes: Boxes) -> float:
+    """Textbook stresses against a third of yield, or of five sixths of the tensile strength: the plate beside the hole, before the
+    pin, under it and at its foot, its weld as two lines, the pin cut through, the wall cut through along both runs.
+    """
+    if boxes["pin_is"] is None or not boxes["on_wall"]:
+        return math.inf
+    force, thick, run = boxes["load"] * GRAVITY, boxes["thick"], boxes["run"]
+    turn = math.radians(boxes["lean"])
+    along, level = force * math.cos(turn), force * math.sin(turn)
+    third, torn = boxes["yields"] / 3, 450e6 / 3.6
+    throat, arm = boxes["leg"] / math.sqrt(2), boxes["height"]
+    pin = boxes["hole"] if boxes["snug"] else boxes["pin"]
+    upright = along / (2 * run * throat) + level * arm * 3 / (run**2 * throat)
+    sideways = level / (2 * run * throat)
+    welded = math.hypot(upright, sideways) / (0.6 * boxes["metal"] / 3.6)
+    most = [
+        force / (2 * boxes["side"] * thick * torn),
+        force / (2 * (boxes["end"] + pin / 2) * thick * 0.7 * torn),
+        force / (pin * thick * 1.25 * third),
+        (along / (run * thick) + level * arm * 6 / (thick * run**2)) / third,
+        welded if boxes["runs"] is None else welded * run / (run + 4 * thick),
+        along / (2 * run * boxes["wall"] * third / math.sqrt(3)),
+    ]
+    if boxes["pin_is"] == "own":
+        most.append(force / (2 * math.pi / 4 * pin**2 * third / math.sqrt(3)))
     return float(max(most))
 
 
@@ -820,6 +883,36 @@ CASES = (
         {"with_fittings": (True, True, False)},
         spreader_raw,
         spreader_asks,
+    ),
+    Case(
+        "lifting-lug",
+        {
+            "load": ("kg", 0.1, 50_000.0),
+            "thick": ("m", 0.008, 0.06),
+            "hole": ("m", 0.015, 0.1),
+            "pin": ("m", 0.01, 0.1),
+            "side": ("m", 0.01, 0.2),
+            "end": ("m", 0.01, 0.2),
+            "height": ("m", 0.03, 0.3),
+            "leg": ("m", 0.005, 0.04),
+            "run": ("m", 0.01, 0.4),
+            "yields": ("Pa", 1e8, 4.4e8),
+            "metal": ("Pa", 3e8, 7e8),
+            "lean": ("deg", 0.01, 90.0),
+            "jaw": ("m", 0.003, 0.1),
+            "between": ("m", 0.003, 0.2),
+            "wall": ("m", 0.003, 0.1),
+            "span": ("m", 0.02, 1.0),
+        },
+        {
+            "shape": ("round", "square"),
+            "snug": (True, True, False),
+            "runs": (None, "around"),
+            "pin_is": (None, "marked", "own"),
+            "on_wall": (True, True, False),
+        },
+        lug_raw,
+        lug_asks,
     ),
     Case(
         "hanging-load",

@@ -13,6 +13,7 @@ from build_scripts import pages, ratings_index
 from build_scripts.look_up_pages import lead_links_on, mark_of, page_of, split_front_matter
 from build_scripts.markup import caution, rich
 from build_scripts.pages import (
+    IN_ORDER_OF_USE,
     ROOT,
     Book,
     PageError,
@@ -295,6 +296,11 @@ def test_a_form_has_every_input_of_its_worksheet_by_path() -> None:
                 assert [inner.name for inner in box.blank.inputs] == [c.name for c in one.columns]
                 assert box.rows or one.bounds.at_least == 0, f"{sheet.name} has no example row for {one.name}"
                 assert not box.rows or box.rows[0].inputs[0].path == f"{one.name}[0].{one.columns[0].name}"
+
+
+def test_worksheets_are_listed_in_the_order_of_use() -> None:
+    assert set(IN_ORDER_OF_USE) <= set(worksheets())
+    assert len(set(IN_ORDER_OF_USE)) == len(IN_ORDER_OF_USE)
 
 
 def test_front_matter_and_blocks() -> None:
