@@ -67,7 +67,8 @@ function copyIn(python, from, to) {
   }
 }
 
-const stock = await loadPyodide({ env: environment });
+// Code that Python compiles here keeps its line numbers and not its columns: packed, they are a quarter of the library.
+const stock = await loadPyodide({ env: { ...environment, PYTHONNODEBUGRANGES: "1" } });
 for (const folder of ["calc", "build_scripts", "tables"]) copyIn(stock, join(sources, folder), `/src/${folder}`);
 stock.runPython(readFileSync(join(here, "trim_library.py"), "utf8"), { filename: "trim_library.py" });
 const library = stock.globals.get("library").toJs();
