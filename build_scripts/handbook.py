@@ -256,7 +256,7 @@ def test(arguments: list[str]) -> int:
         return 1
     environment["LINKWRIGHT_SITE"] = str(ROOT / "site")
     whole = [
-        *("-q", "--numprocesses", str(workers()), "--dist", "loadgroup", "--no-loadscope-reorder"),
+        *("-q", "--numprocesses", str(workers()), "--dist", "loadscope", "--no-loadscope-reorder"),
         *("--cov", "--cov-report=term:skip-covered", "--cov-fail-under=100", "--durations=25"),
     ]
     return module("pytest", *(arguments or whole), environment=environment)

@@ -12,6 +12,7 @@ from playwright.sync_api import Playwright, sync_playwright
 
 from build_scripts import serve
 from build_scripts.build import SITE, build
+from tests.sharing import shared_out
 
 # No test is timed: on a busy machine a slow example is no fault.
 settings.register_profile("linkwright", deadline=None)
@@ -30,23 +31,18 @@ LONGEST_FIRST = (
     "unit",
 )
 """The order of the folders of tests: with several workers what takes longest must not begin last."""
-EACH_APART = ("browser", "laws")
-"""Folders whose tests may each go to another worker; elsewhere a file, and what it prepares once, stays together."""
 
 
-@pytest.hookimpl(tryfirst=True)
+@pytest.hookimpl(optionalhook=True)
+def pytest_xdist_make_scheduler(config: pytest.Config, log: object) -> object:
+    """The tests are shared out by what they belong to, in the order in which they stand."""
+    return shared_out(config, log)
+
+
 def pytest_collection_modifyitems(items: list[pytest.Item]) -> None:
-    """Order the tests, and say which of them belong together when several workers share them."""
+    """What takes longest begins first."""
     root = Path(__file__).resolve().parent
-
-    def folder(item: pytest.Item) -> str:
-        return item.path.relative_to(root).parts[0]
-
-    items.sort(key=lambda item: LONGEST_FIRST.index(folder(item)))
-    for item in items:
-        together = folder(item) not in EACH_APART or getattr(getattr(item, "module", None), "TOGETHER", False)
-        if together and not item.get_closest_marker("xdist_group"):
-            item.add_marker(pytest.mark.xdist_group(item.path.relative_to(root).as_posix()))
+    items.sort(key=lambda item: LONGEST_FIRST.index(item.path.relative_to(root).parts[0]))
 
 
 @pytest.fixture(scope="session")

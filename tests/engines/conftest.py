@@ -12,14 +12,7 @@ from playwright.sync_api import Playwright
 from build_scripts import serve
 from tests.engines.drivers import Chromium, Engine, Firefox, Missing, WebKit
 
-
-def _one_worker_each(names: tuple[str, ...]) -> list[object]:
-    """The engines as parameters; with several workers all tests of one engine go to one, so that engines run side by side."""
-    return [pytest.param(name, marks=pytest.mark.xdist_group(name)) for name in names]
-
-
-ENGINES = _one_worker_each(("chromium", "firefox", "webkit"))
-KEEPING = _one_worker_each(("chromium", "firefox"))
+KEEPING = ("chromium", "firefox")
 """Where keeping the book and printing it can be driven."""
 
 

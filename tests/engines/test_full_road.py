@@ -12,8 +12,9 @@ import pytest
 from build_scripts import serve
 from calc.answering import answer
 from tests.browser.conftest import ANSWERED, own
-from tests.engines.conftest import ENGINES, KEEPING
+from tests.engines.conftest import KEEPING
 from tests.engines.drivers import Engine, wait_until
+from tests.sharing import ENGINES
 
 in_each_engine = pytest.mark.parametrize("engine", ENGINES, indirect=True)
 where_kept = pytest.mark.parametrize("engine", KEEPING, indirect=True)

@@ -14,8 +14,8 @@ import pytest
 from calc.answering import declared_names
 from tests.browser.conftest import LIVE
 from tests.browser.test_parity import ASK_ALL, RUNTIME_OF_PAGE, cases_of, differences_of
-from tests.engines.conftest import ENGINES
 from tests.engines.drivers import Engine, wait_until
+from tests.sharing import ENGINES
 
 CASES = 20
 

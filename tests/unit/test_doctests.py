@@ -17,6 +17,7 @@ MODULES = sorted(
     for found in pkgutil.walk_packages(package.__path__, name)
     if not found.name.endswith("__main__")
 )
+MODULES.append("tests.sharing")
 
 
 @pytest.mark.parametrize("name", MODULES)

@@ -11,8 +11,6 @@ from playwright.sync_api import Browser, Page
 from tests.browser.conftest import serving
 from tests.pages.english import build_pages
 
-TOGETHER = True
-"""One worker runs this file: the book in another language is laid out once."""
 NARROW = 320
 """Width of the page [CSS px]."""
 PAGES = (
