@@ -28,7 +28,7 @@ from calc.hauling.lashing_forces import (
 )
 from calc.inputs import Bounds, ChoiceInput, Given, QuantityInput
 from calc.quantities import STANDARD_GRAVITY_M_PER_S2
-from calc.reasons import Reason, caution, note, unknown
+from calc.reasons import Reason, caution, note
 from calc.words.facts import Number, force, message, share
 from calc.words.writer import Writer
 
@@ -36,8 +36,8 @@ TENSION_SHARE_AT_MOST = 0.5
 """A tension left by a hand ratchet is at most so much of the strap's limit [-] (EN 12195-2 bounds STF by half of LC, from
 memory): what is more was read from the wrong line of the label."""
 MOST_BY_HAND_N = 10_000.0
-"""Labels of hand ratchets print tensions of 2.5 to 7.5 kN (common practice, no source). More than this, with no limit beside it
-to compare, is more likely the limit itself."""
+"""Labels of hand ratchets print tensions of 2.5 to 7.5 kN (common practice, no source). More than this
+is more likely a limit, whatever limit stands beside it: a label prints the LC of the strap straight, and twice as much in a loop."""
 MANY_STRAPS = 6
 """More straps than this on one load: block it instead (our own mark, no source)."""
 SLACK_N = 10.0
@@ -58,10 +58,12 @@ def tension_input(required: bool) -> QuantityInput:
     )
 
 
-def check_tension(given: Given, tension_n: float, limit_n: float | None) -> None:
-    """Refuses a tension that can only be a limit."""
+def check_tension(given: Given, tension_n: float, limit_n: float | None, strap: bool = True) -> None:
+    """Refuses a tension that can only be a limit: of a strap, more than a hand ratchet leaves."""
     if limit_n is not None and exceeds(tension_n, TENSION_SHARE_AT_MOST * limit_n):
         raise given.refuse("tension", "limit-as-tension", half=force(TENSION_SHARE_AT_MOST * limit_n))
+    if strap and exceeds(tension_n, MOST_BY_HAND_N):
+        raise given.refuse("tension", "more-than-by-hand", most=force(MOST_BY_HAND_N, "capacity"))
 
 
 @dataclass(frozen=True)
@@ -150,8 +152,7 @@ def judge(found: Found) -> tuple[Reason, ...]:
     else:
         reasons.append(note("counted", "mandatory"))
     if not found.limit_known:
-        by_hand = not exceeds(found.strap.tension_n, MOST_BY_HAND_N)
-        reasons.append(caution("limit-not-given") if by_hand else unknown("tension-may-be-a-limit"))
+        reasons.append(caution("limit-not-given"))
     if found.blocked and found.blocking_force_n > 0.0:
         reasons.append(caution("blocking-must-hold"))
     if found.straps_needed > MANY_STRAPS:
@@ -208,7 +209,7 @@ WORKSHEET = Worksheet(
         deck_input(),
         pair_input(),
         tension_input(required=True),
-        QuantityInput("limit", dimension="force", bounds=Bounds(above=0, at_most=200_000), required=False),
+        QuantityInput("limit", dimension="force", bounds=Bounds(above=0, at_most=50_000), required=False),
         QuantityInput("across", dimension="length", bounds=Bounds(at_least=0, at_most=200)),
         QuantityInput("down", dimension="length", bounds=Bounds(at_least=FLAT_M, at_most=200)),
         ChoiceInput("blocked", choices=("no", "yes")),

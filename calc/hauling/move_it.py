@@ -33,7 +33,9 @@ from calc.words.writer import Writer
 
 @dataclass(frozen=True)
 class Found:
-    """The pulls. `surface` is None on rollers; `known` says whether the pair of materials is; `rated_n` is the weakest part's."""
+    """The pulls. `surface` is None on rollers; `known` says whether the pair of materials is; `rated_n` is that of the
+    weakest part, which may be at the anchor.
+    """
 
     load_n: float
     slope_deg: float
@@ -84,6 +86,7 @@ def find(given: Given) -> Found:
     hold = holding_back_n(load_n, slope, surface.hold)
     pulls = max(start, hold)
     hauling = hauling_pull_n(pulls, parts, sheaves)
+    anchor = pulls + hauling if sheaves else pulls
     rated = given.maybe("rating")
     rated_n = None if rated is None else rated * STANDARD_GRAVITY_M_PER_S2
     winch = _winch_has_n(given)
@@ -102,10 +105,10 @@ def find(given: Given) -> Found:
         keep_pull_n=along_ramp_n(load_n, slope, surface.keep),
         hold_back_n=hold,
         hauling_pull_n=hauling,
-        anchor_pull_n=pulls + hauling if sheaves else pulls,
+        anchor_pull_n=anchor,
         winch_has_n=winch,
         winch_share=winch if isinstance(winch, Absent) else hauling / winch,
-        rating_share=absent("not-given") if rated_n is None else pulls / rated_n,
+        rating_share=absent("not-given") if rated_n is None else anchor / rated_n,
         tail_pull_n=_tail_n(given, hold),
         slides_at_deg=math.degrees(slides_at_rad(surface.hold)),
     )

@@ -55,7 +55,7 @@ from calc.hauling.securing_law import (
     tie_downs_needed,
     working_load_share,
 )
-from calc.hauling.tie_down_items import LABELS, Load, TieDown, read_tie_downs, tie_down_inputs
+from calc.hauling.tie_down_items import LABELS, MOST_LIMIT_LB, Load, TieDown, read_tie_downs, tie_down_inputs
 from calc.inputs import BadInput, Bounds, ChoiceInput, Given, QuantityInput, RowsInput
 from calc.lifting.condition import GOOD
 from calc.quantities import STANDARD_GRAVITY_M_PER_S2
@@ -778,7 +778,7 @@ WORKSHEET = Worksheet(
         QuantityInput(
             "anchor_limit",
             dimension="force",
-            bounds=Bounds(above=0, at_most=200_000),
+            bounds=Bounds(above=0, at_most=MOST_LIMIT_LB),
             required=False,
             sense="capacity",
         ),

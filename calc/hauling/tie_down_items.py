@@ -26,12 +26,13 @@ from calc.hauling.lashing_count import check_tension
 from calc.hauling.lashing_forces import DIRECTIONS, Direct, OverTop
 from calc.hauling.securing_law import ROLES, counted_share
 from calc.inputs import Bounds, ChoiceInput, CountInput, Given, Input, QuantityInput, TextInput
+from calc.lifting.chain_spring import THICKER_THAN_NAMED, most_of_chain_kg
 from calc.lifting.condition import ALTERED, GOOD, NOT_LOOKED_AT
 from calc.marks import read_grade
-from calc.quantities import STANDARD_GRAVITY_M_PER_S2
+from calc.quantities import STANDARD_GRAVITY_M_PER_S2, NotReadable, read_quantity
 from calc.ratings import NotRated, Rating, chain_tie_down
 from calc.tables import table
-from calc.words.facts import Listing, Message, length, message
+from calc.words.facts import Listing, Message, Quantity, length, message
 
 KINDS = ("web", "chain", "wire-rope", "other")
 CONDITIONS = (GOOD, "unmarked", "worn", "damaged", *ALTERED)
@@ -61,6 +62,11 @@ PULLS: Mapping[str, tuple[Way, ...]] = {
 SIDEWAYS = ("both-sides", "left", "right")
 MARK_AGREES = 0.02
 """A mark and the table agree if they differ by no more than this share [-] (our own mark: rounding to another unit)."""
+MOST_LIMIT_LB = 50_000.0
+"""No strap, chain, binder or anchor of the road is marked with more [lb]: 16 mm chain of grade 10 has an LC of 200 kN, which is
+45,000 lb (our own mark). More was misread, or is what breaks it."""
+LC_OVER_WLL = 2.0
+"""An LC of chain is half of what breaks it (EN 12195-3), its WLL a quarter: twice as much [-]."""
 RAIL_DROP_M = 0.61
 """An anchor may lie so far below the deck, at a rub rail (two feet: our own mark, no source) [m]."""
 
@@ -68,7 +74,7 @@ RAIL_DROP_M = 0.61
 def tie_down_inputs() -> tuple[Input, ...]:
     """What is asked of each row; one that pulls to two or four corners alike stands in one row."""
     reach = Bounds(at_least=0, at_most=400)
-    limit = Bounds(above=0, at_most=200_000)
+    limit = Bounds(above=0, at_most=MOST_LIMIT_LB)
     fixed = {"role": ("direct",)}
     chained = {"kind": _WITH_TENSIONER}
     return (
@@ -248,7 +254,7 @@ def _read(row: Given, place: int, country: str, load: Load, anchor: _Anchor) -> 
     ways = () if over else PULLS[row.text("pulls")]
     tension_n = row.maybe("tension") if over else None
     if tension_n is not None:
-        check_tension(row, tension_n, own.limit_n)
+        check_tension(row, tension_n, own.limit_n, strap=row.text("kind") == "web")
     return TieDown(
         place=place,
         role=role,
@@ -283,7 +289,13 @@ class _Own:
 def _own_limit(row: Given, country: str) -> _Own:
     """By the mark, and by the table of the law where chain shows its grade; refused if they do not agree, else the lower."""
     marked_n = row.maybe("limit")
-    rating = _table_rating(row) if row.text("kind") == "chain" and country == "us" else None
+    if row.text("kind") != "chain":
+        return _Own(marked_n)
+    grades = _grades(row)
+    if country != "us":
+        _refuse_more_than_such_chain(row, grades, marked_n)
+        return _Own(marked_n)
+    rating = _table_rating(row, grades)
     if rating is None:
         return _Own(marked_n)
     table_n = rating.working_load_limit_kg * STANDARD_GRAVITY_M_PER_S2
@@ -295,22 +307,64 @@ def _own_limit(row: Given, country: str) -> _Own:
     return _Own(low_n, rating)
 
 
-def _table_rating(row: Given) -> Rating | None:
+def _grades(row: Given) -> tuple[str, ...]:
+    """The grades of tie-down chain that the mark can name; none where it is not given. Refuses what is not understood, in every
+    country, and a size that is none.
+    """
+    if row.has("size"):
+        _wire_m(row)
+    if not row.has("grade"):
+        return ()
+    listed = table("chain-tie-down").values("grade")
+    grades = tuple(grade for grade in read_grade(row.text("grade")).grades if grade in listed)
+    if not grades:
+        raise row.refuse("grade", "grade-not-understood", grades=Listing(listed))
+    return grades
+
+
+def _wire_m(row: Given) -> float:
+    """The size of a chain [m]; a bare number is of inches."""
+    try:
+        wire_m = read_quantity(row.text("size"), "length", "in").value_si
+    except NotReadable as reason:
+        raise row.refuse("size", "size-not-understood", reason=reason.why) from reason
+    if wire_m <= 0.0:
+        raise row.refuse("size", "size-not-understood", reason=message("unreadable-too-small"))
+    return wire_m
+
+
+def _table_rating(row: Given, grades: tuple[str, ...]) -> Rating | None:
     """The row of the law's table for a chain's grade and size; None where one of them is not given. A mark that can name
     several grades counts as the weakest.
     """
-    if not row.has("grade") or not row.has("size"):
+    if not grades or not row.has("size"):
         return None
-    mark = read_grade(row.text("grade"))
-    listed = table("chain-tie-down").values("grade")
-    grades = [grade for grade in mark.grades if grade in listed]
-    if not grades:
-        raise row.refuse("grade", "grade-not-understood", grades=Listing(listed))
     try:
         found = [chain_tie_down(grade, row.text("size")) for grade in grades]
     except NotRated as reason:
         raise row.refuse("size", "not-rated", reason=reason.why) from reason
     return min(found, key=lambda one: one.working_load_limit_kg)
+
+
+def _refuse_more_than_such_chain(row: Given, grades: tuple[str, ...], marked_n: float | None) -> None:
+    """Where no law prints a table for it: a limit that no chain of that grade and size is marked with."""
+    if marked_n is None or not grades or not row.has("size"):
+        return
+    times = 1.0 if row.text("label") == "wll" else LC_OVER_WLL
+    most_n = times * _most_of_such_chain_kg(row, grades) * STANDARD_GRAVITY_M_PER_S2
+    if exceeds(marked_n, most_n):
+        raise row.refuse("limit", "more-than-such-chain", most=Quantity(most_n, "force", "capacity"))
+
+
+def _most_of_such_chain_kg(row: Given, grades: tuple[str, ...]) -> float:
+    """More than a chain of these grades and its size has as its WLL [kg]: what the table of the United States prints and the
+    next metric wire besides, else what the strongest lifting chain of that wire has.
+    """
+    try:
+        printed = [chain_tie_down(grade, row.text("size")).working_load_limit_kg for grade in grades]
+    except NotRated:
+        return most_of_chain_kg(_wire_m(row))
+    return THICKER_THAN_NAMED * max(printed)
 
 
 def _check_geometry(row: Given, role: str, load: Load) -> None:
@@ -355,6 +409,8 @@ __all__ = [
     "FORBIDDEN",
     "KINDS",
     "LABELS",
+    "LC_OVER_WLL",
+    "MOST_LIMIT_LB",
     "PULLS",
     "Load",
     "TieDown",

@@ -33,6 +33,8 @@ from calc.words.writer import Writer
 
 CUSTOM_LEAST, CUSTOM_MOST = 0.10, 0.15
 """Share of the loaded trailer's weight that custom wants on the ball [-] (owners' manuals, copy)."""
+MOST_ON_THE_BALL = 0.5
+"""No empty trailer rests more of its weight than this on the ball: its axles stand nearer to its middle (our own mark) [-]."""
 RATED = ("hitch_tongue", "hitch_gross", "trailer_gross", "axles", "tires")
 """What has a plate: the hitch by what rests on it and by what it tows, the trailer, all its axles together, all its tires."""
 
@@ -117,8 +119,9 @@ class Found:
 def find(given: Given) -> Found:
     """Moments about the middle of the axles; see WORKSHEET for inputs and results."""
     empty_kg, tongue_kg, ball_m = given.si("empty_weight"), given.si("empty_tongue"), given.si("axle_to_ball")
-    if exceeds(tongue_kg, empty_kg):
-        raise given.refuse("empty_tongue", "more-than-the-trailer", empty=weight(empty_kg))
+    if exceeds(tongue_kg, MOST_ON_THE_BALL * empty_kg):
+        raise given.refuse("empty_tongue", "more-than-half-the-trailer", empty=weight(empty_kg))
+    _refuse_one_plate_for_two(given)
     loads = tuple(_load(row, place, ball_m) for place, row in enumerate(given.rows("loads")))
     gross_kg = empty_kg + sum(one.weight_kg for one in loads)
     on_ball_kg = tongue_kg + sum(one.weight_kg * one.ahead_m / ball_m for one in loads)
@@ -131,6 +134,13 @@ def find(given: Given) -> Found:
     }
     rated = tuple(Rated(code, _rating_kg(given, code), max(0.0, bears[code])) for code in RATED)
     return Found(empty_kg, tongue_kg, ball_m, loads, given.text("condition"), on_ball_kg, gross_kg, rated)
+
+
+def _refuse_one_plate_for_two(given: Given) -> None:
+    """A hitch tows more than it carries: the same figure for both was read from one line of its plate."""
+    tongue_kg, gross_kg = given.maybe("hitch_tongue_rating"), given.maybe("hitch_gross_rating")
+    if tongue_kg is not None and gross_kg is not None and not exceeds(gross_kg, tongue_kg):
+        raise given.refuse("hitch_tongue_rating", "not-less-than-towed", gross=weight(gross_kg, "capacity"))
 
 
 def _load(row: Given, place: int, ball_m: float) -> PlacedLoad:

@@ -10,6 +10,7 @@ from __future__ import annotations
 from collections.abc import Callable
 
 from calc.declaration import Citation
+from calc.hauling.tie_down_items import MOST_LIMIT_LB
 from calc.inputs import Bounds, QuantityInput
 from calc.inspecting.inspection import Inspected, by_rules
 from calc.words.facts import Absent, absent
@@ -34,7 +35,11 @@ def by(*rules: tuple[str, str, str]) -> Callable[[], tuple[Citation, ...]]:
 def limit_input(name: str) -> QuantityInput:
     """A limit as a label or plate gives it."""
     return QuantityInput(
-        name, dimension="force", bounds=Bounds(above=0, at_most=200_000), required=False, sense="capacity"
+        name,
+        dimension="force",
+        bounds=Bounds(above=0, at_most=MOST_LIMIT_LB),
+        required=False,
+        sense="capacity",
     )
 
 

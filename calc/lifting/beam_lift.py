@@ -34,7 +34,7 @@ from calc.lifting.beams import (
     shear_area_m2,
 )
 from calc.quantities import STANDARD_GRAVITY_M_PER_S2
-from calc.reasons import Reason, caution, note, unknown
+from calc.reasons import Reason, caution, note, over, unknown
 from calc.tables import table, value_si
 from calc.words.facts import Absent, Message, Number, Quantity, absent, length, message
 from calc.words.writer import Writer
@@ -344,21 +344,21 @@ def _reach(stress_pa: float, yield_pa: float | None, span_over_sag: float) -> Re
 
 
 def judge(found: Found) -> tuple[Reason, ...]:
-    """The reasons, each decided once. A study aid rates nothing: what is too much is a caution in words."""
+    """The reasons, each decided once. A study aid rates nothing; what is too much is a stop."""
     reasons: list[Reason] = []
     if found.overhead:
         large = "deflection" if found.reach == "elastic" else _large(found)
         reasons.append(Reason("overhead", "unknown", large=large))
     over_allowed = not isinstance(found.stress_share, Absent) and exceeds(found.stress_share, 1.0)
     if found.reach != "elastic":
-        reasons.append(Reason(found.reach, "caution", kind="prohibition", large=_large(found)))
+        reasons.append(replace(_too_much(found, found.reach), large=_large(found)))
     if over_allowed and found.reach != "past-yield":
-        reasons.append(Reason("over-allowed-stress", "caution", kind="prohibition"))
+        reasons.append(_too_much(found, "over-allowed-stress"))
     if isinstance(found.not_more_than_kg, Absent):
         weighs = unknown if found.metal.yield_pa is None and found.reach == "elastic" else caution
         reasons.append(weighs("no-limit-found", why=found.not_more_than_kg))
     elif exceeds(found.beam.load_n, found.not_more_than_kg * STANDARD_GRAVITY_M_PER_S2):
-        reasons.append(Reason("over-what-it-takes", "caution", kind="prohibition"))
+        reasons.append(_too_much(found, "over-what-it-takes"))
     reasons.append(note("study-aid", "mandatory"))
     if found.section in ("i-beam", "rectangle", "known"):
         reasons.append(note("rolls-over-sideways", "warning"))
@@ -370,6 +370,11 @@ def judge(found: Found) -> tuple[Reason, ...]:
         reasons.append(note("own-weight-not-counted"))
     reasons.append(note("hoist-adds"))
     return tuple(reasons)
+
+
+def _too_much(found: Found, code: str) -> Reason:
+    """More is asked than the beam takes. A beam from which something hangs is not judged here, so there it decides nothing."""
+    return note(code, "prohibition") if found.overhead else over(code)
 
 
 def _large(found: Found) -> str:

@@ -75,6 +75,10 @@ CHANGED_M = 1e-6
 HARDER_BY_A_LINK = 1.05
 """One leg a link short is told where it raises the hardest pull by more than this ratio [-] (our own mark, no source)."""
 
+SHORTEST_LEG_IN = 2.0
+"""No leg from hook to pick is shorter [in]: a small shackle alone is as long (our own mark, no source). In shorter ones what
+rounding leaves counts."""
+
 MOST_STIFF_LEGS = 3
 """Legs that a stiff load needs to hang by; more share in more ways than one."""
 
@@ -551,6 +555,7 @@ def _drawn_name(found: Found, leg: int) -> Message:
 
 _PLACE = Bounds(at_least=-4000, at_most=4000)
 _WEIGHT = Bounds(above=0, at_most=2_000_000)
+_LEG = Bounds(at_least=SHORTEST_LEG_IN, at_most=4000)
 
 WORKSHEET = Worksheet(
     name="hanging-load",
@@ -566,7 +571,7 @@ WORKSHEET = Worksheet(
             columns=(
                 TextInput("label", required=False),
                 PointInput("at", dimension="length", bounds=_PLACE),
-                QuantityInput("length", dimension="length", bounds=Bounds(above=0, at_most=4000)),
+                QuantityInput("length", dimension="length", bounds=_LEG),
                 QuantityInput("rating", dimension="weight", bounds=_WEIGHT, required=False, sense="capacity"),
             ),
         ),

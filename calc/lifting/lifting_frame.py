@@ -42,7 +42,7 @@ from calc.lifting.overhead_beam import (
     tube_is_thin,
 )
 from calc.quantities import STANDARD_GRAVITY_M_PER_S2
-from calc.reasons import Reason, caution, note, stop, unknown
+from calc.reasons import Reason, caution, note, over, stop, unknown
 from calc.words.facts import Absent, Message, Number, Quantity, absent, length, message, share
 from calc.words.writer import Writer
 
@@ -314,7 +314,7 @@ def _tips(frame: Frame, load_kg: float) -> float | Absent:
 
 
 def judge(found: Found) -> tuple[Reason, ...]:
-    """The reasons, each decided once. A study aid rates nothing: what is too much is a caution in words."""
+    """The reasons, each decided once. A study aid rates nothing; what is too much is a stop."""
     frame = found.frame
     reasons: list[Reason] = []
     if found.folds:
@@ -324,10 +324,10 @@ def judge(found: Found) -> tuple[Reason, ...]:
     if found.wheels_unmarked:
         reasons.append(unknown("wheels-unmarked"))
     if any(exceeds(one.used, 1.0) for one in found.every_check):
-        reasons.append(Reason("over-the-weakest", "caution", kind="prohibition"))
+        reasons.append(over("over-the-weakest"))
     reasons.append(note("unrated", "mandatory"))
     if frame.joint is None:
-        reasons.append(caution("joint-not-checked"))
+        reasons.append(unknown("joint-not-checked"))
     else:
         reasons.append(note("joint-upper-bound", "warning"))
     reasons.extend(_standing_reasons(frame))

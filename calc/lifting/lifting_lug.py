@@ -54,7 +54,7 @@ from calc.lifting.lug_strength import (
     weld_stress_pa,
 )
 from calc.quantities import STANDARD_GRAVITY_M_PER_S2
-from calc.reasons import Reason, caution, note
+from calc.reasons import Reason, caution, note, over, unknown
 from calc.words.facts import Absent, Fact, Message, Number, Quantity, absent, force, length, message, share
 from calc.words.writer import Writer
 
@@ -243,12 +243,12 @@ def find(given: Given) -> Found:
 
 
 def judge(found: Found) -> tuple[Reason, ...]:
-    """The reasons, each decided once. A study aid rates nothing: what is too much is a caution in words."""
+    """The reasons, each decided once. A study aid rates nothing; what is too much is a stop."""
     first_n = found.ways[found.first]
     reasons: list[Reason] = []
     said: Mapping[str, Fact] = {"used": share(found.load_n / first_n), "first": force(first_n, "capacity")}
     if exceeds(found.load_n, first_n):
-        reasons.append(Reason("over-the-first-way", "caution", said, "prohibition"))
+        reasons.append(over("over-the-first-way", **said))
     reasons.append(Reason("study-aid", "note", said, "mandatory"))
     reasons.append(note("formulas-from-memory", "warning"))
     reasons.extend(_plate_reasons(found))
@@ -287,11 +287,11 @@ def _end_reasons(found: Found, said: Mapping[str, Fact]) -> list[Reason]:
     elif found.pin.code == "pin-by-its-mark":
         reasons.append(note("pin-by-its-mark"))
     else:
-        reasons.append(Reason("pin-not-checked", "caution", said))
+        reasons.append(unknown("pin-not-checked", **said))
     if isinstance(found.wall, Wall):
         reasons.append(note("wall-upper-bound", "warning"))
     else:
-        reasons.append(Reason("wall-not-checked", "caution", said))
+        reasons.append(unknown("wall-not-checked", **said))
     return reasons
 
 

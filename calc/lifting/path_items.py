@@ -10,10 +10,10 @@ and by pull-trial; the words stand in shared/path-items, those of shares in shar
 from __future__ import annotations
 
 import math
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Iterator, Mapping
 from contextlib import suppress
 from dataclasses import dataclass, replace
-from functools import partial
+from functools import cache, partial
 from typing import Literal, TypeVar
 
 from calc.comparing import exceeds
@@ -110,8 +110,8 @@ FARTHEST_OFF_LINE_DEG = 90.0
 """A pull further off line than this is not allowed (its source was not noted)."""
 _SLACK = 1e-9
 TIMES_THE_STRONGEST = 2.0
-"""No shackle or rope of a size is rated so many times the strongest that the tables print of it: alloy shackles and the
-strongest ropes made stay under it (our own mark, no source)."""
+"""No shackle, rope or eyebolt of a size is rated so many times the strongest that the tables print of it, and no hook so many
+times the chain that it fits: alloy shackles and the strongest ropes made stay under it (our own mark, no source)."""
 METRIC = frozenset((*METRIC_LIFTING_GRADES, "10"))
 """Grades whose bare sizes are millimetres."""
 
@@ -123,14 +123,16 @@ _HANG_IN_LINE = ("shackle", "hook", "turnbuckle")
 """Kinds that hang between the end of a leg and what it holds, in the line of the leg."""
 _ROPE_KINDS = ("wire-rope", "fibre-rope", "web-sling", "chain")
 _RIGID_KINDS = tuple(kind for kind in KINDS if kind not in _ROPE_KINDS)
+_A489 = {"source": "astm-a489", "quantity": "working_load_limit", "unit": "lb"}
+_PRINTED_BY_SIZE: Mapping[str, tuple[str, str, Mapping[str, str]]] = {
+    "shackle": ("shackles", "size_in", {"quantity": "working_load_limit", "unit": "short_ton"}),
+    "wire-rope": ("wire-rope", "size_in", {"rope": "6x19_eips_iwrc", "quantity": "sling_vertical"}),
+    "eyebolt": ("eyebolts", "thread", _A489),
+    "eyebolt-plain": ("eyebolts", "thread", _A489),
+}
+"""Kinds of which a table prints the ratings by one size: table, column of the size, and the rows that count."""
 _OF_THE_GRADE = ("not-rated-grade-not-lifting", "not-rated-grade-not-of-shackles")
 """Why the tables do not rate a part, where that lies with its grade."""
-_NOT_READABLE = (
-    "not-rated-size-not-readable",
-    "not-rated-metric-size-not-readable",
-    "not-rated-thread-not-readable",
-)
-"""Why the tables do not rate a part, where its size was not understood."""
 
 
 @dataclass(frozen=True)
@@ -149,6 +151,13 @@ _HEAT_ROWS = {
     "fibre-rope": _HeatRows("fibre_rope_sling", "fibre_rope_sling"),
 }
 """Kinds with rows of their own; the others take those of shackles."""
+
+_NOT_READABLE = (
+    "not-rated-size-not-readable",
+    "not-rated-metric-size-not-readable",
+    "not-rated-thread-not-readable",
+)
+"""Why the tables do not rate a part, where its size was not understood."""
 
 PartName = str | Message
 """What a part is called: as the reader wrote it, or by its place and kind."""
@@ -450,36 +459,56 @@ def _refuse_contradictions(row: Given, item: PathItem) -> None:
 def _refuse_too_much(row: Given, item: PathItem) -> None:
     """A mark that no part of its kind and size bears is refused, where no table rates that very part."""
     try:
-        most_kg = _most_of_its_size_kg(item)
+        most_kg = most_of_its_size_kg(item)
     except NotRated as reason:
-        if reason.why.code in _NOT_READABLE:
-            raise _refusal(row, item, reason.why) from reason
-        return
+        raise _refusal(row, item, reason.why) from reason
     if item.rating_kg is not None and most_kg is not None and exceeds(item.rating_kg, most_kg):
         raise row.refuse("rating", "mark-over-such-part", most=weight(most_kg, "capacity"), part=item.label)
 
 
-def _most_of_its_size_kg(item: PathItem) -> float | None:
-    """More than any part of its kind and size is rated for [kg]: by the grade of a chain, by the strongest that the tables
-    print of a shackle and a rope; None where nothing says it. Raises NotRated where a table has no such size.
+def most_of_its_size_kg(item: PathItem) -> float | None:
+    """More than any part of its kind and size is rated for [kg]: by the grade of a chain, twice that of a hook that fits it; by the
+    strongest that the tables print of a shackle, a rope or an eyebolt that is no thinner. None where nothing says it. Raises
+    NotRated where the size is not readable.
+
+    >>> most_of_its_size_kg(PathItem("pin", "shackle", size="1/8")) == most_of_its_size_kg(PathItem("", "shackle", size="3/16"))
+    True
     """
-    if item.kind == "chain" and item.mark.given:
+    if item.kind in _CHAIN_LIKE and item.mark.given and item.size:
         unit = "mm" if set(item.mark.grades) <= METRIC else "in"
-        wire_m = read_quantity(item.size, "length", unit).value_si
-        return max(most_of_chain_kg(wire_m, grade) for grade in item.mark.grades)
-    if item.kind == "shackle":
-        return TIMES_THE_STRONGEST * _strongest_shackle_kg(item.size)
-    if item.kind == "wire-rope":
-        return TIMES_THE_STRONGEST * _wire_rope(replace(item, rope_class=TABLE_ROPE)).working_load_limit_kg
-    return None
+        wire_m = _size_m(item, unit)
+        times = TIMES_THE_STRONGEST if item.kind == "hook" else 1.0
+        return times * max(most_of_chain_kg(wire_m, grade) for grade in item.mark.grades)
+    rows = _rows_by_size(item.kind)
+    if not rows or not item.size:
+        return None
+    size_m = _size_m(item, "in")
+    if size_m <= 0.0:
+        return 0.0
+    no_thinner = [(one, kg) for one, kg in rows if not exceeds(size_m, one)]
+    if not no_thinner:
+        return None
+    nearest_m = min(no_thinner)[0]
+    return TIMES_THE_STRONGEST * max(kg for one, kg in no_thinner if one == nearest_m)
 
 
-def _strongest_shackle_kg(size: str) -> float:
-    """The most that the tables print of a shackle of a size [kg]; raises NotRated where they have none."""
+def _size_m(item: PathItem, unit: str) -> float:
+    """The size of a part [m]; raises NotRated where it is not readable."""
     try:
-        return shackle("B", size).working_load_limit_kg
-    except NotRated:
-        return shackle("A", size).working_load_limit_kg
+        return read_quantity(item.size, "length", unit).value_si
+    except NotReadable as reason:
+        raise NotRated("thread-not-readable", size=item.size, reason=reason.why) from reason
+
+
+@cache
+def _rows_by_size(kind: str) -> tuple[tuple[float, float], ...]:
+    """Sizes [m] and ratings [kg] of a kind, as far as a table prints them."""
+    if kind not in _PRINTED_BY_SIZE:
+        return ()
+    name, column, chosen = _PRINTED_BY_SIZE[kind]
+    rows = table(name).where(**chosen)
+    sizes = [read_quantity(row[column], "length", "in").value_si for row in rows]
+    return tuple(zip(sizes, (rating_of(row).working_load_limit_kg for row in rows), strict=True))
 
 
 def _refusal(row: Given, item: PathItem, reason: Message) -> BadInput:
@@ -789,6 +818,7 @@ __all__ = [
     "PathItem",
     "Standing",
     "first_in_sentence",
+    "most_of_its_size_kg",
     "path_item_inputs",
     "rate_item",
     "read_items",

@@ -17,7 +17,7 @@ from calc.inputs import Bounds, ChoiceInput, Given, NumberInput, QuantityInput
 from calc.lifting.frame_checks import IMPACT, LEAST_FACTOR, greatest_held_kg
 from calc.lifting.struts import SLENDER, STRUT_INPUTS, WORDS, Strut, read_strut
 from calc.quantities import STANDARD_GRAVITY_M_PER_S2
-from calc.reasons import Reason, caution, note, stop
+from calc.reasons import Reason, caution, note, over, stop, unknown
 from calc.words.facts import Absent, Number, Quantity, absent, force, length, share
 from calc.words.writer import Writer
 
@@ -160,18 +160,18 @@ def find(given: Given) -> Found:
 
 
 def judge(found: Found) -> tuple[Reason, ...]:
-    """The reasons, each decided once. A study aid rates nothing: what is too much is a caution in words."""
+    """The reasons, each decided once. A study aid rates nothing; what is too much is a stop."""
     reasons: list[Reason] = []
     if found.flat:
         reasons.append(stop("slings-too-flat"))
     if isinstance(found.part_used, Absent):
         reasons.append(Reason("wall-too-thin", "unknown", large="thrust"))
     elif exceeds(found.part_used, 1.0):
-        reasons.append(Reason("over-the-bar", "caution", kind="prohibition"))
+        reasons.append(over("over-the-bar"))
     if isinstance(found.fittings_used, Absent):
-        reasons.append(caution("fittings-not-checked"))
+        reasons.append(unknown("fittings-not-checked"))
     elif exceeds(found.fittings_used, 1.0):
-        reasons.append(Reason("over-the-fittings", "caution", kind="prohibition"))
+        reasons.append(over("over-the-fittings"))
     reasons.append(note("unrated", "mandatory"))
     if not found.flat and math.degrees(found.bar.angle_rad) < FLAT_DEG * (1 - 1e-9):
         reasons.append(caution("slings-flat"))

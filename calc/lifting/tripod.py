@@ -26,7 +26,7 @@ from calc.lifting.frame_checks import (
 from calc.lifting.struts import SLENDER, STRUT_INPUTS, WORDS, Strut, read_strut
 from calc.lifting.three_legs import Pull, ShearLegs, Tripod
 from calc.quantities import STANDARD_GRAVITY_M_PER_S2
-from calc.reasons import Reason, caution, note
+from calc.reasons import Reason, caution, note, over, unknown
 from calc.words.facts import Absent, Message, Number, Quantity, absent, force, length, message, share
 from calc.words.writer import Writer
 
@@ -269,14 +269,14 @@ def find(given: Given) -> Found:
 
 
 def judge(found: Found) -> tuple[Reason, ...]:
-    """The reasons, each decided once. A study aid rates nothing: what is too much is a caution in words."""
+    """The reasons, each decided once. A study aid rates nothing; what is too much is a stop."""
     legs, reasons = found.legs, list[Reason]()
     if legs.strut.thin:
         reasons.append(Reason("wall-too-thin", "unknown", large="leg_thrust"))
     if any(exceeds(one.used, 1.0) for one in found.own_checks):
-        reasons.append(Reason("over-the-weakest", "caution", kind="prohibition"))
+        reasons.append(over("over-the-weakest"))
     if any(exceeds(one.used, 1.0) for one in found.gear_checks):
-        reasons.append(Reason("over-the-gear", "caution", kind="prohibition"))
+        reasons.append(over("over-the-gear"))
     reasons.append(caution("head-not-checked"))
     reasons.append(note("unrated", "mandatory"))
     reasons.extend(_foot_reasons(legs))
@@ -297,13 +297,13 @@ def _foot_reasons(legs: Legs) -> list[Reason]:
         return [note("feet-must-hold", "warning")]
     if legs.feet != "tied":
         return [caution("tie-the-feet")]
-    return [caution("ties-not-checked")] if isinstance(legs.tie_n, Absent) else []
+    return [unknown("ties-not-checked")] if isinstance(legs.tie_n, Absent) else []
 
 
 def _shear_reasons(legs: Legs, shape: ShearLegs) -> list[Reason]:
     reasons = [note("anchor-of-the-stay", "warning")]
     if isinstance(legs.stay_n, Absent):
-        reasons.append(caution("stay-not-checked"))
+        reasons.append(unknown("stay-not-checked"))
     if exceeds(shape.feet_m, WIDEST_FEET * shape.leg_m):
         reasons.append(caution("feet-wide"))
     if exceeds(shape.drift_m, FARTHEST_DRIFT * shape.head_m):

@@ -15,6 +15,7 @@ from calc.comparing import exceeds
 from calc.declaration import Citation, Figure, Result, Row, Step, Worksheet, step
 from calc.figures.straightening import PressedView, straighten_figure
 from calc.inputs import Bounds, ChoiceInput, Given, QuantityInput
+from calc.lifting.chain_spring import most_of_chain_kg
 from calc.pulling.energy import chain_modulus_citation, chain_stiffness_n_per_m, stored_energy_j
 from calc.pulling.hydraulics import pressure_for_force_pa, ram_area_m2
 from calc.pulling.plastic_bending import (
@@ -192,6 +193,7 @@ def find(given: Given) -> Found:
     farthest = set_up.bow_m + hard.springs_back_m(set_up.bow_m)
     if not barred and farthest > GREATEST_SLOPE * set_up.span_m:
         barred.append(unknown("bends-too-far-for-this"))
+    _refuse_thin_chain(given, set_up)
     ram = given.maybe("ram_capacity")
     ram_n = None if ram is None else ram * STANDARD_GRAVITY_M_PER_S2
     chain = given.maybe("chain_rating")
@@ -206,6 +208,16 @@ def find(given: Given) -> Found:
         careful=_careful(given, set_up),
         plan=_no_plan() if barred else _plan(given, set_up, soft, hard, ram_n),
     )
+
+
+def _refuse_thin_chain(given: Given, set_up: SetUp) -> None:
+    """Refuses a rating that no chain of that wire has."""
+    rated, wire = given.maybe("chain_rating"), given.maybe("chain_wire")
+    if set_up.method != "pull" or rated is None or wire is None:
+        return
+    if exceeds(rated, most_of_chain_kg(wire)):
+        most = Quantity(most_of_chain_kg(wire), "weight", "capacity")
+        raise given.refuse("chain_rating", "more-than-its-wire", most=most)
 
 
 def _careful(given: Given, set_up: SetUp) -> tuple[str, ...]:

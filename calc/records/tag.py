@@ -8,16 +8,22 @@ altered, has no mark, failed, is overdue or was not looked at gets a tag that sa
 from __future__ import annotations
 
 import datetime
+import re
+from contextlib import suppress
 from dataclasses import dataclass
 
 from calc import inputs
+from calc.comparing import exceeds
 from calc.declaration import Citation, Figure, Result, Step, Worksheet, step
 from calc.figures.tag import TagWords, tag_figure
 from calc.inputs import Bounds, ChoiceInput, CountInput, DateInput, Given, TextInput
+from calc.inspecting.chain_marks import read_marks
 from calc.inspecting.record import months_later
+from calc.lifting.chain_spring import most_of_chain_kg
+from calc.quantities import NotReadable, read_quantity
 from calc.reasons import Reason, note, stop, unknown
 from calc.records.qr_code import QUIET_MODULES, qr_code
-from calc.words.facts import Message, message
+from calc.words.facts import Message, Quantity, message
 from calc.words.writer import Writer
 
 FINDINGS = ("passed", "failed", "altered", "unmarked")
@@ -26,8 +32,12 @@ SIZES = ("148x76", "6x3", "4x2")
 """Sizes of the tag: 148 by 76 mm, and labels of 6 by 3 and 4 by 2 in. All are drawn alike, at their scale."""
 LONGEST = {"own_number": 24, "mark": 28, "rating": 44, "inspected_by": 28}
 """So many letters of each fit on the tag."""
-LONGEST_MONTHS = 60
-"""A next inspection further ahead than this is a slip of the pen (our own mark, no source)."""
+LONGEST_MONTHS = 12
+"""No rule of tables/inspection-intervals lets any gear go longer; a test holds it."""
+MOST_TIMES_ONE_LEG = 3.0
+"""No sling of a chain is rated more than this many times one leg of it [-]: three legs that hang straight would be."""
+_FIGURE = re.compile(r"\d[\d.,/ -]*\s*[A-Za-z]+(?:\s+tons?)?")
+"""A figure with its unit, in what stands on a tag."""
 
 
 @dataclass(frozen=True)
@@ -87,8 +97,9 @@ def find(given: Given) -> Found:
     for name, longest in LONGEST.items():
         if len(given.text(name)) > longest:
             raise given.refuse(name, "too-long-for-a-tag", count=longest)
-    if not any(letter.isalnum() for letter in given.text("own_number")):
+    if not _says(given, "own_number"):
         raise given.refuse("own_number", "names-nothing")
+    _refuse_rating(given)
     day = given.values.get("inspected_on")
     inspected_on = None if day is None else datetime.date(day.year, day.month, day.day)
     months = given.maybe("months")
@@ -99,10 +110,10 @@ def find(given: Given) -> Found:
         stops.append("overdue")
     missing = {
         "no-finding": not finding,
-        "no-mark": not given.has("mark") and finding != "unmarked",
+        "no-mark": not _says(given, "mark") and finding != "unmarked",
         "no-day": inspected_on is None,
         "no-next": months is None,
-        "no-name": not given.has("inspected_by"),
+        "no-name": not _says(given, "inspected_by"),
     }
     return Found(
         own_number=given.text("own_number"),
@@ -116,6 +127,44 @@ def find(given: Given) -> Found:
         size=given.text("size"),
         stops=tuple(stops),
         lacks=tuple(code for code, lacking in missing.items() if lacking),
+    )
+
+
+_SAYS_NOTHING = ("none", "nil", "unknown", "unmarked", "unreadable", "illegible", "gone", "missing")
+"""A mark or a name that begins with one of these is none."""
+_NO_ANSWERS = (["no"], ["n", "a"], ["na"], ["no", "mark"], ["no", "marks"], ["not", "readable"])
+
+
+def _says(given: Given, name: str) -> bool:
+    """Whether something was written that can name a part, a mark or a person: a mark of doubt names nothing, nor does none."""
+    words = re.findall(r"\w+", given.text(name).casefold())
+    return bool(words) and words[0] not in _SAYS_NOTHING and words not in _NO_ANSWERS
+
+
+def _refuse_rating(given: Given) -> None:
+    """Refuses a rating that is no figure, and one that no sling of the chain that the mark names has."""
+    rating = given.text("rating")
+    if not rating:
+        return
+    figures = _FIGURE.findall(rating)
+    if not figures:
+        raise given.refuse("rating", "no-figure")
+    most_kg = _most_of_marked_chain_kg(given.text("mark"))
+    for figure in figures if most_kg else ():
+        with suppress(NotReadable):
+            if exceeds(read_quantity(figure, "weight", "").value_si, most_kg):
+                raise given.refuse(
+                    "rating", "more-than-its-mark", most=Quantity(most_kg, "weight", "capacity")
+                )
+
+
+def _most_of_marked_chain_kg(mark: str) -> float:
+    """More than any sling of the chain that a mark names is rated for [kg]; nothing where it names no grade and size."""
+    marks = read_marks(mark)
+    if not marks.grades or len(marks.sizes) != 1:
+        return 0.0
+    return MOST_TIMES_ONE_LEG * max(
+        most_of_chain_kg(marks.sizes[0].thickest_m, grade) for grade in marks.grades
     )
 
 

@@ -32,6 +32,7 @@ from tests.laws.test_laws import (
     MORE,
     Settled,
     capacities_shown,
+    forbidden_yet_careful,
     less_known,
     more_asked,
     random_inputs,
@@ -103,6 +104,10 @@ def not_finite(settled: Settled, raw: dict[str, Any]) -> list[str]:
     return found if found and told(settled.sheet.name, raw) else []
 
 
+def _faults(settled: Settled, raw: dict[str, Any]) -> list[str]:
+    return [*not_finite(settled, raw), *capacities_shown(settled), *forbidden_yet_careful(settled)]
+
+
 @dataclass
 class Tried:
     """What was found of one drawn input, and of those made from it."""
@@ -115,7 +120,7 @@ class Tried:
         self.state.tried += 1
         settled = settle(name, raw)
         self.state.answered += settled is not None
-        for fault in () if settled is None else (*not_finite(settled, raw), *capacities_shown(settled)):
+        for fault in () if settled is None else _faults(settled, raw):
             self.keep(fault, raw)
         return settled
 

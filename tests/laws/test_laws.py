@@ -206,6 +206,15 @@ def capacities_shown(whole: Settled) -> list[str]:
     ]
 
 
+def forbidden_yet_careful(whole: Settled) -> list[str]:
+    """What is forbidden, and yet weighs no more than a caution: Careful means that it fits (docs/about/how-to-use)."""
+    return [
+        f"{one.code} forbids and is a caution"
+        for one in whole.reasons
+        if one.weight == "caution" and one.sign == "prohibition"
+    ]
+
+
 @pytest.mark.parametrize("name", sheets_of("less_known_is_never_better"))
 def test_less_known_is_never_better(name: str) -> None:
     @of_law

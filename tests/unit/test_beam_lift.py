@@ -120,11 +120,11 @@ def test_sections(sizes: dict[str, str], second: float) -> None:
 
 
 def test_verdict_is_never_green() -> None:
-    """A study gives no verdict on a beam: all is worked out, and too much is a caution."""
+    """A study gives no verdict on a beam: all is worked out, and too much is a stop."""
     assert run()["verdict"] == "ok"
     assert run()["verdict_words"] == "Worked out"
     over = run(load="2.6 t")
-    assert over["verdict"] == "caution"
+    assert over["verdict"] == "stop"
     assert "too much" in over["headline"]
     assert "Do not lift" in texts(over)
 
@@ -140,7 +140,7 @@ def test_past_yield_there_is_no_sag() -> None:
     for name in ("deflection", "deflection_at", "span_over_deflection"):
         assert value(past, name) is None
         assert past["results"][name]["text"] == "beyond the formulas"
-    assert past["verdict"] == "caution"
+    assert past["verdict"] == "stop"
     assert past["big"]["key"] == "stress_share"
     assert "passes the yield point" in past["headline"]
     assert "Do not lift" in texts(past)

@@ -236,7 +236,7 @@ def test_one_link_short_names_a_harder_pull() -> None:
 def test_no_link_to_spare_is_said() -> None:
     found = run([(1.0, 0.0, 0.0), (-1.0, 0.0, 0.0)], [1.001, 1.001], (0.0, 0.0, -0.3), chain_size="13 mm")
     assert value(found, "short_link_tension") is None
-    tiny = run([(0.001, 0.0, 0.0), (-0.001, 0.0, 0.0)], [0.02, 0.02], (0.0, 0.0, -0.3), chain_size="13 mm")
+    tiny = run([(0.001, 0.0, 0.0), (-0.001, 0.0, 0.0)], [0.06, 0.06], (0.0, 0.0, -0.3), chain_size="4 in")
     assert tiny["results"]["short_link_tension"]["text"] == "not found for these lengths"
 
 
@@ -529,7 +529,7 @@ def test_legs_that_were_not_found_good_are_not_within(condition: str, verdict: s
 
 def test_what_a_link_does_must_be_found_to_be_within() -> None:
     picks: list[Point] = [(0.001, 0.0, 0.0), (-0.001, 0.0, 0.0)]
-    found = run(picks, [0.02, 0.02], (0.0, 0.0, -0.3), ratings=["5 t"] * 2, chain_size="13 mm")
+    found = run(picks, [0.06, 0.06], (0.0, 0.0, -0.3), ratings=["5 t"] * 2, chain_size="4 in")
     assert found["verdict"] == "unknown"
     assert found["big"]["key"] == "highest_tension"
     assert "could not be worked out" in found["headline"]
@@ -597,3 +597,16 @@ def test_a_chain_too_thin_for_its_rating_is_refused() -> None:
     run(upright, [2.0, 2.0], (0.0, 0.0, -0.3), chain_size="8 mm", **legs)
     with pytest.raises(Refused, match="thinner than any lifting chain rated 3,000 kg"):
         run(upright, [2.0, 2.0], (0.0, 0.0, -0.3), chain_size="7 mm", **legs)
+
+
+@pytest.mark.parametrize(("leg", "taken"), [("0.00006 in", False), ("1.99 in", False), ("2 in", True)])
+def test_a_leg_shorter_than_any_sling_is_refused(leg: str, taken: bool) -> None:
+    """In a leg of 0.00006 in what rounding leaves made the pull."""
+    picks = [{"at": ["0", "0", "24 in"], "length": leg}, {"at": ["1 in", "0", "24 in"], "length": leg}]
+    raw = {**WORKSHEET.example, "centre": ["0.5 in", "0", "10 in"], "picks": picks}
+    if taken:
+        assert answer("hanging-load", raw)["ok"]
+        return
+    with pytest.raises(Refused) as caught:
+        answer("hanging-load", raw)
+    assert [one.input for one in caught.value.errors] == ["picks[0].length", "picks[1].length"]

@@ -39,6 +39,7 @@ from calc.records.kit.schema import (
 )
 from calc.records.kit.state import state_of
 from calc.records.kit.wear import outlook, wear
+from calc.words.facts import Quantity
 
 TODAY = datetime.date(2026, 11, 26)
 
@@ -575,3 +576,37 @@ def test_what_a_file_would_change_is_told_field_by_field() -> None:
     ]
     assert (changed.new_looks, changed.goes_out, changed.photo) == (1, True, False)
     assert difference([there], [here]).changed[0].merged.out == there.out
+
+
+@pytest.mark.parametrize(
+    ("kind", "mark", "size", "rating", "most_lb"),
+    [
+        ("shackle", "", "3/4 in", "35 short_ton", 28_000),
+        ("shackle", "", "1/8 in", "35 short_ton", 1_333),
+        ("wire-rope", "", "0.7 in", "35 short_ton", 22_400),
+        ("eyebolt", "", "1/8 in", "35 short_ton", 800),
+        ("tie-down-chain", "70", "1/8 in", "66,000 lb", 2_456),
+        ("tie-down-chain", "70", "", "66,000 lb", 50_000),
+        ("strap", "", "", "66,000 lb", 50_000),
+    ],
+)
+def test_a_rating_over_what_its_size_bears_is_none(
+    kind: str, mark: str, size: str, rating: str, most_lb: float
+) -> None:
+    """A 3/4 in shackle of 35 tons stood in the kit as one."""
+    found = rate(part(kind, mark=mark, size=size, rating=rating))
+    assert found.kg is None
+    assert found.why is not None
+    assert found.why.code == "kit-mark-over-its-size"
+    most = found.why.facts["most"]
+    assert isinstance(most, Quantity)
+    assert most.value_si / 0.45359237 == pytest.approx(most_lb, rel=2e-3)
+    assert rate(part(kind, mark=mark, size=size, rating=f"{most_lb * 0.9:.0f} lb")).kg is not None
+
+
+@pytest.mark.parametrize("kind", ["shackle", "tie-down-chain"])
+def test_a_size_that_is_not_read_leaves_no_rating(kind: str) -> None:
+    found = rate(part(kind, size="banana", rating="500 lb"))
+    assert found.kg is None
+    assert found.why is not None
+    assert found.why.code == "kit-size-not-read"

@@ -73,7 +73,7 @@ def test_flat_straps_and_bounds_are_said() -> None:
 
 def test_a_limit_is_no_tension() -> None:
     assert "half of the strap's limit" in refused(tension="2500 lb", limit="4900 lb")["tension"]
-    assert run(tension="2450 lb", limit="4900 lb").results["straps_needed"] >= 2
+    assert run(tension="2200 lb", limit="4900 lb").results["straps_needed"] >= 2
 
 
 def test_a_missing_tension_is_refused_and_never_guessed() -> None:
@@ -95,9 +95,7 @@ def test_a_pair_that_is_not_known_grips_least() -> None:
 
 
 @settings(max_examples=60, deadline=None)
-@given(
-    load=st.floats(100, 14_000), more=st.floats(1, 3), tension=st.floats(50, 1000), tighter=st.floats(1, 3)
-)
+@given(load=st.floats(100, 14_000), more=st.floats(1, 3), tension=st.floats(50, 333), tighter=st.floats(1, 3))
 def test_more_tension_and_less_load_never_ask_for_more_straps(
     load: float, more: float, tension: float, tighter: float
 ) -> None:
@@ -116,7 +114,18 @@ def test_far_off_the_graph_the_case_is_not_marked() -> None:
 
 def test_a_tension_that_may_be_the_limit_counts_nothing() -> None:
     """2,500 daN typed as tension with no limit beside it was refused only where the limit was given: two straps were enough."""
-    assert run(tension="2500 daN").verdict == "unknown"
+    assert "tension" in refused(tension="2500 daN")
     assert "limit-not-given" in codes(run(tension="300 daN", pair="sawn-wood-on-plywood", load="2600 lb"))
     assert "limit-not-given" not in codes(run(tension="300 daN", limit="2500 daN"))
     assert "tension" in refused(tension="2500 daN", limit="2500 daN")
+
+
+def test_a_limit_beside_it_makes_no_tension_of_another_limit() -> None:
+    """A label prints an LC of 2,500 daN for the strap straight and 5,000 in a loop: typed as tension and limit, two straps
+    held what ten would not.
+    """
+    assert "tension" in refused(tension="2,500 daN", limit="5,000 daN")
+    assert "tension" in refused(tension="1,001 daN")
+    assert "limit-not-given" not in codes(run(tension="1,000 daN", limit="2,500 daN"))
+    assert run(tension="1,000 daN").verdict == "caution"
+    assert "limit" in refused(limit="50,001 lb")

@@ -290,7 +290,7 @@ BEAMS = (
     Case("I-beam with its weight", "beam-lift", {**I_BEAM, "own_weight": "22 kg/m"}, "ok", (STUDY, ROLLS, HOIST)),
     Case("tube", "beam-lift", {**FLAT, "section": "tube", "diameter": "160 mm", "wall": "8 mm"}, "ok",
          (STUDY, NOT_COUNTED, HOIST)),
-    Case("over", "beam-lift", {**FLAT, "load": "1.5 t"}, "caution",
+    Case("over", "beam-lift", {**FLAT, "load": "1.5 t"}, "stop",
          ("prohibition: over its limit. Do not lift", "prohibition: over what the beam takes", STUDY, ROLLS, NOT_COUNTED, HOIST)),
     Case("built in", "beam-lift", {**FLAT, "ends": "fixed", "position": "1.5 m"}, "caution",
          (STUDY, ROLLS, "warning: truly built in", NOT_COUNTED, HOIST)),
@@ -539,7 +539,7 @@ OWN_PIN = {"pin_is": "own", "jaw": "12 mm", "between_jaws": "24 mm", "pin_yield"
 
 LUGS = (
     Case("in line", "lifting-lug", LUG, "ok", (*LUG_SAYS, *LUG_ENDS)),
-    Case("over", "lifting-lug", {**LUG, "load": "12 t"}, "caution",
+    Case("over", "lifting-lug", {**LUG, "load": "12 t"}, "stop",
          ("prohibition: Do not use this lug", *LUG_SAYS, *LUG_ENDS)),
     Case("across", "lifting-lug", {**LUG, "angle_out_of_plane": "0.5"}, "caution",
          (*LUG_SAYS, "warning: weak across its plane", *LUG_ENDS)),
@@ -560,8 +560,8 @@ LUGS = (
          (*LUG_SAYS, *LUG_ENDS)),
     Case("own pin", "lifting-lug", {**LUG, **OWN_PIN}, "caution",
          (*LUG_SAYS, "warning: A pin of your own has no mark", WALL_BOUND, KNOW_NOTHING)),
-    Case("nothing of pin and wall", "lifting-lug", {**LUG, "pin_is": None, "welded_to": None}, "caution",
-         (*LUG_SAYS, "warning: The pin was not checked", "warning: What the lug is welded to was not checked", KNOW_NOTHING)),
+    Case("nothing of pin and wall", "lifting-lug", {**LUG, "pin_is": None, "welded_to": None}, "unknown",
+         (*LUG_SAYS, "mandatory: The pin was not checked", "mandatory: What the lug is welded to was not checked", KNOW_NOTHING)),
 )  # fmt: skip
 
 

@@ -20,12 +20,14 @@ from calc.lifting.path_items import (
     TABLE_ROPE,
     WORDS,
     PathItem,
+    most_of_its_size_kg,
     path_item_inputs,
     rate_item,
     read_items,
     table_rating,
 )
 from calc.quantities import to_si
+from calc.ratings import NotRated
 from calc.telling import reading
 from calc.words.facts import Message
 from calc.words.writer import Writer, plain
@@ -663,8 +665,10 @@ def test_a_mark_that_no_chain_of_its_size_bears_is_refused_where_no_table_rates_
     with pytest.raises(Refused, match="more than any part of that kind and size bears"):
         run({**chain, "rating": "10 t"})
     assert value(run({**chain, "rating": "780 kg"}, load="700 kg"), "capacity") == pytest.approx(780)
-    # A hook is no chain: its size names the chain that it fits.
-    assert run(item(kind="hook", grade="M", size="7 mm", rating="10 t"))["verdict"] == "ok"
+    # A hook is no chain: its size names the chain that it fits, and it may be stronger, but no ten times so.
+    assert run(item(kind="hook", grade="M", size="7 mm", rating="1.5 t"), load="700 kg")["verdict"] == "ok"
+    with pytest.raises(Refused, match="more than any part of that kind and size bears"):
+        run(item(kind="hook", grade="M", size="7 mm", rating="10 t"))
 
 
 @pytest.mark.parametrize(
@@ -701,3 +705,26 @@ def test_an_eyebolt_feels_the_legs_through_the_shackle_between(shackle: dict[str
     assert hung["verdict"] != "stop"
     above = run(eye, item(kind="shackle", rating="5 t"), item(kind="ring", grade="80", rating="5 t"), legs)
     assert above["verdict"] != "stop"
+
+
+def test_the_most_of_a_size_is_that_of_the_next_size_that_is_printed() -> None:
+    def most(kind: str, size: str, grade: str = "") -> float | None:
+        return most_of_its_size_kg(PathItem("part", kind, grade, size))
+
+    ton = 2000 * LB
+    assert (
+        most("shackle", "3/4")
+        == most("shackle", "0.70 in")
+        == most("shackle", "17 mm")
+        == pytest.approx(14 * ton)
+    )
+    assert most("shackle", "1/8") == most("shackle", "3/16")
+    assert most("eyebolt", "1/8") == pytest.approx(2 * 400 * LB)
+    assert most("shackle", "0") == most("wire-rope", "0") == 0.0
+    assert most("shackle", "10 in") is most("ring", "1/2", grade="80") is most("shackle", "") is None
+    assert most("hook", "3/8") is None
+    one, two = most("chain", "3/8", grade="80"), most("hook", "3/8", grade="80")
+    assert one is not None
+    assert two == pytest.approx(2 * one)
+    with pytest.raises(NotRated):
+        most("eyebolt", "M12")

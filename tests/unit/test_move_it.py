@@ -36,7 +36,7 @@ def test_the_slip_by_hand() -> None:
     assert found["anchor_pull"] == pytest.approx(start * (1 + 1.3 / 3))
     assert found["winch_has"] == pytest.approx(2000 * 2.75 / 3.75 * LB)
     assert found["winch_share"] == pytest.approx(found["hauling_pull"] / found["winch_has"])
-    assert found["rating_share"] == pytest.approx(start / (3500 * LB))
+    assert found["rating_share"] == pytest.approx(start * (1 + 1.3 / 3) / (3500 * LB))
     steep = asked("move-it", {**EXAMPLE, "slope": "25°"}, "us").results
     held = 1800 * (math.sin(math.radians(25)) - 0.3 * math.cos(math.radians(25))) * LB
     assert steep["hold_back"] == pytest.approx(held)
@@ -97,3 +97,12 @@ def test_refused_beside_the_box(given: dict[str, Any], box: str) -> None:
     with pytest.raises(Refused) as refused:
         answer("move-it", given, "us")
     assert [one.input for one in refused.value.errors] == [box]
+
+
+def test_the_anchor_s_gear_bears_more_than_the_load_s() -> None:
+    """1,100 lb of rating held a pull of 1,090 lb, where the anchor of the tackle bore 1,560."""
+    codes = {one.code for one in asked("move-it", {**EXAMPLE, "rating": "1,100 lb"}, "us").reasons}
+    assert "rigging-overloaded" in codes
+    plain = {**EXAMPLE, "parts": "1", "sheaves": "0", "winch_rating": "3,000 lb"}
+    codes = {one.code for one in asked("move-it", {**plain, "rating": "1,100 lb"}, "us").reasons}
+    assert "rigging-overloaded" not in codes

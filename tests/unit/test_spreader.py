@@ -110,7 +110,7 @@ def test_what_is_said() -> None:
 
 def test_what_is_not_known_gives_no_load() -> None:
     unchecked = answer("spreader", {**EXAMPLE, "fittings": ""}, "us")
-    assert unchecked["verdict"] == "caution"
+    assert unchecked["verdict"] == "unknown"
     assert unchecked["results"]["not_more_than"]["value"] is None
     assert "not more than" not in unchecked["headline"]
     thin = answer("spreader", {**EXAMPLE, "wall": "0.04 in"}, "us")

@@ -110,7 +110,7 @@ def test_chain_oil_and_table_hold_energy_too() -> None:
     assert len(record.citations) == 1
     assert record.verdict == "stop"
     assert "167%" in record.headline
-    assert "chain-overloaded" not in codes({**PULLED, "chain_rating": "22,000 lb"})
+    assert "chain-overloaded" not in codes({**PULLED, "chain_rating": "22,000 lb", "chain_wire": "5/8 in"})
     assert "chain-not-known" in codes(without(PULLED, "chain_rating"))
     small = asked("straighten", {**PULLED, "ram_capacity": "2 short tons"}, "us")
     assert small.results["in_frame"] == pytest.approx(4_000 * LB * 0.125 * INCH / 2)
@@ -206,3 +206,13 @@ def test_farther_apart_and_stronger_springs_back_farther() -> None:
         now = asked("straighten", {**PLATE, **changed}, "us").results
         assert now["over_bend_from"] >= was["over_bend_from"]
         assert now["over_bend_to"] >= was["over_bend_to"]
+
+
+def test_a_chain_is_not_rated_over_its_wire() -> None:
+    """3/8 in wire with a rating of 100,000 lb let the whole ram pull."""
+    with pytest.raises(Refused) as caught:
+        asked("straighten", {**PULLED, "chain_rating": "100,000 lb"}, "us")
+    assert [one.input for one in caught.value.errors] == ["chain_rating"]
+    pressed = {**PULLED, "method": "press", "chain_rating": "100,000 lb"}
+    assert asked("straighten", pressed, "us").verdict != "stop"
+    assert "chain-overloaded" not in codes({**without(PULLED, "chain_wire"), "chain_rating": "100,000 lb"})

@@ -13,6 +13,8 @@ from calc import inputs
 from calc.answering import Refused, answer, worksheet
 from calc.figures.tag import wrapped
 from calc.records.qr_code import VERSIONS, TooLong, qr_code
+from calc.records.tag import LONGEST_MONTHS
+from calc.tables import table
 from tests.asking import asked
 
 TODAY = datetime.date(2026, 11, 26)
@@ -119,3 +121,46 @@ def test_a_text_that_no_code_holds_is_refused() -> None:
     assert len(qr_code("x" * most)) == VERSIONS[-1].size
     with pytest.raises(TooLong, match="332 bytes"):
         qr_code("x" * (most + 1))
+
+
+@pytest.mark.parametrize(
+    "word", ["?", "-", "none", "N/A", "no", "no mark", "unreadable", "None, ground off", "not readable"]
+)
+@pytest.mark.parametrize(("name", "lacks"), [("mark", "no-mark"), ("inspected_by", "no-name")])
+def test_a_word_that_names_nothing_is_not_given(name: str, lacks: str, word: str) -> None:
+    """A question mark as the mark of a hook gave it a tag that says Inspected."""
+    found = tag(**{name: word})
+    assert found.verdict == "unknown"
+    assert lacks in [one.code for one in found.reasons]
+    assert words(found)[0] == "Do not use"
+
+
+@pytest.mark.parametrize("mark", ["No. 5 H-12", "NO 5", "G80", "8", "T", "Ω9"])
+def test_short_marks_are_marks(mark: str) -> None:
+    assert tag(mark=mark).verdict == "ok"
+
+
+@pytest.mark.parametrize("rating", ["?", "not rated", "as marked", "7100"])
+def test_a_rating_is_a_figure_with_its_unit(rating: str) -> None:
+    with pytest.raises(Refused) as caught:
+        tag(rating=rating)
+    assert [one.input for one in caught.value.errors] == ["rating"]
+
+
+def test_a_rating_is_not_more_than_any_sling_of_its_chain() -> None:
+    """71,000 lb on a 3/8 in chain of grade 8; three legs that hang straight have 21,300, four at 60 degrees 18,400."""
+    for rating in ("71,000 lb", "18,400 lb, basket 36,800 lb", "31 t"):
+        with pytest.raises(Refused) as caught:
+            tag(rating=rating)
+        assert [one.input for one in caught.value.errors] == ["rating"]
+    for rating in ("18,400 lb at 60 deg", "21,300 lb", "7,100 lb", "4 legs"):
+        assert tag(rating=rating).verdict == "ok"
+    for mark in ("H-12", "80", "3/8", "3/8 1/2 80"):
+        assert tag(mark=mark, rating="71,000 lb").verdict == "ok"  # names no chain of one size and a grade
+
+
+def test_no_rule_lets_gear_go_longer_than_a_tag_may_say() -> None:
+    longest = max(float(row["value"]) for row in table("inspection-intervals").rows)
+    assert longest == LONGEST_MONTHS
+    with pytest.raises(Refused):
+        tag(months=str(LONGEST_MONTHS + 1))

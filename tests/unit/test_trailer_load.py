@@ -103,3 +103,23 @@ def test_what_cannot_be_is_refused_beside_its_box() -> None:
     with pytest.raises(Refused) as caught:
         run(loads=None)
     assert caught.value.errors[0].input == "loads"
+
+
+@pytest.mark.parametrize("same", ["14,000 lb", "15,000 lb"])
+def test_one_line_of_the_hitch_s_plate_is_not_typed_twice(same: str) -> None:
+    """The towed weight in the box of the ball's too: the ball was within, whatever rested on it."""
+    with pytest.raises(Refused) as caught:
+        run(hitch_tongue_rating=same)
+    assert caught.value.errors[0].input == "hitch_tongue_rating"
+    assert run(hitch_tongue_rating="13,999 lb").verdict == "ok"
+    assert run(hitch_gross_rating=None).verdict == "unknown"
+
+
+def test_no_trailer_rests_most_of_itself_on_the_ball() -> None:
+    """2,000 of 2,700 lb on the ball hid that a load behind the axles would lift the tongue."""
+    behind = [load("9,000 lb", "behind", "2 ft")]
+    assert run(loads=behind).verdict == "stop"
+    assert run(empty_tongue="1,350 lb").verdict != "refused"
+    with pytest.raises(Refused) as caught:
+        run(empty_tongue="2,000 lb", loads=behind)
+    assert caught.value.errors[0].input == "empty_tongue"

@@ -12,14 +12,23 @@ from dataclasses import dataclass
 
 from calc.comparing import exceeds
 from calc.declaration import Citation
+from calc.hauling.tie_down_items import LC_OVER_WLL, MOST_LIMIT_LB
+from calc.lifting.chain_spring import most_of_chain_kg
 from calc.lifting.condition import GOOD
-from calc.lifting.path_items import MARK_AGREES, Blocked, PathItem, rate_item, table_rating
+from calc.lifting.path_items import (
+    MARK_AGREES,
+    Blocked,
+    PathItem,
+    most_of_its_size_kg,
+    rate_item,
+    table_rating,
+)
 from calc.marks import read_grade
-from calc.quantities import NotReadable
+from calc.quantities import NotReadable, read_quantity, to_si
 from calc.ratings import NotRated, Rating, chain_tie_down
 from calc.records.kit.part import Part
 from calc.records.kit.reading import with_unit_si
-from calc.records.kit.schema import TIE_DOWN_KINDS
+from calc.records.kit.schema import SIZED_KINDS, TIE_DOWN_KINDS
 from calc.tables import table
 from calc.words.facts import Message, Quantity, message
 
@@ -61,6 +70,13 @@ def rate(part: Part) -> Rated:
         return Rated(
             None, ties_down, why=message("kit-rating-not-read", typed=part.rating, reason=reason.why)
         )
+    if part.kind in SIZED_KINDS and part.size.strip():
+        try:
+            read_quantity(part.size, "length", "in")
+        except NotReadable as reason:
+            return Rated(
+                None, ties_down, why=message("kit-size-not-read", typed=part.size, reason=reason.why)
+            )
     mark = read_grade(part.mark, "shackle" if part.kind == "shackle" else "chain")
     if part.kind in _GRADED and mark.given and not mark.understood:
         return Rated(None, ties_down, why=message("kit-mark-not-understood", mark=part.mark))
@@ -83,7 +99,17 @@ def _lifting(part: Part, marked_kg: float | None) -> Rated:
         against = _against_table(part, marked_kg, table_rating(item))
     except (NotRated, Blocked):
         against = None
-    return against or Rated(rated.rating_kg, basis=rated.printed, citations=rated.citations)
+    over = against or _over_its_size(part, marked_kg, most_of_its_size_kg(item))
+    return over or Rated(rated.rating_kg, basis=rated.printed, citations=rated.citations)
+
+
+def _over_its_size(part: Part, marked_kg: float | None, most_kg: float | None) -> Rated | None:
+    """No rating where the maker's figure is more than any part of that kind and size bears; None where it is not."""
+    if marked_kg is None or most_kg is None or not exceeds(marked_kg, most_kg):
+        return None
+    most = Quantity(most_kg, "weight", "capacity")
+    why = message("kit-mark-over-its-size", typed=part.rating, most=most)
+    return Rated(None, part.kind in TIE_DOWN_KINDS, why=why)
 
 
 def _against_table(part: Part, marked_kg: float | None, printed: Rating) -> Rated | None:
@@ -108,13 +134,23 @@ def _tie_down(part: Part, marked_kg: float | None) -> Rated:
     if printed is None:
         if marked_kg is None:
             return Rated(None, ties_down=True, why=message("kit-no-rating-given"))
-        return Rated(marked_kg, ties_down=True, basis=message("as-marked"))
+        over = _over_its_size(part, marked_kg, _most_that_ties_down_kg(part))
+        return over or Rated(marked_kg, ties_down=True, basis=message("as-marked"))
     against = _against_table(part, marked_kg, printed)
     if against:
         return against
     kg = min(marked_kg or printed.working_load_limit_kg, printed.working_load_limit_kg)
     cited = (Citation(printed.source, printed.locator),)
     return Rated(kg, ties_down=True, basis=message("as-printed", cell=printed.cell), citations=cited)
+
+
+def _most_that_ties_down_kg(part: Part) -> float:
+    """More than any tie-down is marked with [kg]; of chain of a size, more than chain of that wire is."""
+    most_kg = to_si(MOST_LIMIT_LB, "lb", "weight")
+    if part.kind != "tie-down-chain" or not part.size.strip():
+        return most_kg
+    wire_m = read_quantity(part.size, "length", "in").value_si
+    return min(most_kg, LC_OVER_WLL * most_of_chain_kg(wire_m))
 
 
 def _tie_down_row(part: Part) -> Rating | Message | None:

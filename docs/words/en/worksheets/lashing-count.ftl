@@ -61,14 +61,12 @@ reason-retighten =
     .caution = The load settles and the tension falls. Tighten again within the first miles: by US law within 50.
 reason-limit-not-given =
     .caution = The limit of the strap was not given, so nobody compared the tension with it. Read both from the label: the tension is printed there as STF.
-reason-tension-may-be-a-limit =
-    .headline = A hand ratchet hardly leaves so much tension: it may be the strap's limit. Give the limit too, and the STF from the label.
-    .caution = The tension is likely the limit of the strap, which is no tension. Do not count by it.
 reason-tension-not-limit =
     .caution = A working load limit is no tension. A strap that may carry 5,000 lb and was cranked to 500 lb presses with 500 lb on each side.
 reason-slides-only =
     .caution = This counts sliding only. Whether the load tips, whether strap and anchors may bear it, and what the law counts are worked out on the sheet for tie-downs.
 
+refused-more-than-by-hand = is more than a hand ratchet leaves in a strap ({ $most }): it may be a limit. Give the STF of the label.
 refused-limit-as-tension = is more than half of the strap's limit, and no hand ratchet leaves so much (more than { $half }). Give the STF of the label, or a measured tension.
 
 ## The working

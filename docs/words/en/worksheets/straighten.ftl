@@ -250,6 +250,7 @@ absent-no-bore = no bore given
 
 ## Refusals
 
+refused-more-than-its-wire = is more than any chain of that wire is rated for, { $most } at most. Measure the wire, and read the tag again.
 refused-on-edge = is more than the width: a flat pressed on its edge rolls over. Lay it on its flat side.
 refused-supports-too-near = is so short that the supports crush the piece before it bends. Give { $least } or more.
 refused-bent-too-far = is more than a tenth of the length between the supports. Put them closer to the bend, and measure the bow over that length. Give { $most } or less.

@@ -90,7 +90,8 @@ reason-chains-too =
 reason-tie-it-down =
     .caution = Then tie the load down, so that it stays where it is.
 
-refused-more-than-the-trailer = is more than the empty trailer weighs ({ $empty }).
+refused-more-than-half-the-trailer = is more than half of the empty trailer ({ $empty }), and no trailer rests so much on the ball. Weigh both again.
+refused-not-less-than-towed = is not less than what the hitch may tow ({ $gross }). A plate has two lines: what may rest on the ball, and what may be towed. Read both.
 refused-ahead-of-the-ball = is ahead of the ball ({ $ball } from the axles). Measure from the middle of the axles to the load's center of gravity.
 
 absent-plate-missing = a plate is still to be read
