@@ -14,6 +14,7 @@ from calc.comparing import exceeds
 from calc.declaration import Citation, Figure, Result, Row, Step, Worksheet, step
 from calc.figures.frames import FrameView, LitPart, frame_figure
 from calc.inputs import Bounds, ChoiceInput, CountInput, Given, NumberInput, QuantityInput
+from calc.lifting.beam_buckling import i_shape
 from calc.lifting.beams import SECTION_FORMS, Beam, Section, SectionName, book_section
 from calc.lifting.frame_checks import (
     FREE_STANDING,
@@ -34,6 +35,7 @@ from calc.lifting.frame_checks import (
 )
 from calc.lifting.frame_strength import Post, bolts_hold_n, cone_holds_n, fillet_holds_n, tips_at_deg
 from calc.lifting.overhead_beam import (
+    MOST_BY_FILLETS,
     STEEL_KG_PER_M3,
     OverheadBeam,
     box_is_thin,
@@ -57,6 +59,9 @@ COMMON_FACTOR = 3.0
 
 BOOK_AGREES = 0.03
 """Part by which depth and the two section moduli of a book may miss each other [-]: books round to three figures."""
+
+BOOK_ROUNDS = 0.98
+"""Part of the plates' twist constant under which a book's contradicts the sizes [-]: fillets only add, three figures round."""
 
 SECTIONS: tuple[SectionName, ...] = ("i-beam", "rectangle", "box", "tube", "known")
 
@@ -105,6 +110,20 @@ def _book_section(given: Given) -> Section:
         made = length(second / top + second / bottom)
         raise given.refuse("modulus_top", "moduli-miss-the-depth", made=made, depth=length(depth))
     return book_section(second, second / min(top, bottom))
+
+
+def _book_twist_m4(given: Given, sizes: tuple[float, ...]) -> float | None:
+    """Twist constant of a section book [m4], None where none is given; it must fit the plates that the sizes make."""
+    twist = given.maybe("twist_constant") if given.text("section") == "i-beam" else None
+    if twist is None:
+        return None
+    depth, width, web, flange = sizes
+    plates = i_shape(depth, width, web, flange).twist_m4
+    if not BOOK_ROUNDS * plates <= twist <= MOST_BY_FILLETS * plates:
+        raise given.refuse(
+            "twist_constant", "twist-misses-the-sizes", plates=Quantity(plates, "second_moment")
+        )
+    return twist
 
 
 def _refuse_misfits(given: Given, name: SectionName, sizes: tuple[float, ...]) -> None:
@@ -230,6 +249,7 @@ def _frame(given: Given) -> tuple[Frame, bool]:
         free_m=_free_m(given, name, kind),
         yield_pa=given.si("yield_strength"),
         modulus_pa=STEEL_MODULUS_PA,
+        book_twist_m4=_book_twist_m4(given, sizes),
     )
     stand, thin = _stand(given, kind, beam)
     frame = Frame(
@@ -459,6 +479,14 @@ WORKSHEET = Worksheet(
                 "web_thickness",
                 "flange_thickness",
             )
+        ),
+        QuantityInput(
+            "twist_constant",
+            dimension="second_moment",
+            bounds=Bounds(above=0, at_most=100_000),
+            required=False,
+            shown_when={"section": ("i-beam",)},
+            sense="capacity",
         ),
         QuantityInput(
             "second_moment",

@@ -2,6 +2,9 @@
 
 from __future__ import annotations
 
+import math
+from dataclasses import replace
+
 import pytest
 
 from calc.lifting.beam_buckling import IShape, flat_bar_moment_nm, i_beam_moment_nm, i_shape
@@ -72,6 +75,19 @@ def test_w8x10_on_fourteen_feet_by_hand_and_as_the_page_has_it() -> None:
     page = i_beam_moment_nm(made, 14 * 12 * INCH, 50 * KSI, STEEL) / KIP_INCH
     assert page == pytest.approx(122.4, abs=0.1)
     assert 0.94 * book < page < book
+
+
+def test_w8x10_with_its_twist_constant_of_the_book() -> None:
+    """The sizes with J 0.0426 in4 typed: 129.4 kip in. The Manual prints rts 1.01 in; its own Iy 2.09 in4, Cw 30.9 in6 and Sx
+    7.81 in3 make 1.0144, and with that it gives 129.3 (by hand: Fcr 16.56 ksi).
+    """
+    made = replace(i_shape(7.89 * INCH, 3.94 * INCH, 0.170 * INCH, 0.205 * INCH), twist_m4=0.0426 * INCH**4)
+    page = i_beam_moment_nm(made, 14 * 12 * INCH, 50 * KSI, STEEL) / KIP_INCH
+    assert page == pytest.approx(129.4, abs=0.1)
+    exact = replace(W8X10, effective_radius_m=math.sqrt(math.sqrt(2.09 * 30.9) / 7.81) * INCH)
+    assert page == pytest.approx(
+        i_beam_moment_nm(exact, 14 * 12 * INCH, 50 * KSI, STEEL) / KIP_INCH, rel=2e-3
+    )
 
 
 @pytest.mark.parametrize("feet", [2, 4, 8, 10, 14, 20, 30])

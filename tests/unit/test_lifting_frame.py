@@ -67,6 +67,22 @@ def without(given: dict[str, Any], *names: str) -> dict[str, Any]:
     return {name: value for name, value in given.items() if name not in names}
 
 
+def test_the_twist_constant_of_a_book_counts_the_fillets() -> None:
+    booked = {**W8X10, "twist_constant": "0.0426 in4"}
+    assert used(booked)["rolls"] == pytest.approx(used(W8X10)["rolls"] * 122.44 / 129.39, rel=1e-3)
+    assert most(W8X10) < most(booked) < 1.08 * most(W8X10)
+    rounded = {**W8X10, "twist_constant": "0.0352 in4"}
+    assert most(rounded) == pytest.approx(most(W8X10))
+    assert most({**BOX, "twist_constant": "5 in4"}) == most(BOX)
+
+
+@pytest.mark.parametrize("twist", ["0.0340 in4", "0.0530 in4", "0.426 in4", "4.26 in4"])
+def test_a_twist_constant_that_misses_the_sizes_is_refused(twist: str) -> None:
+    with pytest.raises(Refused) as refused:
+        answer("lifting-frame", {**W8X10, "twist_constant": twist}, "us")
+    assert [one.input for one in refused.value.errors] == ["twist_constant"]
+
+
 def test_the_load_that_a_stress_check_passes_lies_on_its_side() -> None:
     parts = used(W8X10)
     assert parts["bends"] < 0.7

@@ -46,6 +46,8 @@ input-web_thickness = Web thickness
     .help = The vertical part, with calipers.
 input-flange_thickness = Flange thickness
     .help = Where the wheels run; on a sloping flange there, too.
+input-twist_constant = Torsion constant
+    .help = J of a rolled beam, from the section book. Left empty: from the sizes alone, without the fillets, which is less.
 input-second_moment = Second moment of area
     .help = I about the level axis, from the section book.
 input-modulus_top = Section modulus of the top
@@ -282,6 +284,7 @@ absent-held-by-the-building = the building holds it
 
 refused-size-missing = is missing here. Give it as measured, or as the book or the mark says.
 refused-moduli-miss-the-depth = and the modulus of the bottom make a depth of { $made } with the second moment, not { $depth }. Look at their units again.
+refused-twist-misses-the-sizes = does not fit the sizes: flanges and web alone make { $plates }, and fillets add half of that at most. Look at its unit and at the sizes again, or leave it empty.
 refused-wall-too-thick = is more than half the tube. Measure it again.
 refused-web-too-wide = is wider than the flange. Measure it again.
 refused-flange-too-thick = is half the depth or more: that is no I-beam. Measure it again.
