@@ -15,7 +15,7 @@ from calc.declaration import Citation, Figure, Result, Step, Worksheet, step
 from calc.figures.spreaders import SpreaderView, spreader_figure
 from calc.inputs import Bounds, ChoiceInput, Given, NumberInput, QuantityInput
 from calc.lifting.frame_checks import IMPACT, LEAST_FACTOR, greatest_held_kg
-from calc.lifting.struts import SLENDER, STRUT_INPUTS, WORDS, Strut, read_strut
+from calc.lifting.struts import SLENDER, WORDS, Strut, read_strut, strut_inputs
 from calc.quantities import STANDARD_GRAVITY_M_PER_S2
 from calc.reasons import Reason, caution, note, over, stop, unknown
 from calc.words.facts import Absent, Number, Quantity, absent, force, length, share
@@ -139,7 +139,7 @@ def find(given: Given) -> Found:
     load_kg = given.si("load")
     flat = angle < FLATTEST_DEG * (1 - 1e-9)
     fittings = _fittings(given)
-    none = absent("thin-wall") if strut.thin else absent("slings-too-flat") if flat else None
+    none = strut.no_strength or (absent("slings-too-flat") if flat else None)
     return Found(
         bar=bar,
         fittings=fittings,
@@ -148,7 +148,7 @@ def find(given: Given) -> Found:
         thrust_n=bar.thrust_n(load_kg),
         buckles_at_n=none or strut.buckles_n() / factor,
         euler_n=strut.euler_n(),
-        part_used=absent("thin-wall") if strut.thin else bar.part_used(load_kg),
+        part_used=strut.no_strength or bar.part_used(load_kg),
         not_more_than_kg=none or (fittings if isinstance(fittings, Absent) else most_kg(bar, fittings)),
         sling_pull_n=bar.sling_n(load_kg),
         end_pull_n=bar.end_n(load_kg),
@@ -251,7 +251,7 @@ WORKSHEET = Worksheet(
             "off_middle", dimension="length", bounds=Bounds(at_least=0, at_most=1_000), sense="demand"
         ),
         QuantityInput("eyes_off", dimension="length", bounds=Bounds(at_least=0, at_most=100), sense="demand"),
-        *STRUT_INPUTS,
+        *strut_inputs(),
         NumberInput("design_factor", bounds=Bounds(at_least=1.67, at_most=10), sense="demand"),
         ChoiceInput("fittings", choices=("not-checked", "marked"), default="not-checked", required=False),
         _rating("upper_rating"),

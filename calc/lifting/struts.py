@@ -2,25 +2,30 @@
 
 Question of the trade: does it bend out and fold before it is crushed? Tubes, pipes and sections of a book, of steel, turning
 freely at both ends (K = 1), by AISC 360 E3 with H1 where it bends as well (calc.lifting.frame_strength). Tubes with walls so
-thin that they buckle by themselves are given no strength.
+thin that they buckle by themselves are given no strength, and no more are wooden poles: what wood carries follows from its
+kind, its knots and its grain, which a grader judges, and nobody graded a pole.
 """
 
 from __future__ import annotations
 
 import math
-from collections.abc import Mapping
 from dataclasses import dataclass
 
 from calc.inputs import Bounds, ChoiceInput, Given, Input, QuantityInput
-from calc.lifting.beams import SECTION_FORMS, SectionName
+from calc.lifting.beams import SECTION_FORMS, SectionName, round_bar
 from calc.lifting.frame_strength import Post
 from calc.lifting.overhead_beam import STEEL_KG_PER_M3, box_is_thin, section_area_m2, tube_is_thin
+from calc.words.facts import Absent, absent
 
 STEEL_MODULUS_PA = 200e9
 """Modulus of steel [Pa], 29,000 ksi in US tables (from memory of the AISC Manual)."""
 
 SLENDER = 200.0
-"""Length over least radius over which a pressed member is too slender to count on (AISC 360-10, E2 user note, from memory)."""
+"""Length over least radius over which a pressed member is too slender to count on (AISC 360-10, E2 user note, from memory). A round
+pole there is 50 times as long as thick, at which the American rule for wood ends as well (NDS 3.7.1.4, from memory)."""
+
+WET_WOOD_KG_PER_M3 = 1100.0
+"""Density of wood by which a pole's weight is counted [kg/m3]: green oak, which sinks in water (from memory; the heavy side)."""
 
 WORDS = "shared/struts"
 """Scope of the words of these inputs."""
@@ -28,18 +33,19 @@ WORDS = "shared/struts"
 
 @dataclass(frozen=True)
 class Strut:
-    """A pressed member: its section as a post [effective length m], its steel's yield strength [Pa], whether its wall is too thin
-    to be given a strength.
+    """A pressed member: its section as a post [effective length m], its steel's yield strength [Pa, nought where no_strength], why
+    it is given no strength, its density [kg/m3].
     """
 
     post: Post
     yield_pa: float
-    thin: bool
+    no_strength: Absent | None = None
+    kg_per_m3: float = STEEL_KG_PER_M3
 
     @property
     def weight_kg(self) -> float:
         """Its own weight [kg]."""
-        return self.post.area_m2 * self.post.effective_m * STEEL_KG_PER_M3
+        return self.post.area_m2 * self.post.effective_m * self.kg_per_m3
 
     @property
     def slenderness(self) -> float:
@@ -61,11 +67,15 @@ class Strut:
 
 def read_strut(given: Given, length_m: float) -> Strut:
     """The member as given, of this length [m], turning freely at both ends."""
-    yield_pa = given.si("yield_strength")
     form = given.text("section")
+    if form == "wood":
+        pole, area = round_bar(given.si("width")), math.pi / 4 * given.si("width") ** 2
+        post = Post(area, pole.second_moment_m4, pole.second_moment_m4 / pole.outer_fibre_m, length_m)
+        return Strut(post, 0.0, absent("wooden-legs"), WET_WOOD_KG_PER_M3)
+    yield_pa = given.si("yield_strength")
     if form == "book":
         area, radius, modulus = given.si("area"), given.si("radius"), given.si("modulus")
-        return Strut(Post(area, area * radius**2, modulus, length_m), yield_pa, False)
+        return Strut(Post(area, area * radius**2, modulus, length_m), yield_pa)
     width, wall = given.si("width"), given.si("wall")
     if wall > width / 2:
         raise given.refuse("wall", "wall-too-thick")
@@ -74,41 +84,46 @@ def read_strut(given: Given, length_m: float) -> Strut:
     area, second = section_area_m2(name, *sizes), SECTION_FORMS[name].of(*sizes).second_moment_m4
     ratio = STEEL_MODULUS_PA / yield_pa
     thin = box_is_thin(width, wall, ratio) if name == "box" else tube_is_thin(width, wall, ratio)
-    return Strut(Post(area, second, second / (width / 2), length_m), yield_pa, thin)
+    why = absent("thin-wall") if thin else None
+    return Strut(Post(area, second, second / (width / 2), length_m), yield_pa, why)
+
+
+TUBES = ("square-tube", "pipe")
 
 
 def _part(
-    name: str, dimension: str, book: bool, unit: str = "", unit_si: str = "", at_most: float = 100
+    name: str, dimension: str, of: tuple[str, ...], unit: str = "", unit_si: str = "", at_most: float = 100
 ) -> QuantityInput:
-    shown: Mapping[str, tuple[str, ...]] = {"section": ("book",) if book else ("square-tube", "pipe")}
-    bounds = Bounds(above=0, at_most=at_most)
     return QuantityInput(
         name,
         dimension=dimension,
         unit=unit,
         unit_si=unit_si,
-        bounds=bounds,
+        bounds=Bounds(above=0, at_most=at_most),
         required=False,
-        shown_when=shown,
+        shown_when={"section": of},
     )
 
 
-STRUT_INPUTS: tuple[Input, ...] = (
-    ChoiceInput("section", choices=("square-tube", "pipe", "book")),
-    _part("width", "length", book=False),
-    _part("wall", "length", book=False),
-    _part("area", "area", True, "in2", "cm2", 1_000),
-    _part("radius", "length", book=True),
-    _part("modulus", "volume", True, "in3", "cm3", 100_000),
-    QuantityInput(
-        "yield_strength",
-        dimension="pressure",
-        unit="psi",
-        unit_si="MPa",
-        bounds=Bounds(at_least=20_000, at_most=65_000),
-    ),
-)
-"""What a worksheet asks of a pressed member; `read_strut` reads it."""
+def strut_inputs(wood: bool = False) -> tuple[Input, ...]:
+    """What a worksheet asks of a pressed member, perhaps of wood; `read_strut` reads it."""
+    return (
+        ChoiceInput("section", choices=(*TUBES, "book", "wood") if wood else (*TUBES, "book")),
+        _part("width", "length", (*TUBES, "wood") if wood else TUBES),
+        _part("wall", "length", TUBES),
+        _part("area", "area", ("book",), "in2", "cm2", 1_000),
+        _part("radius", "length", ("book",)),
+        _part("modulus", "volume", ("book",), "in3", "cm3", 100_000),
+        QuantityInput(
+            "yield_strength",
+            dimension="pressure",
+            unit="psi",
+            unit_si="MPa",
+            bounds=Bounds(at_least=20_000, at_most=65_000),
+            required=not wood,
+            shown_when={"section": (*TUBES, "book")} if wood else {},
+        ),
+    )
 
 
-__all__ = ["SLENDER", "STEEL_MODULUS_PA", "STRUT_INPUTS", "WORDS", "Strut", "read_strut"]
+__all__ = ["SLENDER", "STEEL_MODULUS_PA", "TUBES", "WORDS", "Strut", "read_strut", "strut_inputs"]

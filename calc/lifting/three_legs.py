@@ -10,6 +10,9 @@ from __future__ import annotations
 import math
 from dataclasses import dataclass
 
+BEARING = 1.25
+"""Stress over yield at which a pin crushes the wall of a hole [-] (ASME BTH-1, 3-3.3.4, from memory; as for a lug)."""
+
 
 @dataclass(frozen=True)
 class Pull:
@@ -145,4 +148,30 @@ class ShearLegs:
         return min(self.feet_m / 2, self.drift_m) / self.head_m
 
 
-__all__ = ["Pull", "ShearLegs", "Tripod"]
+@dataclass(frozen=True)
+class HeadPin:
+    """A pin through all legs at their head: diameter, from the middle of one leg to that of the next along it [m]; its yield strength
+    [Pa]; of tubes twice the wall times the legs' yield strength [N/m], else None. The load hangs from the pin between the legs.
+    """
+
+    diameter_m: float
+    apart_m: float
+    yield_pa: float
+    walls_n_per_m: float | None
+
+    def holds_n(self) -> float:
+        """Thrust of one leg [N] at which the pin is cut, bends, or crushes the leg's walls. Shear: 3/4 of Fy A / root 3 for two legs
+        together, where the load hangs on one side of the middle one; bending: a leg's thrust on the arm to the next leg, which no
+        load between them makes greater (tests).
+
+        >>> round(HeadPin(0.02, 0.06, 250e6, None).holds_n())
+        3272
+        """
+        section = math.pi / 4 * self.diameter_m**2
+        cut = 3 / 4 * section * self.yield_pa / math.sqrt(3) / 2
+        bent = math.pi / 32 * self.diameter_m**3 * self.yield_pa / self.apart_m
+        crushed = math.inf if self.walls_n_per_m is None else BEARING * self.diameter_m * self.walls_n_per_m
+        return min(cut, bent, crushed)
+
+
+__all__ = ["BEARING", "HeadPin", "Pull", "ShearLegs", "Tripod"]

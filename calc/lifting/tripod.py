@@ -1,7 +1,7 @@
 """Do my tripod or my shear legs buckle, spread or tip?
 
 Three legs over the load, or two that lean out with a stay behind (calc.lifting.three_legs, struts). A study aid that rates
-nothing: legs without a plate have no rating.
+nothing: legs without a plate have no rating. Wooden legs get their thrust, ties and tipping, and no strength.
 """
 
 from __future__ import annotations
@@ -23,8 +23,8 @@ from calc.lifting.frame_checks import (
     check_row,
     greatest_held_kg,
 )
-from calc.lifting.struts import SLENDER, STRUT_INPUTS, WORDS, Strut, read_strut
-from calc.lifting.three_legs import Pull, ShearLegs, Tripod
+from calc.lifting.struts import SLENDER, TUBES, WORDS, Strut, read_strut, strut_inputs
+from calc.lifting.three_legs import HeadPin, Pull, ShearLegs, Tripod
 from calc.quantities import STANDARD_GRAVITY_M_PER_S2
 from calc.reasons import Reason, caution, note, over, unknown
 from calc.words.facts import Absent, Message, Number, Quantity, absent, force, length, message, share
@@ -42,7 +42,7 @@ WIDEST_FEET = 1 / 3
 FARTHEST_DRIFT = 1 / 5
 """How far the head hangs out over its height, by the same rule."""
 
-CheckName = Literal["legs", "tips", "feet", "ties", "stay"]
+CheckName = Literal["legs", "tips", "feet", "ties", "stay", "head"]
 
 
 @dataclass(frozen=True)
@@ -58,7 +58,8 @@ class Check:
 @dataclass(frozen=True)
 class Legs:
     """Legs with what they stand on: their geometry and section, how far the hoist pulls off plumb [rad], what is led down along a
-    leg [N], hoist [kg], how the feet are kept, what tie and stay are rated for [N].
+    leg [N], hoist [kg], how the feet are kept, what tie and stay are rated for [N], and what joins the legs at the head: a pin, or
+    a fitting of this rating [N].
     """
 
     shape: Tripod | ShearLegs
@@ -69,6 +70,7 @@ class Legs:
     feet: str
     tie_n: float | Absent
     stay_n: float | Absent
+    head: HeadPin | float | Absent
     factor: float
 
     @property
@@ -141,10 +143,11 @@ class Legs:
         return tuple(checks)
 
     def gear_checks(self, load_kg: float) -> tuple[Check, ...]:
-        """Ties and stay against their ratings, where they are given."""
+        """Ties, stay and head against their ratings, where they are given."""
         pairs: tuple[tuple[CheckName, float | Absent, float | Absent], ...] = (
             ("ties", self.tie_pull_n(load_kg), self.tie_n),
             ("stay", self.stay_pull_n(load_kg), self.stay_n),
+            ("head", self.head_asked_n(load_kg), self.head_holds_n()),
         )
         return tuple(
             Check(name, force(asked, "demand"), force(takes, "capacity"), asked / takes)
@@ -152,8 +155,22 @@ class Legs:
             if not isinstance(asked, Absent) and not isinstance(takes, Absent)
         )
 
+    def head_asked_n(self, load_kg: float) -> float:
+        """What presses a pin at the head: the thrust of a leg; what hangs from a fitting: load, hoist and the pull led down [N]."""
+        if isinstance(self.head, HeadPin):
+            return self.leg_n(load_kg)
+        return self.hangs_n(load_kg) + self.lead_n
+
+    def head_holds_n(self) -> float | Absent:
+        """What the head takes [N], a pin with the factor."""
+        if isinstance(self.head, HeadPin):
+            return self.head.holds_n() / self.factor
+        return self.head
+
     def all_known(self) -> bool:
         """Whether nothing that holds the legs is left unchecked."""
+        if isinstance(self.head, Absent):
+            return False
         tied = self.feet != "tied" or not isinstance(self.tie_n, Absent)
         return tied and (isinstance(self.shape, Tripod) or not isinstance(self.stay_n, Absent))
 
@@ -187,6 +204,7 @@ class Found:
     ties_used: float | Absent
     stay_pull_n: float | Absent
     stay_used: float | Absent
+    head_used: float | Absent
     stay_angle_deg: float | Absent
     back_push_n: float | Absent
     tips_at_deg: float
@@ -214,6 +232,23 @@ def _rating(given: Given, name: str, asked: bool, code: str) -> float | Absent:
     return absent(code) if rated is None else rated
 
 
+def _head(given: Given) -> HeadPin | float | Absent:
+    """What joins the legs, as far as it can be checked; of tubes the pin presses both walls of a leg."""
+    joined = given.text("head")
+    if joined == "marked":
+        return given.si("head_rating")
+    if joined != "pin":
+        return absent("head-lashed" if joined == "lashed" else "head-not-checked")
+    pin, apart = given.si("head_pin"), given.si("head_apart")
+    if apart < pin / 2:
+        raise given.refuse("head_apart", "legs-in-one-another", pin=length(pin))
+    tube = given.text("section") in TUBES
+    if tube and pin >= given.si("width"):
+        raise given.refuse("head_pin", "thicker-than-the-leg")
+    walls = 2 * given.si("wall") * given.si("yield_strength") if tube else None
+    return HeadPin(pin, apart, given.si("head_yield"), walls)
+
+
 def _legs(given: Given) -> Legs:
     shape, feet = _shape(given), given.text("feet")
     return Legs(
@@ -225,6 +260,7 @@ def _legs(given: Given) -> Legs:
         feet=feet,
         tie_n=_rating(given, "tie_rating", feet == "tied", "ties-not-checked"),
         stay_n=_rating(given, "stay_rating", isinstance(shape, ShearLegs), "stay-not-checked"),
+        head=_head(given),
         factor=max(given.si("design_factor"), LEAST_FACTOR),
     )
 
@@ -236,29 +272,32 @@ def _used(checks: tuple[Check, ...], name: CheckName, code: str) -> float | Abse
 def find(given: Given) -> Found:
     """Thrusts, pulls and the part used of each; see WORKSHEET for inputs and results."""
     legs, load_kg = _legs(given), given.si("load")
-    shape, thin = legs.shape, legs.strut.thin
-    own = () if thin else legs.own_checks(load_kg)
+    shape, no_strength = legs.shape, legs.strut.no_strength
+    own = () if no_strength else legs.own_checks(load_kg)
     gear = legs.gear_checks(load_kg)
     first = max(own, key=lambda one: one.used) if own else None
     leg_n = legs.leg_n(load_kg)
     sheer = shape if isinstance(shape, ShearLegs) else None
-    none = absent("thin-wall") if thin else None if legs.all_known() else absent("not-all-checked")
+    none = no_strength or (None if legs.all_known() else absent("not-all-checked"))
     return Found(
         legs=legs,
         load_kg=load_kg,
         own_checks=own,
         gear_checks=gear,
-        weakest=message(f"check-{first.name}") if first else absent("thin-wall"),
-        weakest_share=first.used if first else absent("thin-wall"),
+        weakest=message(f"check-{first.name}") if first else no_strength or absent("thin-wall"),
+        weakest_share=first.used if first else no_strength or absent("thin-wall"),
         not_more_than_kg=none or most_kg(legs),
         checks=tuple(check_row(one.name, one.asked, one.takes, one.used) for one in (*own, *gear)),
         leg_thrust_n=leg_n,
-        buckles_at_n=absent("thin-wall") if thin else legs.strut.buckles_n() / legs.factor,
+        buckles_at_n=no_strength or legs.strut.buckles_n() / legs.factor,
         foot_thrust_n=shape.spread_n(leg_n),
         tie_pull_n=legs.tie_pull_n(load_kg),
         ties_used=_used(gear, "ties", "ties-not-checked"),
         stay_pull_n=legs.stay_pull_n(load_kg),
         stay_used=_used(gear, "stay", "stay-not-checked" if sheer else "no-stay"),
+        head_used=_used(
+            gear, "head", legs.head.code if isinstance(legs.head, Absent) else "head-not-checked"
+        ),
         stay_angle_deg=math.degrees(sheer.stay_rad) if sheer else absent("no-stay"),
         back_push_n=sheer.back_n(legs.pull(load_kg)) if sheer else absent("no-stay"),
         tips_at_deg=math.degrees(math.atan(shape.tips_at())),
@@ -271,13 +310,18 @@ def find(given: Given) -> Found:
 def judge(found: Found) -> tuple[Reason, ...]:
     """The reasons, each decided once. A study aid rates nothing; what is too much is a stop."""
     legs, reasons = found.legs, list[Reason]()
-    if legs.strut.thin:
-        reasons.append(Reason("wall-too-thin", "unknown", large="leg_thrust"))
+    if legs.strut.no_strength:
+        wood = legs.strut.no_strength.code == "wooden-legs"
+        reasons.append(Reason("wooden-legs" if wood else "wall-too-thin", "unknown", large="leg_thrust"))
     if any(exceeds(one.used, 1.0) for one in found.own_checks):
         reasons.append(over("over-the-weakest"))
     if any(exceeds(one.used, 1.0) for one in found.gear_checks):
         reasons.append(over("over-the-gear"))
-    reasons.append(caution("head-not-checked"))
+    if isinstance(legs.head, Absent):
+        reasons.append(unknown(legs.head.code))
+    else:
+        pinned = isinstance(legs.head, HeadPin)
+        reasons.append(note("pin-upper-bound" if pinned else "head-by-its-mark", "warning"))
     reasons.append(note("unrated", "mandatory"))
     reasons.extend(_foot_reasons(legs))
     if isinstance(legs.shape, ShearLegs):
@@ -382,6 +426,13 @@ def _rated(name: str, shown: Mapping[str, tuple[str, ...]]) -> QuantityInput:
     )
 
 
+def _at_head(name: str, dimension: str, at_most: float) -> QuantityInput:
+    bounds = Bounds(above=0, at_most=at_most)
+    return QuantityInput(
+        name, dimension=dimension, bounds=bounds, required=False, shown_when={"head": ("pin",)}
+    )
+
+
 WORKSHEET = Worksheet(
     name="tripod",
     inputs=(
@@ -401,7 +452,23 @@ WORKSHEET = Worksheet(
         ChoiceInput("feet", choices=("loose", "tied", "held"), default="loose", required=False),
         _rated("tie_rating", {"feet": ("tied",)}),
         _rated("stay_rating", _SHEAR),
-        *STRUT_INPUTS,
+        ChoiceInput(
+            "head", choices=("not-checked", "lashed", "pin", "marked"), default="not-checked", required=False
+        ),
+        _rated("head_rating", {"head": ("marked",)}),
+        _at_head("head_pin", "length", 12),
+        _at_head("head_apart", "length", 100),
+        QuantityInput(
+            "head_yield",
+            dimension="pressure",
+            unit="psi",
+            unit_si="MPa",
+            bounds=Bounds(at_least=20_000, at_most=150_000),
+            required=False,
+            shown_when={"head": ("pin",)},
+            sense="capacity",
+        ),
+        *strut_inputs(wood=True),
         NumberInput("design_factor", bounds=Bounds(at_least=1.67, at_most=10), sense="demand"),
     ),
     results=(
@@ -416,6 +483,7 @@ WORKSHEET = Worksheet(
         Result("ties_used", "fraction", "demand"),
         Result("stay_pull", "force", "demand"),
         Result("stay_used", "fraction", "demand"),
+        Result("head_used", "fraction", "demand"),
         Result("stay_angle", "angle"),
         Result("back_push", "force", "demand"),
         Result("tips_at", "angle", "capacity"),
@@ -440,6 +508,10 @@ WORKSHEET = Worksheet(
         "feet_apart": "7 ft",
         "feet": "tied",
         "tie_rating": "1,300 lbf",
+        "head": "pin",
+        "head_pin": "1-1/8 in",
+        "head_apart": "2-1/2 in",
+        "head_yield": "36,000 psi",
         "section": "pipe",
         "width": "2-3/8 in",
         "wall": "0.154 in",

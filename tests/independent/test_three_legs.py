@@ -5,6 +5,7 @@ from __future__ import annotations
 import math
 from typing import Any
 
+import numpy as np
 import pytest
 from Pynite import FEModel3D
 
@@ -100,3 +101,29 @@ def test_spreader(degrees: float) -> None:
     assert model.members["bar"].max_axial(COMBO) == pytest.approx(
         500.0 / math.tan(math.radians(degrees)), rel=1e-4
     )
+
+
+def test_the_bolt_at_the_head_never_bends_or_shears_harder() -> None:
+    """Three legs press a bolt up, each leaning its own way, and the load hangs plumb from it between the first two and between the
+    last two, so that all balances. Cut after cut along the bolt, the bending is never over the greatest thrust on the arm
+    from leg to leg, nor the shear over two such thrusts, as HeadPin has it.
+    """
+    random = np.random.default_rng(7)
+    for _ in range(1000):
+        lean = random.uniform(-1.0, 1.0)
+        legs = np.column_stack([(lean, -2.0 * lean, lean), random.uniform(0.0, 3.0, 3)])
+        legs /= np.linalg.norm(legs, axis=1).max()
+        hung = np.array([random.uniform(0.0, 1.0), random.uniform(1.0, 2.0)])
+        balance = np.array([[1.0, 1.0], hung])
+        loads = np.linalg.solve(balance, -np.array([legs.sum(axis=0), legs[1] + 2.0 * legs[2]]))
+        if loads[:, 1].max() > 0.0:
+            continue
+        places = np.array([0.0, 1.0, 2.0, *hung])
+        forces = np.vstack([legs, loads])
+        cuts = np.sort(np.concatenate([places - 1e-9, places + 1e-9, np.linspace(0.0, 2.0, 41)]))
+        before = (cuts[:, None] - places[None, :]) * (places[None, :] < cuts[:, None])
+        bends = np.linalg.norm(before @ forces, axis=1)
+        shears = np.linalg.norm((before > 0).astype(float) @ forces, axis=1)
+        worst_leg = np.linalg.norm(legs, axis=1).max()
+        assert bends.max() <= worst_leg * (1 + 1e-6)
+        assert shears.max() <= 2 * worst_leg * (1 + 1e-6)

@@ -655,6 +655,74 @@ def lug_asks(boxes: Boxes) -> float:
     return float(max(most))
 
 
+def tripod_raw(words: Boxes) -> dict[str, Any]:
+    """tripod: three legs or two with a stay, of pipe or wood, with the least factor the sheet takes for lifting."""
+    tripod, pinned = words["kind"] == "tripod", words["head"] == "pin"
+    return without_none(
+        {
+            "kind": words["kind"],
+            "load": words["load"],
+            "hoist_weight": "0",
+            "side_pull": words["pull"],
+            "lead_pull": "0",
+            "leg_length": words["leg"],
+            "feet_apart": words["apart"],
+            "drift": None if tripod else words["drift"],
+            "stay_anchor": None if tripod else words["anchor"],
+            "stay_rating": None if tripod or not words["rated"] else words["stay"],
+            "feet": words["feet"],
+            "tie_rating": words["tie"] if words["feet"] == "tied" and words["rated"] else None,
+            "head": words["head"],
+            "head_pin": words["bolt"] if pinned else None,
+            "head_apart": words["between"] if pinned else None,
+            "head_yield": words["yields"] if pinned else None,
+            "head_rating": words["stay"] if words["head"] == "marked" else None,
+            "section": words["section"],
+            "width": words["width"],
+            "wall": None if words["section"] == "wood" else words["wall"],
+            "yield_strength": None if words["section"] == "wood" else words["yields"],
+            "design_factor": "3",
+        }
+    )
+
+
+def tripod_asks(boxes: Boxes) -> float:
+    """Weightless legs without an allowance: Euler's load of a leg with a third, tipping, the pull in stay and ties, loose feet on a
+    friction of 0.6, the bolt as it bends by half a leg's thrust on half the arm, the mark of the head.
+    """
+    rated = boxes["rated"] or (boxes["kind"] == "tripod" and boxes["feet"] != "tied")
+    if boxes["section"] == "wood" or boxes["head"] in (None, "lashed") or not rated:
+        return math.inf
+    force, leg, apart = boxes["load"] * GRAVITY, boxes["leg"], boxes["apart"]
+    off = math.tan(math.radians(boxes["pull"]))
+    inner = max(0.0, boxes["width"] - 2 * boxes["wall"])
+    euler = math.pi**3 / 64 * 200e9 * (boxes["width"] ** 4 - inner**4) / leg**2 / 3
+    if boxes["kind"] == "tripod":
+        reach = apart / math.sqrt(3)
+        high = math.sqrt(max(1e-9, leg**2 - reach**2))
+        thrust, out, tips, stay = force * leg / (3 * high), reach / high, 2 * high / reach * off, 0.0
+        tie = thrust * reach / leg / math.sqrt(3)
+    else:
+        plane = math.sqrt(max(1e-9, leg**2 - apart**2 / 4))
+        high = math.sqrt(max(1e-9, plane**2 - boxes["drift"] ** 2))
+        lever = boxes["anchor"] * high / math.hypot(high, boxes["drift"] + boxes["anchor"])
+        stay = force * boxes["drift"] / lever
+        pair = force * (boxes["drift"] + boxes["anchor"]) / boxes["anchor"] * plane / high
+        thrust, out = pair * leg / (2 * plane), boxes["drift"] / high
+        tips, tie = high / min(apart / 2, boxes["drift"]) * off, pair * apart / (4 * plane)
+    most = [thrust / euler, tips, stay / boxes["stay"]]
+    if boxes["feet"] != "held" and (boxes["feet"] != "tied" or boxes["kind"] != "tripod"):
+        most.append(out / 0.6)
+    if boxes["feet"] == "tied":
+        most.append(tie / boxes["tie"])
+    if boxes["head"] == "marked":
+        most.append(force / boxes["stay"])
+    else:
+        bends = thrust / 2 * boxes["between"] / 2 / (math.pi / 32 * boxes["bolt"] ** 3)
+        most.append(bends / (boxes["yields"] / 3))
+    return float(max(most))
+
+
 def pair_raw(words: Boxes) -> dict[str, Any]:
     """hanging-load: two legs of one length, the balance point under their middle or off it."""
     pick = {"length": words["leg"], "rating": words["tag"] if words["with_tag"] else None}
@@ -883,6 +951,33 @@ CASES = (
         {"with_fittings": (True, True, False)},
         spreader_raw,
         spreader_asks,
+    ),
+    Case(
+        "tripod",
+        {
+            "load": ("kg", 1.0, 20_000.0),
+            "pull": ("deg", 3.0, 45.0),
+            "leg": ("m", 1.0, 8.0),
+            "apart": ("m", 0.3, 6.0),
+            "drift": ("m", 0.1, 3.0),
+            "anchor": ("m", 0.5, 12.0),
+            "stay": ("N", 1e3, 9e5),
+            "tie": ("N", 1e3, 9e5),
+            "bolt": ("m", 0.01, 0.1),
+            "between": ("m", 0.02, 0.2),
+            "width": ("m", 0.04, 0.3),
+            "wall": ("m", 0.002, 0.02),
+            "yields": ("Pa", 1.4e8, 4.4e8),
+        },
+        {
+            "kind": ("tripod", "shear-legs"),
+            "feet": (None, "loose", "tied", "held"),
+            "head": (None, "lashed", "pin", "pin", "marked"),
+            "rated": (True, True, False),
+            "section": ("pipe", "pipe", "wood"),
+        },
+        tripod_raw,
+        tripod_asks,
     ),
     Case(
         "lifting-lug",

@@ -12,7 +12,7 @@ KSI, INCH, KIP = 6.894757293168361e6, 0.0254, 4448.2216152605
 
 def strut(area_in2: float, second_in4: float, length_in: float, yield_ksi: float) -> Strut:
     post = Post(area_in2 * INCH**2, second_in4 * INCH**4, 1e-4, length_in * INCH)
-    return Strut(post, yield_ksi * KSI, False)
+    return Strut(post, yield_ksi * KSI)
 
 
 def test_euler() -> None:

@@ -12,7 +12,8 @@ from calc.lifting.three_legs import Pull, ShearLegs, Tripod
 from calc.lifting.tripod import WORKSHEET
 from tests.asking import asked
 
-EXAMPLE: dict[str, Any] = dict(WORKSHEET.example)
+EXAMPLE: dict[str, Any] = {**WORKSHEET.example, "head_pin": "2 in"}
+"""The example with a bolt at the head so thick that something else is the weakest."""
 SHEARS: dict[str, Any] = {
     **EXAMPLE,
     "kind": "shear-legs",
@@ -22,6 +23,7 @@ SHEARS: dict[str, Any] = {
     "stay_rating": "2,000 lbf",
     "feet": "held",
 }
+WOOD = {"section": "wood", "width": "5 in"}
 LB, FOOT, INCH, PSI, G = 0.45359237, 0.3048, 0.0254, 6894.757293168361, 9.80665
 
 
@@ -148,10 +150,10 @@ def test_taller_is_never_better() -> None:
 
 
 def test_what_is_said() -> None:
-    plain = {"head-not-checked", "unrated", "up-and-down-only", "not-counted"}
+    plain = {"pin-upper-bound", "unrated", "up-and-down-only", "not-counted"}
     assert codes(EXAMPLE) == plain
     assert codes(SHEARS) == {
-        "head-not-checked",
+        "pin-upper-bound",
         "unrated",
         "feet-must-hold",
         "anchor-of-the-stay",
@@ -171,13 +173,68 @@ def test_what_is_said() -> None:
 
 @pytest.mark.parametrize(
     ("base", "more"),
-    [(EXAMPLE, {"tie_rating": ""}), (SHEARS, {"stay_rating": ""}), (EXAMPLE, {"wall": "0.02 in"})],
+    [
+        (EXAMPLE, {"tie_rating": ""}),
+        (SHEARS, {"stay_rating": ""}),
+        (EXAMPLE, {"wall": "0.02 in"}),
+        (EXAMPLE, {"head": ""}),
+        (EXAMPLE, {"head": "lashed"}),
+        (EXAMPLE, WOOD),
+    ],
 )
 def test_what_is_not_known_gives_no_load(base: dict[str, Any], more: dict[str, str]) -> None:
     record = answer("tripod", {**base, **more}, "us")
     assert record["results"]["not_more_than"]["value"] is None
     assert "not more than" not in record["headline"]
     assert record["verdict"] == "unknown"
+
+
+def test_the_bolt_at_the_head_by_hand() -> None:
+    """W = 807 lb with its allowance; a bolt of 1-1/8 in and 36 ksi, 2-1/2 in from leg to leg, bends first."""
+    given = dict(WORKSHEET.example)
+    thrust = found(given)["leg_thrust"]
+    bends = math.pi / 32 * (1.125 * INCH) ** 3 * 36_000 * PSI / (2.5 * INCH) / 3
+    assert found(given)["head_used"] == pytest.approx(thrust / bends)
+    thick = {"head_pin": "2 in", "head_apart": "1 in", "wall": "0.05 in", "yield_strength": "20,000 psi"}
+    crushes = 2 * 0.05 * 2 * INCH**2 * 1.25 * 20_000 * PSI / 3
+    assert found(given, **thick)["head_used"] == pytest.approx(found(given, **thick)["leg_thrust"] / crushes)
+    cut = {
+        "head_apart": "0.6 in",
+        "head_pin": "1 in",
+        "section": "book",
+        "area": "2 in2",
+        "radius": "1 in",
+        "modulus": "2 in3",
+    }
+    shears = 0.375 * math.pi / 4 * INCH**2 * 36_000 * PSI / math.sqrt(3) / 3
+    bent = math.pi / 32 * INCH**3 * 36_000 * PSI / (0.6 * INCH) / 3
+    assert found(given, **cut)["head_used"] == pytest.approx(
+        found(given, **cut)["leg_thrust"] / min(shears, bent)
+    )
+    short = {**cut, "head_apart": "0.5 in"}
+    assert found(given, **short)["head_used"] == pytest.approx(
+        found(given, **short)["leg_thrust"] / min(shears, 1.2 * bent)
+    )
+
+
+def test_a_head_with_a_mark_is_held_against_what_hangs_from_it() -> None:
+    marked = {"head": "marked", "head_rating": "1,000 lbf"}
+    assert found(EXAMPLE, **marked)["head_used"] == pytest.approx(1.1 * 735 / 1000)
+    assert found(EXAMPLE, **marked, lead_pull="100 lbf")["head_used"] == pytest.approx(1.1 * 735 / 1000 + 0.1)
+    assert answer("tripod", {**EXAMPLE, **marked}, "us")["verdict"] == "ok"
+    assert "over-the-gear" in codes(EXAMPLE, **marked, load="1,000 lb")
+    assert "head-by-its-mark" in codes(EXAMPLE, **marked)
+
+
+def test_a_wooden_pole_gets_its_thrust_and_no_strength() -> None:
+    record = answer("tripod", {**EXAMPLE, **WOOD}, "us")
+    assert record["results"]["buckles_at"]["value"] is None
+    assert record["results"]["weakest"]["value"] is None
+    assert record["headline"].startswith("Nobody can say what wooden legs carry")
+    results = found(EXAMPLE, **WOOD)
+    assert results["leg_weight"] == pytest.approx(math.pi / 4 * (5 * INCH) ** 2 * 10 * FOOT * 1100)
+    assert results["leg_thrust"] > found(EXAMPLE)["leg_thrust"]
+    assert results["tips_at"] == found(EXAMPLE)["tips_at"]
 
 
 def test_the_greatest_load_uses_the_first_part_up() -> None:
@@ -198,6 +255,13 @@ def test_the_greatest_load_uses_the_first_part_up() -> None:
         (EXAMPLE, {"side_pull": "2"}, "side_pull"),
         (EXAMPLE, {"lead_pull": ""}, "lead_pull"),
         (EXAMPLE, {"leg_length": "0"}, "leg_length"),
+        (EXAMPLE, {"head_pin": ""}, "head_pin"),
+        (EXAMPLE, {"head_yield": ""}, "head_yield"),
+        (EXAMPLE, {"head_pin": "2-3/8 in"}, "head_pin"),
+        (EXAMPLE, {"head_apart": "3/4 in"}, "head_apart"),
+        (EXAMPLE, {"head": "marked"}, "head_rating"),
+        (EXAMPLE, {**WOOD, "width": ""}, "width"),
+        (EXAMPLE, {"yield_strength": ""}, "yield_strength"),
     ],
 )
 def test_bad_input_is_refused_beside_its_box(base: dict[str, Any], change: dict[str, str], box: str) -> None:

@@ -33,6 +33,20 @@ input-tie_rating = Rating of a tie
     .help = The weakest of its chain, rope or bar and what holds its ends.
 input-stay_rating = Rating of the stay
     .help = The weakest of its rope or chain, its ends and its anchor.
+input-head = What joins the legs at the head
+option-head-not-checked = something else, or I do not know
+option-head-lashed = a lashing, or a chain wound about them
+option-head-pin = a bolt or pin through all legs
+option-head-marked = a head that is marked with its rating
+input-head_rating = Rating of the head
+    .help = As marked on it, for the whole load.
+input-head_pin = Diameter of the bolt
+    .help = Where it is thinnest: in its thread, if a leg lies there.
+input-head_apart = From leg to leg along the bolt
+    .help = From the middle of one to the middle of the next.
+input-head_yield = Yield strength of the bolt
+    .help = 36,000 psi for a plain bolt (ASTM A307, from memory). A hard bolt only by the mark on its head.
+option-section-wood = A wooden pole
 input-design_factor = Design factor
     .help = 3 for lifting by common practice, no source; 1.67 is the least for buildings.
 
@@ -58,6 +72,7 @@ result-ties_used = Of the ties is used
 result-stay_pull = Pull in the stay
 result-stay_used = Of the stay is used
 result-stay_angle = Stay, from the level
+result-head_used = Of the head is used
 result-back_push = Pushes both feet back with
 result-tips_at = Tips when the hoist pulls off plumb by
 result-head_height = Head over the floor
@@ -69,6 +84,7 @@ check-tips = it tips over
 check-feet = the feet slide
 check-ties = a tie between the feet parts
 check-stay = the stay parts
+check-head = the head gives way
 
 ## The headline and the cautions
 
@@ -84,11 +100,23 @@ reason-wall-too-thin =
 reason-over-the-weakest =
     .headline = Do not lift this. { first } { no-more }
     .caution = A part is asked for more than it takes. Do not lift this load from these legs.
+reason-wooden-legs =
+    .headline = Nobody can say what wooden legs carry: that follows from the wood, its knots and its grain. Do not lift with them.
+    .caution = What wood carries is judged piece by piece: its kind, its knots, its grain, rot and cracks. Sawn timber has a grader's stamp for that, and a pole has nothing. So this page gives no strength. Thrust, ties and tipping hold for any legs: use steel, or hire a tripod with a plate. The legs' weight is counted as wet oak.
 reason-over-the-gear =
-    .headline = Do not lift this. A tie or the stay is asked for more than its rating. { no-more }
-    .caution = A tie or the stay is asked for more than its rating.
+    .headline = Do not lift this. The head, a tie or the stay is asked for more than it takes. { no-more }
+    .caution = The head, a tie or the stay is asked for more than it takes.
+reason-head-lashed =
+    .headline = { first } Nobody can say what a lashing holds, and it may be weaker. It is a figure to study, not a rating: legs without a plate have none.
+    .caution = A lashing slips, stretches and is cut by the legs' edges. It has no strength that anybody can work out. Use a bolt through the legs, or a head that is made for it.
+reason-pin-upper-bound =
+    .headline = { first } { no-more } It is a figure to study, not a rating: legs without a plate have none.
+    .caution = The bolt at the head is checked for cutting and bending, and the walls of tubes for being crushed. The holes weaken the legs, and the bolt must not slip out: a nut that is locked. The load hangs from the bolt between the legs.
+reason-head-by-its-mark =
+    .headline = { first } { no-more } It is a figure to study, not a rating: legs without a plate have none.
+    .caution = The head is held against its mark. It must be the one that is made for legs like these.
 reason-head-not-checked =
-    .headline = { first } { no-more } The head was not checked, and it may be weaker. It is a figure to study, not a rating: legs without a plate have none.
+    .headline = { first } The head was not checked, and it may be weaker. It is a figure to study, not a rating: legs without a plate have none.
     .caution = What joins the legs at the head was not checked. A bolt bends there, a lashing slips, and legs that pass beside each other bend.
 reason-unrated =
     .caution = These legs are unrated. Rated ones are designed by an engineer, proved with a test load by somebody who answers for the test, and marked with their load, their maker and their number.
@@ -117,7 +145,7 @@ reason-small-factor =
     .headline = { first } { no-more } A factor under 3 is not for lifting. This is no rating.
     .caution = Common practice for lifting is a factor of 3. Less is for buildings, whose loads do not jerk.
 reason-not-counted =
-    .caution = These formulas know nothing of bent legs, of a soft or uneven floor, of wood, or of a load that jerks.
+    .caution = These formulas know nothing of bent legs, of a soft or uneven floor, or of a load that jerks.
 
 ## The working
 
@@ -181,16 +209,28 @@ step-check-stay = Stay
     .formula = pull / rating
     .numbers = { used-of }
     .result = { $used }
+step-check-head = Head
+    .formula = { $head ->
+        [pin] thrust of a leg / the least of 3/8 Fy A / √3 (two legs cut it), Fy S / arm and what crushes a tube's walls (1.25 Fy), with the factor
+       *[other] what hangs from it / rating
+    }
+    .numbers = { used-of }
+    .result = { $used }
 
 ## Why a result is absent
 
 absent-no-stay = a tripod has no stay
 absent-ties-not-checked = no ties were checked
 absent-stay-not-checked = the stay was not checked
-absent-not-all-checked = ties or stay were not checked
+absent-not-all-checked = head, ties or stay were not checked
+absent-head-not-checked = the head was not checked
+absent-head-lashed = nobody can say what a lashing holds
+absent-wooden-legs = nobody can say what wooden legs carry
 
 ## Refusals
 
+refused-legs-in-one-another = is so little that the legs lie in one another, with a bolt of { $pin }. Measure from middle to middle.
+refused-thicker-than-the-leg = is as thick as the leg itself. Measure it again.
 refused-legs-lie-flat = is so much that the legs of { $leg } lie almost flat. Give less.
 
 ## The drawing
