@@ -47,6 +47,13 @@ LEAST_JOINT_FACTOR = {"bolts": 2.0, "weld": 2.0, "anchors": 2.5}
 TIPPING_MARGIN = 1.5
 """What holds a frame up over what tips it, at least (common practice, no source)."""
 
+BALLAST = 2.0
+"""A frame's weight over that of its beam and its legs that is counted against tipping, at most [-]: more is a slip of the scale or
+something that can be taken off (our own bound)."""
+
+LIGHTEST = 0.9
+"""The same, at least [-]: sizes are measured, and a scale rounds (our own bound)."""
+
 FOOT_FRICTION = 0.2
 """Friction of a loose steel foot on a floor (our own bound, under the printed figures for dry steel: oil and dust are there)."""
 
@@ -79,7 +86,8 @@ class Joint:
 @dataclass(frozen=True)
 class Stand:
     """What the beam stands on: height [m], one post or leg, its weight [kg], the whole frame's weight [kg], how far apart the
-    feet stand square to the beam [m], whether they are tied, and what a wheel is rated for [N, None without wheels].
+    feet stand square to the beam [m], whether they are tied, and what a wheel is rated for [N, None without wheels]; what beam and
+    legs weigh by their sizes [kg].
     """
 
     height_m: float
@@ -89,6 +97,22 @@ class Stand:
     feet_apart_m: float
     tied: bool
     wheel_n: float | None
+    parts_kg: float
+
+    @property
+    def steady_kg(self) -> float:
+        """What of its weight counts against tipping [kg]."""
+        return min(self.frame_kg, BALLAST * self.parts_kg)
+
+    @property
+    def rests_kg(self) -> float:
+        """What of its weight rests on the wheels [kg]: never less than its parts."""
+        return max(self.frame_kg, self.parts_kg)
+
+    @property
+    def misfits(self) -> bool:
+        """Whether its weight does not fit its parts: lighter than they are, or more than ballast makes it."""
+        return not LIGHTEST * self.parts_kg <= self.frame_kg <= BALLAST * self.parts_kg
 
     @property
     def lean_rad(self) -> float:
@@ -247,7 +271,7 @@ def _standing_checks(frame: Frame, stand: Stand, load_kg: float) -> tuple[Check,
     hangs_n = (load_kg + frame.hoist_kg) * STANDARD_GRAVITY_M_PER_S2
     tips = hangs_n * math.tan(frame.pull_rad) * stand.height_m
     holds = (
-        (hangs_n + stand.frame_kg / 2 * STANDARD_GRAVITY_M_PER_S2) * stand.feet_apart_m / 2 / TIPPING_MARGIN
+        (hangs_n + stand.steady_kg / 2 * STANDARD_GRAVITY_M_PER_S2) * stand.feet_apart_m / 2 / TIPPING_MARGIN
     )
     checks = [_simple("tips", _torque(tips, "demand"), _torque(holds, "capacity"))]
     if frame.kind == "a-frames" and not stand.tied:
@@ -256,7 +280,7 @@ def _standing_checks(frame: Frame, stand: Stand, load_kg: float) -> tuple[Check,
         checks.append(_simple("feet", _force(pushes, "demand"), _force(rubs, "capacity")))
     if stand.wheel_n is not None:
         down = frame.hangs_n(load_kg) * frame.end_share()
-        down += stand.frame_kg / 2 * STANDARD_GRAVITY_M_PER_S2
+        down += stand.rests_kg / 2 * STANDARD_GRAVITY_M_PER_S2
         at_end = frame.sideways_n(load_kg) * frame.end_share()
         wheel = down / 2 + at_end * stand.height_m / stand.feet_apart_m
         checks.append(_simple("wheels", _force(wheel, "demand"), _force(stand.wheel_n, "capacity")))
@@ -344,6 +368,7 @@ def not_more_than_kg(frame: Frame) -> float | Absent:
 
 
 __all__ = [
+    "BALLAST",
     "FOOT_FRICTION",
     "FREE_STANDING",
     "IMPACT",

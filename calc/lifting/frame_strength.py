@@ -78,6 +78,24 @@ class Post:
         return axial + 8 / 9 * bending if axial >= 0.2 else axial / 2 + bending
 
 
+FARTHEST_FIBRE = 3.0
+"""Distance of the farthest fiber over the radius of gyration of any rolled section, at most [-]: 1 of a thin ring of two lines, 1.7
+of a flat, 2 of a round bar or across an I-beam (derived; our own bound)."""
+
+THINNEST_BOOK = 2.2
+"""Radius of gyration squared over area [-] at which even a round tube's wall is thin: 0.0398 D / t at D / t of 56, which is 0.07 E /
+Fy of plain steel (derived)."""
+
+
+def book_contradicts(area_m2: float, radius_m: float, modulus_m3: float) -> bool:
+    """Whether area, least radius of gyration and least section modulus cannot be of one section: A r^2 / S is the distance of the
+    farthest fiber, which is never under r; or whether its walls would be thinner than may be checked.
+    """
+    farthest = area_m2 * radius_m**2 / modulus_m3
+    fits = 0.97 * radius_m <= farthest <= FARTHEST_FIBRE * radius_m
+    return not fits or radius_m**2 > THINNEST_BOOK * area_m2
+
+
 def thin_flange_moment_nm(
     plastic_nm: float, first_nm: float, slenderness: float, yield_pa: float, modulus_pa: float
 ) -> float:
@@ -177,6 +195,7 @@ __all__ = [
     "Post",
     "a_frame_leg_n",
     "bolts_hold_n",
+    "book_contradicts",
     "column_stress_pa",
     "combined_pa",
     "cone_holds_n",

@@ -33,7 +33,14 @@ from calc.lifting.frame_checks import (
     not_more_than_kg,
     weakest_of,
 )
-from calc.lifting.frame_strength import Post, bolts_hold_n, cone_holds_n, fillet_holds_n, tips_at_deg
+from calc.lifting.frame_strength import (
+    Post,
+    bolts_hold_n,
+    book_contradicts,
+    cone_holds_n,
+    fillet_holds_n,
+    tips_at_deg,
+)
 from calc.lifting.overhead_beam import (
     MOST_BY_FILLETS,
     STEEL_KG_PER_M3,
@@ -59,6 +66,12 @@ COMMON_FACTOR = 3.0
 
 BOOK_AGREES = 0.03
 """Part by which depth and the two section moduli of a book may miss each other [-]: books round to three figures."""
+
+WIDEST_FLANGE = 1.2
+"""Flange width over depth of an I-beam, at most [-]: that of the widest rolled ones is 1.1 (European tables, from memory)."""
+
+THICKEST_WEB = 0.5
+"""Web over flange width of an I-beam, at most [-]: rolled ones have 0.2 at most (from memory); more leaves a trolley no flange."""
 
 BOOK_ROUNDS = 0.98
 """Part of the plates' twist constant under which a book's contradicts the sizes [-]: fillets only add, three figures round."""
@@ -131,7 +144,9 @@ def _refuse_misfits(given: Given, name: SectionName, sizes: tuple[float, ...]) -
         raise given.refuse("wall", "wall-too-thick")
     if name == "i-beam":
         depth, width, web, flange = sizes
-        if web > width:
+        if width > WIDEST_FLANGE * depth:
+            raise given.refuse("flange_width", "lies-on-its-side")
+        if web > THICKEST_WEB * width:
             raise given.refuse("web_thickness", "web-too-wide")
         if 2 * flange >= depth:
             raise given.refuse("flange_thickness", "flange-too-thick")
@@ -161,6 +176,8 @@ def _post(given: Given, kind: Kind, length_m: float, beam: OverheadBeam) -> tupl
     if form == "book":
         area, radius, modulus = _need(given, "post_area", "post_radius", "post_modulus")
         second, thin = area * radius**2, False
+        if book_contradicts(area, radius, modulus):
+            raise given.refuse("post_modulus", "book-contradicts")
     else:
         width, wall = _need(given, "post_width", "post_wall")
         if wall > width / 2:
@@ -174,7 +191,7 @@ def _post(given: Given, kind: Kind, length_m: float, beam: OverheadBeam) -> tupl
     return Post(area, second, modulus, k * length_m), thin
 
 
-def _stand(given: Given, kind: Kind, beam: OverheadBeam) -> tuple[Stand | None, bool]:
+def _stand(given: Given, kind: Kind, beam: OverheadBeam, own_kg_per_m: float) -> tuple[Stand | None, bool]:
     """What the beam stands on, None on walls; and whether its posts are too thin to be checked."""
     if kind not in ON_POSTS:
         return None, False
@@ -191,7 +208,9 @@ def _stand(given: Given, kind: Kind, beam: OverheadBeam) -> tuple[Stand | None, 
     if kind == "a-frames" and given.text("stands_on") != "feet" and not tied:
         raise given.refuse("feet_tied", "wheels-roll-apart")
     post_kg = post.area_m2 * length_m * STEEL_KG_PER_M3
-    return Stand(height, post, post_kg, frame_kg, apart, tied, wheel_n), thin
+    legs = 4 if kind == "a-frames" else 2
+    parts_kg = own_kg_per_m * given.si("span") + legs * post_kg
+    return Stand(height, post, post_kg, frame_kg, apart, tied, wheel_n, parts_kg), thin
 
 
 def _joint(given: Given, kind: Kind) -> Joint | None:
@@ -251,7 +270,7 @@ def _frame(given: Given) -> tuple[Frame, bool]:
         modulus_pa=STEEL_MODULUS_PA,
         book_twist_m4=_book_twist_m4(given, sizes),
     )
-    stand, thin = _stand(given, kind, beam)
+    stand, thin = _stand(given, kind, beam, own_kg_per_m)
     frame = Frame(
         kind=kind,
         beam=beam,
@@ -330,7 +349,7 @@ def _tips(frame: Frame, load_kg: float) -> float | Absent:
     stand = frame.stand
     if frame.kind not in FREE_STANDING or stand is None:
         return absent("held-by-the-building")
-    return tips_at_deg(load_kg + frame.hoist_kg, stand.frame_kg / 2, stand.feet_apart_m, stand.height_m)
+    return tips_at_deg(load_kg + frame.hoist_kg, stand.steady_kg / 2, stand.feet_apart_m, stand.height_m)
 
 
 def judge(found: Found) -> tuple[Reason, ...]:
@@ -370,6 +389,8 @@ def _standing_reasons(frame: Frame) -> list[Reason]:
     if frame.kind not in FREE_STANDING:
         return []
     reasons = [note("tips-along", "warning")]
+    if stand.misfits:
+        reasons.append(caution("weight-misfits", parts=Quantity(stand.parts_kg, "weight")))
     if frame.kind == "a-frames" and not stand.tied:
         reasons.append(caution("tie-the-feet"))
     if stand.wheel_n is not None:

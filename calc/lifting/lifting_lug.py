@@ -45,6 +45,7 @@ from calc.lifting.lug_strength import (
     looseness_factor,
     net_tension_n,
     own_ways_n,
+    seen_along,
     shear_plane_m,
     single_plane_n,
     split_width_m,
@@ -60,6 +61,10 @@ from calc.words.writer import Writer
 
 LOOSE_PIN = 0.9
 """Part of the hole under which a pin is called loose [-] (our own bound, no source)."""
+
+HARD_PLATE_PA = 65_000 * 6894.757293168361
+"""Yield strength over which a plate is made hard or tempered, and loses by a weld [Pa] (our own mark: that of plain structural steels
+that the sheets of frames take)."""
 
 COMMON_FACTOR = 3.0
 """Design factor of common lifting (ASME BTH-1, category B, from memory)."""
@@ -167,6 +172,7 @@ class Found:
     """The load at which each way of failing reaches its allowable, and which comes first."""
 
     lug: Lug
+    seen: Lug
     pull: FootLoad
     pin: OwnPin | Absent
     wall: Wall | Absent
@@ -196,17 +202,18 @@ def find(given: Given) -> Found:
     lug = _lug(given)
     in_plane, across = given.si("angle_in_plane"), given.si("angle_out_of_plane")
     pull = foot_load(in_plane, across)
+    seen = seen_along(lug, in_plane)
     pin, wall, own = _pin(given, lug), _wall(given, lug), _own(given)
     ways: dict[Way, float] = {
-        "net_tension": net_tension_n(lug),
-        "tear_out": tear_out_n(lug),
+        "net_tension": net_tension_n(seen),
+        "tear_out": tear_out_n(seen),
         "bearing": bearing_n(lug),
-        "gross_section": gross_section_n(lug),
+        "gross_section": gross_section_n(seen),
         "out_of_plane": foot_bending_n(lug, pull),
         "foot_shear": foot_shear_n(lug, pull),
         "weld": weld_n(lug, pull),
     }
-    of_own = {} if isinstance(own, Absent) else own_ways_n(lug, pull, own)
+    of_own = {} if isinstance(own, Absent) else own_ways_n(lug, seen, pull, own)
     ways.update((way, holds_n) for way, holds_n in of_own.items())
     of_lug_n = min(ways.values())
     if isinstance(pin, OwnPin):
@@ -217,6 +224,7 @@ def find(given: Given) -> Found:
     whole = given.text("pin_is") != "not-checked" and isinstance(wall, Wall)
     return Found(
         lug=lug,
+        seen=seen,
         pull=pull,
         pin=pin,
         wall=wall,
@@ -264,6 +272,8 @@ def _plate_reasons(found: Found) -> list[Reason]:
     lug, reasons = found.lug, list[Reason]()
     if found.angle_out_of_plane_deg > 0:
         reasons.append(caution("weak-across"))
+    if exceeds(lug.yield_pa, HARD_PLATE_PA):
+        reasons.append(caution("hard-plate"))
     if lug.pin_m < LOOSE_PIN * lug.hole_m:
         reasons.append(caution("loose-pin"))
     if exceeds(lug.side_edge_m, WIDE_SIDE * lug.thickness_m):
@@ -301,11 +311,12 @@ def work(found: Found) -> tuple[Step, ...]:
     thick = length(lug.thickness_m, "capacity")
     ultimate, yields = _stress(lug.tensile_pa), _stress(lug.yield_pa)
     loose = Number(looseness_factor(lug), 3, "capacity")
-    side = length(effective_side_m(lug), "capacity")
-    width = length(split_width_m(lug), "capacity")
-    plane = length(shear_plane_m(lug), "capacity")
-    splits, shears = force(single_plane_n(lug), "capacity"), force(double_plane_n(lug), "capacity")
-    wide = length(lug.width_at_hole_m, "capacity")
+    seen = found.seen
+    side = length(effective_side_m(seen), "capacity")
+    width = length(split_width_m(seen), "capacity")
+    plane = length(shear_plane_m(seen), "capacity")
+    splits, shears = force(single_plane_n(seen), "capacity"), force(double_plane_n(seen), "capacity")
+    wide = length(seen.width_at_hole_m, "capacity")
     return (
         step("tears", loose=loose, ultimate=ultimate, thick=thick, side=side),
         step("splits", loose=loose, ultimate=ultimate, thick=thick, width=width, splits=splits),
@@ -391,7 +402,7 @@ def _own_steps(found: Found) -> tuple[Step, ...]:
     """A line for each way that the reader's own stresses limit."""
     if isinstance(found.own, Absent):
         return ()
-    own_n = own_ways_n(found.lug, found.pull, found.own)
+    own_n = own_ways_n(found.lug, found.seen, found.pull, found.own)
     allowed = {
         "own-tension": found.own.plate_pa,
         "own-shear": found.own.shear_pa,

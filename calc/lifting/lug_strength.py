@@ -10,7 +10,7 @@ way of failing reaches its allowable; the design factor divides strength as BTH-
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Literal
 
 
@@ -47,6 +47,25 @@ class Lug:
     def foot_width_m(self) -> float:
         """Width that bends at the foot [m]: the smaller of plate and weld."""
         return min(self.weld_length_m, self.width_at_hole_m)
+
+
+def seen_along(lug: Lug, in_plane_deg: float) -> Lug:
+    """The lug as a pull that leans in its plane by an angle [deg, 0 to 90] finds it: before the pin the plate ends at its side as
+    well as at its end, and beside the hole at its end as well as at its side. Never more plate than there is upright.
+
+    The way to the side is measured along the nearer plane of shear, half a pin off the middle. Geometry, derived here.
+    """
+    turn = math.radians(in_plane_deg)
+    if math.sin(turn) < 1e-9:
+        return lug
+    half = lug.hole_m / 2
+    toward = (lug.side_edge_m + half - lug.pin_m / 2 * math.cos(turn)) / math.sin(turn) - half
+    beside = lug.end_edge_m if lug.round_end else (lug.end_edge_m + half) / math.sin(turn) - half
+    return replace(
+        lug,
+        side_edge_m=min(lug.side_edge_m, beside),
+        end_edge_m=min(lug.end_edge_m, max(lug.side_edge_m, toward)),
+    )
 
 
 def looseness_factor(lug: Lug) -> float:
@@ -167,8 +186,13 @@ def foot_shear_n(lug: Lug, pull: FootLoad) -> float:
 
 
 def weld_allowable_pa(lug: Lug) -> float:
-    """Shear allowed on the throat [Pa]: 0.60 x weld metal strength / (1.2 x factor), BTH-1, 3-3.4.2 (from memory)."""
-    return 0.60 * lug.weld_tensile_pa / (1.2 * lug.design_factor)
+    """Shear allowed on the throat [Pa]: 0.60 x weld metal strength / (1.2 x factor), BTH-1, 3-3.4.2 (from memory).
+
+    The plate itself is cut along a leg of the fillet, root 2 times as wide as the throat (AISC 360 J2-2 and J4-4, from memory):
+    a stronger rod than root 2 times the plate's tensile strength adds nothing.
+    """
+    metal = min(lug.weld_tensile_pa, math.sqrt(2) * lug.tensile_pa)
+    return 0.60 * metal / (1.2 * lug.design_factor)
 
 
 def weld_stress_pa(lug: Lug, pull: FootLoad, pull_n: float) -> float:
@@ -219,13 +243,13 @@ OwnWay = Literal["own-tension", "own-shear", "own-bearing", "own-foot", "own-wel
 """A way of failing, held against the reader's own stress."""
 
 
-def own_ways_n(lug: Lug, pull: FootLoad, own: OwnStresses) -> dict[OwnWay, float]:
+def own_ways_n(lug: Lug, seen: Lug, pull: FootLoad, own: OwnStresses) -> dict[OwnWay, float]:
     """Load [N] at which the plain stress of each way reaches the reader's own: both sides of the hole, both planes before the
-    pin, the pin's area, the corner of the foot, the worst spot of the weld.
+    pin, the pin's area, the corner of the foot, the worst spot of the weld. seen -- the lug as the pull finds it (seen_along).
     """
     return {
-        "own-tension": own.plate_pa * 2 * lug.side_edge_m * lug.thickness_m,
-        "own-shear": own.shear_pa * 2 * shear_plane_m(lug) * lug.thickness_m,
+        "own-tension": own.plate_pa * 2 * seen.side_edge_m * lug.thickness_m,
+        "own-shear": own.shear_pa * 2 * shear_plane_m(seen) * lug.thickness_m,
         "own-bearing": own.bearing_pa * bearing_area_m2(lug),
         "own-foot": own.plate_pa / foot_stress_pa(lug, pull, 1.0),
         "own-weld": own.weld_pa / weld_stress_pa(lug, pull, 1.0),

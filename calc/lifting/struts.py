@@ -13,7 +13,7 @@ from dataclasses import dataclass
 
 from calc.inputs import Bounds, ChoiceInput, Given, Input, QuantityInput
 from calc.lifting.beams import SECTION_FORMS, SectionName, round_bar
-from calc.lifting.frame_strength import Post
+from calc.lifting.frame_strength import Post, book_contradicts
 from calc.lifting.overhead_beam import STEEL_KG_PER_M3, box_is_thin, section_area_m2, tube_is_thin
 from calc.words.facts import Absent, absent
 
@@ -75,6 +75,8 @@ def read_strut(given: Given, length_m: float) -> Strut:
     yield_pa = given.si("yield_strength")
     if form == "book":
         area, radius, modulus = given.si("area"), given.si("radius"), given.si("modulus")
+        if book_contradicts(area, radius, modulus):
+            raise given.refuse("modulus", "book-contradicts")
         return Strut(Post(area, area * radius**2, modulus, length_m), yield_pa)
     width, wall = given.si("width"), given.si("wall")
     if wall > width / 2:

@@ -286,9 +286,27 @@ def test_what_leads_where_nothing_is_over() -> None:
         ({"fastened_by": "not-checked"}, "joint was not checked"),
         ({"feet_tied": "loose"}, "Do not lift"),
         ({"design_factor": "2"}, "factor under 3"),
-        ({"depth": "3 in", "span": "25 ft"}, "too flexible"),
+        ({"frame_weight": "5,000 lb"}, "does not fit its sizes"),
+        ({"depth": "3 in", "flange_width": "3-1/2 in", "span": "20 ft"}, "too flexible"),
     ):
         assert words in asked("lifting-frame", {**light, **changed}, "us").headline
+
+
+def test_a_frame_is_neither_lighter_nor_much_heavier_than_its_parts() -> None:
+    """Ballast beyond twice the parts holds nothing up; a frame of nothing still rests on its wheels."""
+    tipping = {**GANTRY, "frame_weight": "900 lb"}
+    assert (
+        used({**tipping, "frame_weight": "9,000 lb"})["tips"]
+        == used({**tipping, "frame_weight": "50,000 lb"})["tips"]
+    )
+    assert used({**tipping, "frame_weight": "1 lb"})["tips"] > used(tipping)["tips"]
+    assert (
+        used({**tipping, "frame_weight": "1 lb"})["wheels"]
+        == used({**tipping, "frame_weight": "2 lb"})["wheels"]
+    )
+    assert used({**tipping, "frame_weight": "9,000 lb"})["wheels"] > used(tipping)["wheels"]
+    assert "weight-misfits" in codes({**EXAMPLE, "frame_weight": "1 lb"})
+    assert "weight-misfits" not in codes(EXAMPLE)
 
 
 def test_a_joint_that_nobody_checked_may_be_the_weakest_part() -> None:
@@ -318,7 +336,12 @@ REFUSED: tuple[tuple[dict[str, Any], str, str], ...] = (
     (without(EXAMPLE, "flange_thickness"), "flange_thickness", "is missing here"),
     (without(EXAMPLE, "height"), "height", "is missing here"),
     ({**EXAMPLE, "flange_thickness": "4 in"}, "flange_thickness", "no I-beam"),
-    ({**EXAMPLE, "web_thickness": "6 in"}, "web_thickness", "wider than the flange"),
+    ({**EXAMPLE, "web_thickness": "6 in"}, "web_thickness", "half the flange or more"),
+    ({**EXAMPLE, "flange_width": "10 in"}, "flange_width", "exchanged"),
+    ({**EXAMPLE, "post_section": "book", "post_area": "5 in2", "post_radius": "90 in", "post_modulus": "400 in3"},
+     "post_modulus", "no rolled section"),
+    ({**EXAMPLE, "post_section": "book", "post_area": "5 in2", "post_radius": "2 in", "post_modulus": "400 in3"},
+     "post_modulus", "no rolled section"),
     ({**BOX, "wall": "3 in"}, "wall", "half the tube"),
     ({**EXAMPLE, "post_wall": "2 in"}, "post_wall", "half the tube"),
     ({**EXAMPLE, "position": "10 ft"}, "position", "over a support"),

@@ -32,8 +32,11 @@ from calc.lifting.lug_strength import (
     gross_section_n,
     net_tension_n,
     own_ways_n,
+    seen_along,
     single_plane_n,
     tear_out_n,
+    throat_m,
+    weld_allowable_pa,
     weld_n,
 )
 
@@ -279,7 +282,7 @@ def test_own_stresses_count_where_they_are_smaller_and_never_raise() -> None:
     high = run(**dict.fromkeys(OWN, "100,000 psi"))
     assert high["results"]["capacity_estimate"]["value"] == run()["results"]["capacity_estimate"]["value"]
     assert {"own-foot", "own-tension"} <= set(
-        own_ways_n(LUG, foot_load(0, 0), OwnStresses(1e8, 1e8, 1e8, 1e8))
+        own_ways_n(LUG, LUG, foot_load(0, 0), OwnStresses(1e8, 1e8, 1e8, 1e8))
     )
     for box in OWN:
         with pytest.raises(Refused, match=box):
@@ -349,3 +352,35 @@ def test_pin_and_wall_are_asked_whole(change: dict[str, str], where: str) -> Non
     with pytest.raises(Refused) as caught:
         run(**{**THREE_QUARTER, **change})
     assert [error.input for error in caught.value.errors] == [where]
+
+
+def test_a_level_pull_finds_the_side_of_the_plate() -> None:
+    """Pulled level, the pin tears out through the side, and the end stands beside the hole."""
+    narrow = dataclasses.replace(LUG, side_edge_m=LUG.end_edge_m / 2)
+    level = seen_along(narrow, 90.0)
+    assert level.end_edge_m == pytest.approx(narrow.side_edge_m)
+    assert level.side_edge_m == pytest.approx(narrow.side_edge_m)
+    low = dataclasses.replace(LUG, end_edge_m=LUG.side_edge_m / 2, round_end=False)
+    assert seen_along(low, 90.0).side_edge_m == pytest.approx(low.end_edge_m)
+    assert seen_along(narrow, 0.0) == narrow
+    for lug in (narrow, low, LUG):
+        for way in (net_tension_n, tear_out_n):
+            found = [way(seen_along(lug, lean)) for lean in (1.0, 20.0, 45.0, 60.0, 80.0, 90.0)]
+            assert max(found) <= way(lug)
+            assert found == pytest.approx(sorted(found, reverse=True))
+
+
+def test_a_strong_rod_does_not_strengthen_the_plate() -> None:
+    """Fusion along the leg: a rod over root 2 times the plate's tensile strength adds nothing."""
+    rods = [dataclasses.replace(LUG, weld_tensile_pa=strong * LUG.tensile_pa) for strong in (1.2, 1.5, 2.0)]
+    allowed = [weld_allowable_pa(rod) for rod in rods]
+    assert allowed[0] < allowed[1] == allowed[2]
+    assert allowed[2] * throat_m(0.01) == pytest.approx(
+        0.6 * LUG.tensile_pa / (1.2 * LUG.design_factor) * 0.01
+    )
+
+
+def test_a_hard_plate_is_said_to_lose_by_the_weld() -> None:
+    hard = run(yield_strength="100,000 psi", tensile_strength="110,000 psi")
+    assert any("softens or cracks" in one["text"] for one in hard["cautions"])
+    assert hard["verdict"] == "caution"

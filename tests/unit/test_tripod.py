@@ -255,6 +255,7 @@ def test_the_greatest_load_uses_the_first_part_up() -> None:
         (EXAMPLE, {"side_pull": "2"}, "side_pull"),
         (EXAMPLE, {"lead_pull": ""}, "lead_pull"),
         (EXAMPLE, {"leg_length": "0"}, "leg_length"),
+        (EXAMPLE, {"section": "book", "area": "5 in2", "radius": "2 in", "modulus": "400 in3"}, "modulus"),
         (EXAMPLE, {"head_pin": ""}, "head_pin"),
         (EXAMPLE, {"head_yield": ""}, "head_yield"),
         (EXAMPLE, {"head_pin": "2-3/8 in"}, "head_pin"),
