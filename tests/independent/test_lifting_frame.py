@@ -12,7 +12,7 @@ from sectionproperties.analysis import Section as MeshedSection
 from sectionproperties.pre.library import i_section, rectangular_hollow_section
 
 from calc.lifting.beams import SECTION_FORMS
-from calc.lifting.frame_strength import Post, a_frame_leg_n, sway_k
+from calc.lifting.frame_strength import Post, a_frame_leg_n, sway_k, tips_at_deg
 from calc.lifting.lifting_frame import WORKSHEET
 from calc.lifting.overhead_beam import section_area_m2
 from tests.asking import asked
@@ -161,3 +161,52 @@ def test_the_frame_of_the_page_by_pynite() -> None:
         abs(model.members["am"].max_moment("Mz", COMBO)), abs(model.members["am"].min_moment("Mz", COMBO))
     )
     assert found["moment"] == pytest.approx(moment + 0.1 * hangs * span / 4, rel=1e-4)
+
+
+@pytest.mark.parametrize("place", [0.0, 1.0, 2.0])
+def test_wheels_of_a_gantry_in_space(place: float) -> None:
+    """A whole gantry in space by PyNite, stiff posts on feet with two wheels each, the hoist pulling square to the beam: no wheel
+    feels more than the sheet says, and with the load over one end it feels just about that.
+    """
+    span, high, apart = 4.0, 2.6, 1.5
+    down, across = 10_000.0, 10_000.0 * math.tan(math.radians(6))
+    model = FEModel3D()
+    model.add_material("steel", 200e9, 80e9, 0.3, 1e-9)
+    model.add_section("stiff", 1e-2, 1e-3, 1e-3, 1e-3)
+    for end, x in (("l", 0.0), ("r", span)):
+        model.add_node(f"{end} head", x, high, 0.0)
+        model.add_node(f"{end} foot", x, 0.0, 0.0)
+        model.add_member(f"{end} post", f"{end} foot", f"{end} head", "steel", "stiff")
+        for side, z in (("a", -apart / 2), ("b", apart / 2)):
+            model.add_node(f"{end}{side}", x, 0.0, z)
+            model.add_member(f"{end}{side}", f"{end} foot", f"{end}{side}", "steel", "stiff")
+            model.def_support(f"{end}{side}", True, True, side == "a", False, False, False)
+    model.add_member("beam", "l head", "r head", "steel", "stiff")
+    if place in (0.0, span):
+        model.add_node_load("l head", "FY", -down)
+        model.add_node_load("l head", "FZ", across)
+    else:
+        model.add_member_pt_load("beam", "FY", -down, place)
+        model.add_member_pt_load("beam", "FZ", across, place)
+    model.analyze(check_statics=False)
+    share = max(place, span - place) / span
+    ours = down * share / 2 + across * share * high / apart
+    wheels = {name: model.nodes[name].RxnFY[COMBO] for name in ("la", "lb", "ra", "rb")}
+    assert max(wheels.values()) <= ours * (1 + 1e-6)
+    assert sum(wheels.values()) == pytest.approx(down, rel=1e-6)
+    assert max(wheels.values()) == pytest.approx(ours, rel=1e-3 if place == 2.0 else 0.1)
+
+
+def test_a_gantry_tips_where_a_wheel_lifts() -> None:
+    """End view: at the angle of tips_at_deg the wheels of the near side carry nothing more."""
+    high, apart, down = 2.6, 1.5, 10_000.0
+    across = down * math.tan(math.radians(tips_at_deg(down / G, 0.0, apart, high)))
+    nodes = {"near": (-apart / 2, 0.0), "foot": (0.0, 0.0), "far": (apart / 2, 0.0), "head": (0.0, high)}
+    bars = (("near", "foot"), ("foot", "far"), ("foot", "head"))
+    model = flat_frame(nodes, tuple((one, other, 1e-2, 1e-3) for one, other in bars))
+    model.def_support("near", True, True, True, True, True, False)
+    model.def_support("far", False, True, True, True, True, False)
+    model.add_node_load("head", "FY", -down)
+    model.add_node_load("head", "FX", across)
+    model.analyze(check_statics=False)
+    assert model.nodes["near"].RxnFY[COMBO] == pytest.approx(0.0, abs=1e-3 * down)
