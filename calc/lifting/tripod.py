@@ -42,6 +42,10 @@ WIDEST_FEET = 1 / 3
 FARTHEST_DRIFT = 1 / 5
 """How far the head hangs out over its height, by the same rule."""
 
+THICKEST_PIN = 0.5
+"""A bolt's diameter over that of the tube it goes through, at most [-]: a wider hole leaves hardly anything beside it (our own
+bound, no source)."""
+
 CheckName = Literal["legs", "tips", "feet", "ties", "stay", "head"]
 
 
@@ -240,11 +244,12 @@ def _head(given: Given) -> HeadPin | float | Absent:
     if joined != "pin":
         return absent("head-lashed" if joined == "lashed" else "head-not-checked")
     pin, apart = given.si("head_pin"), given.si("head_apart")
-    if apart < pin / 2:
-        raise given.refuse("head_apart", "legs-in-one-another", pin=length(pin))
     tube = given.text("section") in TUBES
-    if tube and pin >= given.si("width"):
-        raise given.refuse("head_pin", "thicker-than-the-leg")
+    if tube and exceeds(pin, THICKEST_PIN * given.si("width")):
+        raise given.refuse("head_pin", "too-thick-for-the-leg")
+    least = given.si("width") if tube else pin / 2
+    if exceeds(least, apart):
+        raise given.refuse("head_apart", "legs-in-one-another", least=length(least))
     walls = 2 * given.si("wall") * given.si("yield_strength") if tube else None
     return HeadPin(pin, apart, given.si("head_yield"), walls)
 

@@ -229,8 +229,8 @@ absent-wooden-legs = nobody can say what wooden legs carry
 
 ## Refusals
 
-refused-legs-in-one-another = is so little that the legs lie in one another, with a bolt of { $pin }. Measure from middle to middle.
-refused-thicker-than-the-leg = is as thick as the leg itself. Measure it again.
+refused-legs-in-one-another = is so little that the legs would lie in one another. Measure from the middle of one to the middle of the next: at least { $least }.
+refused-too-thick-for-the-leg = is more than half as thick as the leg: its hole leaves hardly anything of it. Measure both again.
 refused-legs-lie-flat = is so much that the legs of { $leg } lie almost flat. Give less.
 
 ## The drawing
