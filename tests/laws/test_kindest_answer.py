@@ -35,6 +35,7 @@ UNITS = {
     "N": (("N", 1.0), ("kN", 1000.0), ("lbf", LB * GRAVITY)),
     "Pa": (("bar", 1e5), ("psi", LB * GRAVITY / 0.0254**2), ("MPa", 1e6)),
     "deg": (("deg", 1.0),),
+    "m/s": (("m/s", 1.0), ("m/min", 1 / 60), ("ft/min", 0.00508)),
     "kg/m": (("kg/m", 1.0), ("lb/ft", LB / 0.3048)),
 }
 
@@ -288,6 +289,54 @@ def drop_asks(boxes: Boxes) -> float:
     softest = 0.1 * 200e9 * 2 * math.pi / 4 * wire_m**2 / boxes["length"]
     peak = pull + math.sqrt(pull**2 + 2 * pull * softest * boxes["drop"])
     return float(peak / (rated_kg * GRAVITY))
+
+
+def moving_raw(words: Boxes) -> dict[str, Any]:
+    """moving-load: by hand or by power, on a string whose give was measured, or on rope or chain of a thickness and length."""
+    return without_none(
+        {
+            "load": words["load"],
+            "moved_by": words["by"],
+            "speed": words["speed"] if words["with_speed"] else None,
+            "changes": words["changes"],
+            "distance": words["distance"],
+            "give": words["give"] if words["with_give"] else None,
+            "diameter": words["wire"] if words["with_wire"] else None,
+            "length": words["leg"] if words["with_wire"] else None,
+            "leg_kind": words["kind"],
+            "grade": words["grade"] if words["kind"] == "chain" else None,
+            "rating": words["tag"] if words["with_tag"] else None,
+            "condition": words["condition"],
+        }
+    )
+
+
+def moving_asks(boxes: Boxes) -> float:
+    """Least that the law asks by speed; else the swing of a load on a spring that is stopped at once, or evenly: a string of
+    which nobody knows the give may be as stiff as it likes. Chain is no softer than a tenth of solid steel, rope than a third.
+    """
+    kind, tag = boxes["kind"], boxes["tag"]
+    graded = kind in ("wire-rope", "web") or (kind == "chain" and boxes["grade"] in WORKING_MPA)
+    if not (graded and boxes["with_tag"] and boxes["condition"] == "marked-good" and boxes["by"]):
+        return math.inf
+    if boxes["by"] == "hand":
+        return float(1.10 * boxes["load"] / tag)
+    if not boxes["with_speed"]:
+        return math.inf
+    speed, give = boxes["speed"], boxes["give"] if boxes["with_give"] else 0.0
+    if not give and boxes["with_wire"] and kind != "web":
+        stiffness = 0.1 * 200e9 * math.pi / 2 if kind == "chain" else 62.8e9 / 3
+        give = boxes["load"] * GRAVITY * boxes["leg"] / (stiffness * boxes["wire"] ** 2)
+    asked = 1.0 + min(0.5, max(0.15, speed / 0.00508 / 200))
+    if boxes["changes"] == "evenly":
+        lasts = 2 * boxes["distance"] / speed
+        swung = math.sin(min(math.pi / 2, lasts / 2 * math.sqrt(GRAVITY / give))) if give else 1.0
+        asked = max(asked, 1.0 + 2 * speed / lasts / GRAVITY * swung)
+    elif not give:
+        return math.inf
+    else:
+        asked = max(asked, 1.0 + speed / math.sqrt(GRAVITY * give))
+    return float(asked * boxes["load"] / tag)
 
 
 def straps_raw(words: Boxes) -> dict[str, Any]:
@@ -809,6 +858,31 @@ CASES = (
         },
         drop_raw,
         drop_asks,
+    ),
+    Case(
+        "moving-load",
+        {
+            "load": ("kg", 1.0, 90_000.0),
+            "speed": ("m/s", 0.001, 1.49),
+            "distance": ("m", 0.0005, 5.0),
+            "give": ("m", 1e-5, 2.0),
+            "wire": ("m", 0.001, 0.05),
+            "leg": ("m", 0.1, 20.0),
+            "tag": ("kg", 100.0, 90_000.0),
+        },
+        {
+            "by": ("hand", "power", "power", None),
+            "changes": (None, "suddenly", "evenly"),
+            "with_speed": (True, True, False),
+            "with_give": (True, False),
+            "with_wire": (True, False),
+            "with_tag": (True, True, False),
+            "kind": KINDS,
+            "grade": GRADES,
+            "condition": CONDITIONS,
+        },
+        moving_raw,
+        moving_asks,
     ),
     Case(
         "tie-down",

@@ -249,6 +249,7 @@ SI = {
     "angle": "deg",
     "temperature": "degC",
     "pressure": "Pa",
+    "speed": "m/s",
     "fraction": "ratio",
 }
 

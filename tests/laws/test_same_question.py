@@ -29,12 +29,12 @@ PENDING = (Path(__file__).resolve().parent / "pending.txt").read_text(encoding="
 
 OF_A_PART = (
     "load-path", "pull-trial", "what-is-it", "hook-check", "chain-check", "shackle-check", "sling-check", "sling-legs", "hitch",
-    "hanging-load", "hot-work-derate", "tie-down", "strap-check", "binder-check",
+    "hanging-load", "hot-work-derate", "tie-down", "strap-check", "binder-check", "moving-load",
 )  # fmt: skip
 """Worksheets that answer for a part whose mark and condition decide."""
 OF_A_CHAIN = (
     "sling-legs", "load-path", "pull-trial", "what-is-it", "chain-check", "drop-load", "hot-work-derate", "hitch",
-    "hanging-load",
+    "hanging-load", "moving-load",
 )  # fmt: skip
 """Worksheets that take the grade of a chain that lifts."""
 GRADE_70 = ("70", "G70", "Gr 70", "7", "700")
