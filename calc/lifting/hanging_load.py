@@ -20,6 +20,7 @@ from calc.lifting.chain_spring import most_of_chain_kg
 from calc.lifting.condition import ALTERED, GOOD, WORDS, condition_input, condition_of, judge_condition
 from calc.lifting.hanging import Vector, minus
 from calc.lifting.hung_load import (
+    ROPE_LEGS_DIFFER,
     AtRest,
     HungLoad,
     ShortLink,
@@ -34,6 +35,7 @@ from calc.lifting.hung_load import (
 )
 from calc.lifting.leg_geometry import Flatness, flatness
 from calc.lifting.leg_grade import (
+    CHAIN,
     WITHOUT_GRADE,
     judge_leg_grade,
     leg_grade_input,
@@ -90,6 +92,7 @@ class Found:
     at -- the place of rest; of a load that rolls over, where it would come to rest
     places_upright -- how many places of rest have the hook over the picks; can_roll -- turned over it would hang lower
     link -- the worst of one leg a link shorter
+    differ -- part of its length by which a leg may be shorter than the others [-], beside a link
     not_by_tag -- why the figures on the tags do not count, by kind and grade of the legs
     """
 
@@ -115,6 +118,7 @@ class Found:
     worst_tensions_n: tuple[float, ...] | Absent
     worst_tilt_deg: float | Absent
     condition: str
+    differ: float
     not_by_tag: Absent | None
     level_lengths_m: tuple[float, ...] | Absent
     springy_tensions_n: tuple[float, ...] | Absent
@@ -183,7 +187,8 @@ def find(given: Given) -> Found:
     _refuse_thin_chain(given, load)
     at = at_rest(load, upright[0])
     springy = share_by_stretch(load, at.rest.hook, given.si("chain_size"))
-    worst = worst_case(load, given.si("balance_tolerance"), given.si("chain_size"))
+    differ = 0.0 if given.text("leg_kind") == CHAIN else ROPE_LEGS_DIFFER
+    worst = worst_case(load, given.si("balance_tolerance"), given.si("chain_size"), differ)
     pulls = absent("not-found") if worst.pulls_n is None else worst.pulls_n
     return Found(
         load=load,
@@ -208,6 +213,7 @@ def find(given: Given) -> Found:
         worst_tensions_n=pulls,
         worst_tilt_deg=absent("rolls-over-first") if worst.rolls_over else worst.tilt_deg,
         condition=condition_of(given),
+        differ=differ,
         not_by_tag=not_by_tag,
         level_lengths_m=lengths_to_level(load, at),
         springy_tensions_n=absent("not-found") if springy.tensions_n is None else springy.tensions_n,
@@ -259,6 +265,7 @@ def _rolled_over(load: HungLoad, at: AtRest, condition: str) -> Found:
         worst_tensions_n=none,
         worst_tilt_deg=none,
         condition=condition,
+        differ=0.0,
         not_by_tag=None,
         level_lengths_m=none,
         springy_tensions_n=none,
@@ -401,6 +408,8 @@ def _sharing(found: Found) -> tuple[Reason, ...]:
         reasons.append(note("more-straight-than-needed"))
     if found.link is not None and found.link.pull_n > HARDER_BY_A_LINK * found.hardest_n:
         reasons.append(note("one-link-short", "warning"))
+    if found.differ:
+        reasons.append(note("rope-legs-differ", by=share(found.differ)))
     return tuple(reasons)
 
 

@@ -54,8 +54,8 @@ def class_factors(speed_m_per_s: float) -> tuple[float, float]:
 def even_acceleration(speed_m_per_s: float, distance_m: float) -> float:
     """Acceleration [m/s2] of an even start to, or stop from, a speed [m/s] within a distance [m] over 0: v^2 / (2 s).
 
-    >>> even_acceleration(0.2, 0.05)
-    0.4
+    >>> even_acceleration(0.5, 0.25)
+    0.5
     """
     return speed_m_per_s**2 / (2.0 * distance_m)
 

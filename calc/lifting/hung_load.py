@@ -30,6 +30,11 @@ LEVEL_WITHIN_DEG = 0.5
 LINK_PITCH_IN_BARS = 3.0
 """Pitch of a lifting-chain link in bar diameters (EN 818-2, from memory)."""
 
+ROPE_LEGS_DIFFER = 0.01
+"""By how much of its length a leg of rope or web may be shorter than the others [-]: half a percent either way (pattern of ASME
+B30.9 for wire rope slings, from memory, not read). Web may differ more, but stretches far more than the chain that stands for it here.
+"""
+
 _AS_LOW = 0.4
 """A side goes low too if its share of the lean is over this part of the other's."""
 
@@ -150,7 +155,7 @@ def share_by_stretch(load: HungLoad, hook: Vector, bar_m: float) -> SpringyShare
     start = even.hook if even else hook
     found: list[ShortLink] = []
     for short in range(len(load.picks)):
-        moved = _with_a_link_less(load, short, start, bar_m)
+        moved = _with_a_leg_short(load, short, LINK_PITCH_IN_BARS * bar_m, start, bar_m)
         if moved:
             pull = max(moved.tensions_n)
             found.append(ShortLink(pull, short, moved.tensions_n.index(pull)))
@@ -179,9 +184,10 @@ class WorstCase:
 _OFF = (-1.0, 0.0, 1.0)
 
 
-def worst_case(load: HungLoad, tolerance_m: float, bar_m: float) -> WorstCase:
+def worst_case(load: HungLoad, tolerance_m: float, bar_m: float, differ: float = 0.0) -> WorstCase:
     """The worst over the balance point where it was said, and off by the tolerance [m] every way (the corners of a box, the
-    middles of its edges and sides); on stiff legs, and on chain legs of a bar [m] with each leg in turn a link shorter.
+    middles of its edges and sides); on stiff legs, and on chain legs of a bar [m] with each leg in turn a link shorter, or
+    shorter by the part `differ` of its length [-].
     """
     x, y, z = load.centre
     moved = [
@@ -197,7 +203,7 @@ def worst_case(load: HungLoad, tolerance_m: float, bar_m: float) -> WorstCase:
         share
         for one, upright in places
         if upright and one.centre[2] == z
-        for share in _links_short(one, upright[0].hook, bar_m)
+        for share in _legs_short(one, upright[0].hook, bar_m, differ)
     ]
     return WorstCase(
         tuple(max(leg) for leg in zip(*pulls, *shortest, strict=True)) if shortest else None,
@@ -207,20 +213,24 @@ def worst_case(load: HungLoad, tolerance_m: float, bar_m: float) -> WorstCase:
     )
 
 
-def _links_short(load: HungLoad, hook: Vector, bar_m: float) -> list[tuple[float, ...]]:
-    """Pulls on chain legs of a bar [m] with each leg in turn a link shorter [N], where a rest was found."""
-    found = [_with_a_link_less(load, leg, hook, bar_m) for leg in range(len(load.picks))]
+def _legs_short(load: HungLoad, hook: Vector, bar_m: float, differ: float) -> list[tuple[float, ...]]:
+    """Pulls on chain legs of a bar [m] with each leg in turn a link shorter, or shorter by a part of its length where that is
+    more [N], where a rest was found.
+    """
+    link_m = LINK_PITCH_IN_BARS * bar_m
+    cuts = [(leg, link_m) for leg in range(len(load.picks))]
+    cuts += [(leg, differ * long_m) for leg, long_m in enumerate(load.lengths_m) if differ * long_m > link_m]
+    found = [_with_a_leg_short(load, leg, by_m, hook, bar_m) for leg, by_m in cuts]
     return [rest.tensions_n for rest in found if rest is not None]
 
 
-def _with_a_link_less(load: HungLoad, short: int, start: Vector, bar_m: float) -> SpringyRest | None:
-    """The load on chain legs of a bar [m], one of them a link shorter, let down from a hook point near by."""
+def _with_a_leg_short(
+    load: HungLoad, short: int, by_m: float, start: Vector, bar_m: float
+) -> SpringyRest | None:
+    """The load on chain legs of a bar [m], one of them shorter by `by_m` [m], let down from a hook point near by."""
     stretch_n = chain_stiffness_n(bar_m)
     stiffness = [stretch_n / length for length in load.lengths_m]
-    lengths = [
-        length - (LINK_PITCH_IN_BARS * bar_m if leg == short else 0.0)
-        for leg, length in enumerate(load.lengths_m)
-    ]
+    lengths = [length - (by_m if leg == short else 0.0) for leg, length in enumerate(load.lengths_m)]
     if not _reach_each_other(load.picks, lengths):
         return None
     return springy_rest(load.picks, lengths, load.centre, load.weight_n, stiffness, start)
@@ -275,6 +285,7 @@ def lengths_to_level(load: HungLoad, at: AtRest) -> tuple[float, ...] | Absent:
 __all__ = [
     "LEVEL_WITHIN_DEG",
     "LINK_PITCH_IN_BARS",
+    "ROPE_LEGS_DIFFER",
     "AtRest",
     "HungLoad",
     "Pair",

@@ -16,6 +16,7 @@ from scipy.optimize import minimize
 from scipy.spatial.transform import Rotation
 
 from calc.lifting.hanging import resting_places, springy_rest
+from calc.lifting.hung_load import HungLoad, at_rest, worst_case
 
 Array = Any
 
@@ -140,3 +141,45 @@ def test_pulls_against_a_load_let_down_on_stiff_springs(
     springy = springy_rest(points, lengths, middle, 1.0, [stiffness] * len(lengths), upright[0].hook)
     assert springy is not None
     assert list(springy.tensions_n) == pytest.approx(pulls.tolist(), abs=2e-4)
+
+
+def pulls_on_three(picks: Array, lengths: Array, centre: Array, weight: float) -> Array:
+    """Pulls in three tight legs from where a line from the hook through the balance point cuts the plane of the picks: the place
+    there between the picks (barycentric) is how they share, along each leg's own way.
+    """
+    along = picks[1:] - picks[0]
+    squares = ((picks[1:] - picks[0]) ** 2).sum(axis=1) - lengths[1:] ** 2 + lengths[0] ** 2
+    foot = picks[0] + np.linalg.solve(2 * along @ along.T, squares) @ along
+    normal = np.cross(along[0], along[1])
+    normal = normal / np.linalg.norm(normal) * np.sign(normal[2])
+    hook = foot + normal * np.sqrt(lengths[0] ** 2 - ((foot - picks[0]) ** 2).sum())
+    cut = hook + (centre - hook) * (normal @ (picks[0] - hook)) / (normal @ (centre - hook))
+    shares = np.linalg.solve(np.vstack([picks.T[:2], np.ones(3)]), np.r_[cut[:2], 1.0])
+    return np.asarray(weight * shares * lengths / np.linalg.norm(hook - cut))
+
+
+@pytest.mark.parametrize("seed", range(8))
+def test_balance_point_within_its_tolerance_on_three_picks(seed: int) -> None:
+    """Wherever within the tolerance the balance point is, no leg of three pulls more than the worst of the sheet says; and as
+    typed, each pulls what the cut through the picks says.
+    """
+    random = np.random.default_rng(seed)
+    turn = random.uniform(0, 2 * np.pi / 3) + np.array([0.0, 2.1, 4.2]) + random.uniform(-0.3, 0.3, 3)
+    out = random.uniform(0.8, 1.4, 3)
+    picks = np.column_stack([out * np.cos(turn), out * np.sin(turn), random.uniform(-0.1, 0.1, 3)])
+    lengths, centre, off = random.uniform(2.2, 2.4, 3), np.array([0.05, -0.05, -0.4]), 0.12
+    load = HungLoad(
+        ("a", "b", "c"),
+        tuple((float(x), float(y), float(z)) for x, y, z in picks),
+        tuple(float(one) for one in lengths),
+        (None, None, None),
+        (0.05, -0.05, -0.4),
+        9_000.0,
+    )
+    typed = at_rest(load, load.upright_places()[0])
+    assert typed.tensions_n == pytest.approx(pulls_on_three(picks, lengths, centre, 9_000.0), rel=1e-6)
+    worst = worst_case(load, off, 0.0005).pulls_n
+    assert worst is not None
+    for _ in range(200):
+        moved = centre + random.uniform(-off, off, 3)
+        assert (pulls_on_three(picks, lengths, moved, 9_000.0) <= np.array(worst) * (1 + 1e-6)).all()

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from typing import Any
 
 import pytest
@@ -77,3 +78,14 @@ def test_half_inch_grade_80_pair(angle: str, printed: int) -> None:
     # OSHA, Guidance on Safe Sling Use, Table 1, 1/2 in (13 mm), two legs: 20,800, 17,000 and 12,000 lb.
     found = results(load="1,000 lb", legs="2", angle=angle, grade="80", size="1/2")
     assert found["table_rating"]["value"] == pytest.approx(printed)
+
+
+@pytest.mark.parametrize("angle", ["45", "60", "75"])
+def test_two_of_four_is_never_under_the_skew_factor(angle: str) -> None:
+    """0027/ND, 5.6.12: four matched slings share unevenly, so that each is counted for 1.25 times an even share. Two of four are
+    counted here, twice an even share, since nobody in a shop measures slings to a rope's diameter.
+    """
+    found = results(load="4,000 lb", legs="4", angle=angle)
+    even_lb = 4000 / 4 / math.sin(math.radians(float(angle)))
+    assert found["min_leg_rating"]["value"] >= 1.25 * even_lb
+    assert found["min_leg_rating"]["value"] == pytest.approx(2 * even_lb)

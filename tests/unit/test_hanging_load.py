@@ -610,3 +610,20 @@ def test_a_leg_shorter_than_any_sling_is_refused(leg: str, taken: bool) -> None:
     with pytest.raises(Refused) as caught:
         answer("hanging-load", raw)
     assert [one.input for one in caught.value.errors] == ["picks[0].length", "picks[1].length"]
+
+
+@pytest.mark.parametrize("kind", ["wire-rope", "web", ""])
+def test_legs_of_rope_may_differ_by_more_than_a_link(kind: str) -> None:
+    """On legs of 8 m one hundredth is 80 mm, and a link of 10 mm chain is 30 mm: four legs part by more."""
+    rated: dict[str, Any] = {"ratings": ["5 t"] * 4}
+    rope = run(SQUARE, [8.0] * 4, (0.3, 0.2, -0.4), leg_kind=kind, grade="", **rated)
+    chain = run(SQUARE, [8.0] * 4, (0.3, 0.2, -0.4), **rated)
+    assert value(rope, "worst_tension") > value(chain, "worst_tension")
+    assert "may differ in length by 1%" in texts(rope)
+    assert "may differ in length" not in texts(chain)
+
+
+def test_short_legs_of_rope_differ_by_no_more_than_a_link() -> None:
+    rope = run(SQUARE, [2.3] * 4, (0.3, 0.2, -0.4), leg_kind="wire-rope", grade="")
+    chain = run(SQUARE, [2.3] * 4, (0.3, 0.2, -0.4))
+    assert value(rope, "worst_tension") == pytest.approx(value(chain, "worst_tension"))
