@@ -23,6 +23,7 @@ CHANGES = {
     "lifting-frame": ("load", "700 lb", "500 lb"),
     "spreader": ("load", "1,300 lb", "1,100 lb"),
     "tripod": ("load", "500 lb", "430 lb"),
+    "moving-load": ("load", "930 lb", "790 lb"),
 }
 PHONE = {"width": 360, "height": 780}
 

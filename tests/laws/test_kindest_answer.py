@@ -339,6 +339,56 @@ def moving_asks(boxes: Boxes) -> float:
     return float(asked * boxes["load"] / tag)
 
 
+STARTS_AT = {"wood-on-wood": 0.5, "steel-on-wood": 0.5, "steel-on-steel": 0.6, "rubber-on-concrete": 1.0}
+"""Standing friction as OpenStax prints it (University Physics 1, Table 6.1)."""
+
+
+def haul_raw(words: Boxes) -> dict[str, Any]:
+    """move-it: a load on skids or rollers, hauled by a tackle and a winch, or by something else."""
+    rolls, winch = words["way"] == "rollers", words["by"] == "winch"
+    return without_none(
+        {
+            "load": words["load"],
+            "slope": words["slope"],
+            "way": words["way"],
+            "pair": None if rolls else words["pair"],
+            "level_pull": words["level_pull"] if rolls else None,
+            "parts": words["parts"],
+            "sheaves": words["sheaves"],
+            "rating": words["tag"] if words["with_tag"] else None,
+            "hauled_by": words["by"],
+            "winch_rating": words["winch"] if winch and words["with_winch"] else None,
+            "drum": words["drum"] if winch else None,
+            "rope": words["rope"] if winch else None,
+            "layer": words["layer"] if winch else None,
+        }
+    )
+
+
+def haul_asks(boxes: Boxes) -> float:
+    """Level friction on skids, or the pull that was measured on rollers; each sheave takes 5 percent of the rope's pull; the
+    winch's torque is that of its first layer. On a slope a line is asked for, and nothing is simply worked out.
+    """
+    if float(boxes["slope"]) or not boxes["with_tag"]:
+        return math.inf
+    weight = boxes["load"] * GRAVITY
+    if boxes["way"] == "rollers":
+        pull = boxes["level_pull"]
+    elif boxes["pair"]:
+        pull = STARTS_AT[boxes["pair"]] * weight
+    else:
+        return math.inf
+    asked = pull / (boxes["tag"] * GRAVITY)
+    if boxes["by"] != "winch":
+        return float(asked)
+    if not boxes["with_winch"]:
+        return math.inf
+    free = pull * 1.05 ** int(boxes["sheaves"]) / sum(1.05**part for part in range(int(boxes["parts"])))
+    layer = int(boxes["layer"]) if boxes["layer"] else 12
+    arm = boxes["drum"] + boxes["rope"] * (2 * layer - 1)
+    return float(max(asked, free * arm / (boxes["winch"] * (boxes["drum"] + boxes["rope"]))))
+
+
 def straps_raw(words: Boxes) -> dict[str, Any]:
     """tie-down: straps over the top of a box, and nothing else."""
     strap = {
@@ -883,6 +933,30 @@ CASES = (
         },
         moving_raw,
         moving_asks,
+    ),
+    Case(
+        "move-it",
+        {
+            "load": ("kg", 1.0, 100_000.0),
+            "level_pull": ("N", 1.0, 100_000.0),
+            "tag": ("kg", 1.0, 100_000.0),
+            "winch": ("N", 100.0, 100_000.0),
+            "drum": ("m", 0.02, 1.0),
+            "rope": ("m", 0.001, 0.05),
+        },
+        {
+            "slope": ("0", "0", "0", "3", "20"),
+            "way": ("slides", "slides", "rollers"),
+            "pair": (None, *STARTS_AT),
+            "parts": ("1", "2", "3", "5"),
+            "sheaves": ("0", "1", "2", "3", "4", "6"),
+            "with_tag": (True, True, False),
+            "by": ("winch", "other"),
+            "with_winch": (True, True, False),
+            "layer": (None, "1", "3", "9"),
+        },
+        haul_raw,
+        haul_asks,
     ),
     Case(
         "tie-down",
