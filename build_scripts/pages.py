@@ -137,6 +137,7 @@ IN_ORDER_OF_USE = [
     "load-path",
     "hitch",
     "hanging-load",
+    "moving-load",
     "lifting-frame",
     "spreader",
     "tripod",
