@@ -186,7 +186,7 @@ def judge(found: Found) -> tuple[Reason, ...]:
     ]
     if found.least_force_n == 0.0:
         reasons.append(caution("may-go-slack"))
-    if not found.by_hand and isinstance(found.motion.acceleration, Absent):
+    if not found.motion.unknown and not found.by_hand and isinstance(found.motion.acceleration, Absent):
         reasons.append(caution("taken-as-sudden"))
     if found.motion.reckoned:
         reasons.append(note("give-reckoned"))
