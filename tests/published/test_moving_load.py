@@ -6,7 +6,7 @@ import math
 
 import pytest
 
-from calc.lifting.hoisting import HAND_FACTOR, class_factors, law_factor, sudden_jerk_n
+from calc.lifting.hoisting import HAND_FACTOR, class_factors, law_factor, least_stretch_m, sudden_jerk_n
 from calc.pulling.energy import drop_factor
 
 G = 9.80665
@@ -45,3 +45,11 @@ def test_a_load_caught_at_the_speed_of_its_fall() -> None:
         speed = math.sqrt(2 * G * height)
         jerk = sudden_jerk_n(1.0, speed, give) / G
         assert (drop_factor(height, give) - 1) ** 2 == pytest.approx(jerk**2 + 1)
+
+
+def test_rope_of_a_lift_at_sea() -> None:
+    """0027/ND, 5.6.13: 80,000 N/mm2 on 0.785 d^2. A leg of 3 m of 10 mm rope under 10 kN stretches 4.8 mm, so that a leg 5 mm
+    longer carries nothing.
+    """
+    assert least_stretch_m(10_000 / G, "wire-rope", 0.010, 3.0) == pytest.approx(0.0048, abs=5e-5)
+    assert least_stretch_m(10_000 / G, "wire-rope", 0.010, 3.0) < 0.005
