@@ -210,3 +210,35 @@ def test_a_gantry_tips_where_a_wheel_lifts() -> None:
     model.add_node_load("head", "FX", across)
     model.analyze(check_statics=False)
     assert model.nodes["near"].RxnFY[COMBO] == pytest.approx(0.0, abs=1e-3 * down)
+
+
+def test_an_a_frame_in_space_along_and_square_to_its_beam() -> None:
+    """Two A-frames with a stiff beam, feet that turn, by PyNite: a pull along the beam bends each of the four legs by a quarter of
+    pull x height at its head; a pull square to it presses a leg as the sheet says, with the load over that end.
+    """
+    span, high, apart, down, pull = 4.0, 2.6, 1.5, 9000.0, 600.0
+    model = FEModel3D()
+    model.add_material("steel", 200e9, 80e9, 0.3, 1e-9)
+    model.add_section("leg", 2e-3, 3e-6, 3e-6, 6e-6)
+    model.add_section("beam", 1e-1, 1e-1, 1e-1, 1e-1)
+    for end, x in (("l", 0.0), ("r", span)):
+        model.add_node(end, x, high, 0.0)
+        for side, z in (("a", -apart / 2), ("b", apart / 2)):
+            model.add_node(end + side, x, 0.0, z)
+            model.add_member(end + side, end + side, end, "steel", "leg")
+            model.def_support(end + side, True, True, True, False, True, False)
+    model.add_member("beam", "l", "r", "steel", "beam")
+    model.add_load_combo("along", {"along": 1.0})
+    model.add_load_combo("square", {"square": 1.0})
+    model.add_node_load("l", "FX", pull, case="along")
+    model.add_node_load("l", "FY", -down, case="square")
+    model.add_node_load("l", "FZ", pull, case="square")
+    model.analyze(check_statics=False)
+    legs = [model.members[name] for name in ("la", "lb", "ra", "rb")]
+    bends = [
+        math.hypot(leg.moment("My", leg.L(), "along"), leg.moment("Mz", leg.L(), "along")) for leg in legs
+    ]
+    assert max(bends) == pytest.approx(pull * high / 4, rel=0.02)
+    lean = math.atan(apart / 2 / high)
+    pressed = max(leg.max_axial("square") for leg in legs)
+    assert a_frame_leg_n(down, pull, lean) == pytest.approx(pressed, rel=0.01)
