@@ -257,6 +257,8 @@ def test(arguments: list[str]) -> int:
     environment["LINKWRIGHT_SITE"] = str(ROOT / "site")
     whole = [
         *("-q", "--numprocesses", str(workers()), "--dist", "loadscope", "--no-loadscope-reorder"),
+        # A page that was waited for in vain on a busy machine is waited for once more, and it is said which; a wrong answer never.
+        *("--reruns", "1", "--only-rerun", "TimeoutError", "-rR"),
         *("--cov", "--cov-report=term:skip-covered", "--cov-fail-under=100", "--durations=25"),
     ]
     return module("pytest", *(arguments or whole), environment=environment)

@@ -369,6 +369,11 @@ def test_the_printed_figure_of_a_whole_sling_counts() -> None:
     assert said(single.printed) == "printed 3,150 kg, lower than its mark"
 
 
+def test_a_sling_of_a_size_that_no_table_has_counts_by_its_tag() -> None:
+    legs = item(kind="chain", grade="8", size="47 mm", legs="2", angle="60", rating="5000 kg")
+    assert value(run(legs, load="5 t"), "capacity") == pytest.approx(1.4 * 5000)
+
+
 @pytest.mark.parametrize("kind", sorted(KINDS))
 @pytest.mark.parametrize("fahrenheit", [COLDEST_PLAIN_F, HOTTEST_PLAIN_F])
 def test_in_plain_use_no_part_loses_anything_to_heat(kind: str, fahrenheit: float) -> None:
