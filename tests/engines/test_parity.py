@@ -26,7 +26,16 @@ def cases() -> dict[str, list[dict[str, Any]]]:
     return {name: cases_of(name, CASES) for name in declared_names()}
 
 
-@pytest.mark.parametrize("engine", ENGINES, indirect=True)
+ROADS = [
+    (engine, book)
+    for engine in ENGINES
+    for book in ("served", "from disk")
+    if (engine, book) != ("chromium", "served")
+]
+"""Each engine on each road, but for the one on which `tests/browser/test_parity.py` compares more."""
+
+
+@pytest.mark.parametrize(("engine", "book"), ROADS, indirect=True)
 def test_every_worksheet_answers_as_python_here_does(engine: Engine, book: str) -> None:
     engine.open(f"{book}work-out/convert.html")
     wait_until(engine, f"document.querySelector('{LIVE}') !== null", "Python does not run")
