@@ -149,3 +149,43 @@ def test_the_drawing_shows_whether_the_bar_is_over() -> None:
     ]
     assert "leg-stop" not in drawings[0]
     assert "leg-stop" in drawings[1]
+
+
+@pytest.mark.parametrize(
+    ("more", "code"),
+    [
+        ({"upper_rating": "900,000 lbf", "lower_rating": "900,000 lbf"}, "over-the-bar"),
+        ({}, "over-the-fittings"),
+    ],
+)
+def test_a_little_over_what_holds_is_a_stop(more: dict[str, str], code: str) -> None:
+    most = found(**more)["not_more_than"]
+    under = asked("spreader", {**EXAMPLE, **more, "load": f"{0.99 * most:.9f} kg"}, "us")
+    over = asked("spreader", {**EXAMPLE, **more, "load": f"{1.01 * most:.9f} kg"}, "us")
+    assert code not in {one.code for one in under.reasons}
+    assert code in {one.code for one in over.reasons}
+    assert over.verdict == "stop"
+
+
+def test_a_square_tube_is_thin_before_a_pipe_is() -> None:
+    """AISC 360, Table B4.1b: 1.12 root (E / Fy) = 31.8 for the sides of a box, 0.07 E / Fy = 56.4 for a pipe of 36 ksi."""
+    assert answer("spreader", {**EXAMPLE, "wall": "0.055 in"}, "us")["verdict"] == "unknown"
+    assert (
+        answer("spreader", {**EXAMPLE, "section": "pipe", "wall": "0.055 in"}, "us")["verdict"] != "unknown"
+    )
+    assert (
+        answer("spreader", {**EXAMPLE, "section": "pipe", "wall": "0.052 in"}, "us")["verdict"] == "unknown"
+    )
+
+
+def test_off_the_middle_by_less_than_half_is_answered() -> None:
+    assert found(off_middle="41 in")["end_pull"] == pytest.approx(1.1 * 1900 * LB * G * (0.5 + 41 / 84))
+
+
+def test_each_number_has_its_line_of_working() -> None:
+    full = [one.label for one in asked("spreader", EXAMPLE, "us").steps]
+    thin = [one.label for one in asked("spreader", {**EXAMPLE, "wall": "0.04 in"}, "us").steps]
+    unchecked = [one.label for one in asked("spreader", {**EXAMPLE, "fittings": ""}, "us").steps]
+    assert len(full) == len(set(full)) == 8
+    assert thin == [*full[:5], full[7]]
+    assert unchecked == full[:7]

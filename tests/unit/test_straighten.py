@@ -8,6 +8,8 @@ import pytest
 
 from calc.answering import Refused, answer, worksheet
 from calc.pulling.plastic_bending import RECTANGLE, PressedBar, flat_second_moment_m4
+from calc.words.facts import Quantity
+from calc.words.writer import Writer
 from tests.asking import asked
 
 INCH, LB = 0.0254, 4.4482216152605
@@ -216,3 +218,63 @@ def test_a_chain_is_not_rated_over_its_wire() -> None:
     pressed = {**PULLED, "method": "press", "chain_rating": "100,000 lb"}
     assert asked("straighten", pressed, "us").verdict != "stop"
     assert "chain-overloaded" not in codes({**without(PULLED, "chain_wire"), "chain_rating": "100,000 lb"})
+
+
+def rows(record: Any, name: str) -> list[list[str]]:
+    return [list(row) for row in record["results"][name]["rows"]]
+
+
+def test_pushes_past_the_springback_bend_it_the_other_way() -> None:
+    """The last push but one is half way between the least springback and the greatest: the steel as given is past straight by
+    what it was pushed too far, and the strongest keeps some of its bow.
+    """
+    found = asked("straighten", PLATE, "us").results
+    told = rows(answer("straighten", PLATE, "us"), "pushes")
+    assert len(told) == 6
+    least, most = found["over_bend_from"], found["over_bend_to"]
+    part = [least / 4, least / 2, 0.75 * least, least, (least + most) / 2, most]
+    writer = Writer("us")
+    assert [row[0] for row in told] == [writer.plain(Quantity(one, "length")) for one in part]
+    assert told[3][1].startswith("0 in")
+    assert all("other way" in row[1] for row in told[4:])
+    assert not any("other way" in row[2] for row in told)
+    assert not any(row[1].startswith(("-", "−")) for row in told)
+
+
+def test_what_stays_after_a_force_by_hand() -> None:
+    """1.25 My: core^2 = 0.5, g = 1.5 (1 - c) - (1 - c^3) / 6; travel (1 + 3 g) / 1.25^2 of first yield, of which 1.25 comes back."""
+    found = asked("straighten", PLATE, "us").results
+    told = rows(answer("straighten", PLATE, "us"), "forces")
+    core = 0.5**0.5
+    bend = 1.5 * (1 - core) - (1 - core**3) / 6
+    stays = ((1 + 3 * bend) / 1.25**2 - 1.25) * found["first_travel"]
+    writer = Writer("us")
+    assert told[2][0] == writer.plain(Quantity(4_500 * LB, "force"))
+    assert told[2][3] == writer.plain(Quantity(stays, "length"))
+
+
+@pytest.mark.parametrize("lacking", ["ram_bore", "oil_volume"])
+def test_oil_without_bore_or_volume_is_not_counted(lacking: str) -> None:
+    record = answer("straighten", without(PULLED, lacking), "us")
+    assert record["results"]["in_oil"]["value"] is None
+
+
+@pytest.mark.parametrize("lacking", ["chain_wire", "chain_length"])
+def test_a_chain_without_wire_or_length_is_not_counted(lacking: str) -> None:
+    record = answer("straighten", without(PULLED, lacking), "us")
+    assert record["results"]["in_chain"]["value"] is None
+
+
+@pytest.mark.parametrize(("bow", "taken"), [("4 in", True), ("4.01 in", False)])
+def test_a_bow_of_a_tenth_of_the_span_is_the_last(bow: str, taken: bool) -> None:
+    if taken:
+        assert answer("straighten", {**PLATE, "bow": bow}, "us")["ok"]
+        return
+    with pytest.raises(Refused) as caught:
+        answer("straighten", {**PLATE, "bow": bow}, "us")
+    assert [one.input for one in caught.value.errors] == ["bow"]
+
+
+@pytest.mark.parametrize(("width", "wide"), [("20 in", False), ("20.1 in", True)])
+def test_over_half_its_span_a_plate_is_wide(width: str, wide: bool) -> None:
+    assert ("wide-plate" in codes({**PLATE, "width": width})) == wide

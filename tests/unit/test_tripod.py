@@ -284,3 +284,36 @@ def test_legs_are_lit_where_they_are_the_weakest() -> None:
     drawings = {answer("tripod", {**base, **more}, "us")["figure"]["svg"] for base, more in cases}
     assert len(drawings) == 4
     assert answer("tripod", {**EXAMPLE, "wall": "0.02 in"}, "us")["figure"]
+
+
+@pytest.mark.parametrize(
+    ("base", "more", "code"),
+    [
+        (EXAMPLE, {"tie_rating": "900,000 lbf"}, "over-the-weakest"),
+        (EXAMPLE, {"tie_rating": "150 lbf"}, "over-the-gear"),
+        (SHEARS, {"stay_rating": "450 lbf"}, "over-the-gear"),
+    ],
+)
+def test_a_little_over_what_holds_is_a_stop(base: dict[str, Any], more: dict[str, str], code: str) -> None:
+    most = found({**base, **more})["not_more_than"]
+    assert most > 1.0
+    under = asked("tripod", {**base, **more, "load": f"{0.99 * most:.9f} kg"}, "us")
+    over = asked("tripod", {**base, **more, "load": f"{1.02 * most:.9f} kg"}, "us")
+    assert code not in {one.code for one in under.reasons}
+    assert code in {one.code for one in over.reasons}
+    assert over.verdict == "stop"
+
+
+def test_feet_as_far_apart_as_a_leg_is_long_are_answered() -> None:
+    assert found(SHEARS, feet_apart="10 ft")["leg_thrust"] > 0
+
+
+def test_the_weakest_is_the_one_of_which_most_is_used() -> None:
+    for base in (EXAMPLE, {**EXAMPLE, "load": "20,000 lb"}, SHEARS, {**EXAMPLE, "feet": "loose"}):
+        own = {name: share for name, share in used(base).items() if name not in ("ties", "stay")}
+        assert found(base)["weakest_share"] == pytest.approx(max(own.values()))
+
+
+def test_a_tie_counts_only_where_the_feet_are_tied() -> None:
+    assert "ties" not in used({**EXAMPLE, "feet": "held"})
+    assert "stay" not in used({**EXAMPLE, "stay_rating": "1 lbf"})
