@@ -572,6 +572,10 @@ _DASHED = re.compile(r"\d[\d.,]*[ ]*-[ ]*\d[\d.,]*(?:[ ]*[^\d/ ].*)?")
 """`6-2`: feet and inches, a fraction that lost its second half, or from 6 to 2."""
 _MARK_AND_THREE_DIGITS = re.compile(r"[1-9]\d{0,2}[.,]\d{3}")
 """`1.500`: one and a half, or fifteen hundred as it is written on the continent; `1,500` the other way round."""
+_COMMA_AND_NOT_THREE = re.compile(r"[1-9]\d{0,2},(?:\d{1,2}|\d{4,})")
+"""`4,86`: a decimal comma, or a digit that was lost between thousands; `4,8600` likewise, with one too many."""
+_NO_DECIMAL_COMMA = frozenset(("lb", "lbf", "psi"))
+"""Units in which nobody writes a decimal comma: a digit was lost or is one too many."""
 _POINT_IS_DECIMAL = frozenset(
     (
         *(
@@ -609,8 +613,12 @@ the reader is shown what was understood.
 
 
 def _one_reading(term: _Term, unit: str, dimension: str, point_is_decimal: bool = False) -> None:
-    """Refuse `1.500 kg` and `1,500 t`, naming both readings."""
+    """Refuse `1.500 kg` and `1,500 t`, naming both readings, and `4,86 lb`, in which a digit is likely lost."""
     if not term.typed:
+        return
+    if _COMMA_AND_NOT_THREE.fullmatch(term.typed):
+        if unit in _NO_DECIMAL_COMMA:
+            raise NotReadable("comma-and-not-three", decimal=Cell(term.typed.replace(",", "."), unit))
         return
     asked = (
         unit in _COMMA_IS_ASKED_BACK
@@ -724,7 +732,7 @@ def _terms(tidy: str, dimension: str) -> list[_Term]:
 def _doubtful(match: re.Match[str]) -> str:
     """The number as typed if its mark can be read two ways, else nothing."""
     typed = match["decimal"] or ""
-    return typed if _MARK_AND_THREE_DIGITS.fullmatch(typed) else ""
+    return typed if _MARK_AND_THREE_DIGITS.fullmatch(typed) or _COMMA_AND_NOT_THREE.fullmatch(typed) else ""
 
 
 def _number(match: re.Match[str]) -> float:

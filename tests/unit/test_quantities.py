@@ -322,3 +322,19 @@ def test_small_numbers_that_have_digits_still_round() -> None:
 )  # fmt: skip
 def test_tons_have_a_plural(text: str, written: str) -> None:
     assert with_unit(text, "short_ton") == written
+
+
+@pytest.mark.parametrize("typed", ["4,86 lb", "4,8 lb", "48,6000 lb", "-4,86 lbf", "4,86", "1,5 psi"])
+def test_a_comma_between_pounds_stands_before_three_digits(typed: str) -> None:
+    """4,86 lb was 4.86 lb, where 4,860 had lost a digit: the load took 0.08 percent of the rigging."""
+    dimension = "pressure" if "psi" in typed else "weight"
+    with pytest.raises(NotReadable, match="comma without three digits"):
+        read_quantity(typed, dimension, "lb" if dimension == "weight" else "psi")
+
+
+@pytest.mark.parametrize(
+    ("typed", "value"),
+    [("2,5 t", 2500.0), ("4,86 kg", 4.86), ("0,5 lb", 0.5 * 0.45359237), ("1,234,567 lb", 559990.0)],
+)
+def test_elsewhere_it_is_a_decimal_comma(typed: str, value: float) -> None:
+    assert read_quantity(typed, "weight", "lb").value_si == pytest.approx(value, rel=1e-4)

@@ -140,6 +140,7 @@ unreadable-divides-by-zero = divides by zero
 unreadable-spaces-two-ways = has spaces that can be read two ways: { $typed }
 unreadable-marks-two-ways = has commas or points that can be read two ways: { $typed }
 unreadable-thousand-or-decimal = can be read as { $thousand } or as { $decimal }; write it without the point, or with another number of digits behind it
+unreadable-comma-and-not-three = has a comma without three digits behind it: write { $decimal } if you mean that, or thousands with all their digits
 unreadable-percent-or-share = can be read as { $percent } or as { $share }; write the number with its % sign
 unreadable-dash-two-ways = can be read as feet and inches, as a number with half a fraction, or as from one number to another; write 6 ft 2 in, or one number
 unreadable-two-units-ton = is in { $unit }, which can be a short ton (2,000 lb), a tonne (1,000 kg) or a long ton (2,240 lb); write short tons, tonnes or long tons
