@@ -67,6 +67,9 @@ MOST_LIMIT_LB = 50_000.0
 45,000 lb (our own mark). More was misread, or is what breaks it."""
 LC_OVER_WLL = 2.0
 """An LC of chain is half of what breaks it (EN 12195-3), its WLL a quarter: twice as much [-]."""
+FARTHEST_ACROSS_IN = 160.0
+"""No anchor of a road vehicle lies farther to the side of what it ties [in]: one and a half times the 102 in that it may be wide
+(our own mark). A number of millimetres in a box of inches is more."""
 RAIL_DROP_M = 0.61
 """An anchor may lie so far below the deck, at a rub rail (two feet: our own mark, no source) [m]."""
 
@@ -104,7 +107,7 @@ def tie_down_inputs() -> tuple[Input, ...]:
         CountInput("count", bounds=Bounds(at_least=1, at_most=40), shown_when={"role": ("over-top",)}),
         ChoiceInput("pulls", choices=tuple(PULLS), shown_when={"role": ("direct", "same-side")}),
         QuantityInput("along", dimension="length", bounds=reach, shown_when=fixed),
-        QuantityInput("across", dimension="length", bounds=reach),
+        QuantityInput("across", dimension="length", bounds=Bounds(at_least=0, at_most=FARTHEST_ACROSS_IN)),
         QuantityInput("down", dimension="length", bounds=reach),
         QuantityInput(
             "lashing_length", dimension="length", bounds=Bounds(above=0, at_most=2000), required=False

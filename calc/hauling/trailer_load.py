@@ -35,6 +35,8 @@ CUSTOM_LEAST, CUSTOM_MOST = 0.10, 0.15
 """Share of the loaded trailer's weight that custom wants on the ball [-] (owners' manuals, copy)."""
 MOST_ON_THE_BALL = 0.5
 """No empty trailer rests more of its weight than this on the ball: its axles stand nearer to its middle (our own mark) [-]."""
+MOST_TIRES_OVER_AXLES = 3.0
+"""All tires together are rated at most so many times what the axles are (our own mark: one to one and a half is usual) [-]."""
 RATED = ("hitch_tongue", "hitch_gross", "trailer_gross", "axles", "tires")
 """What has a plate: the hitch by what rests on it and by what it tows, the trailer, all its axles together, all its tires."""
 
@@ -122,6 +124,7 @@ def find(given: Given) -> Found:
     if exceeds(tongue_kg, MOST_ON_THE_BALL * empty_kg):
         raise given.refuse("empty_tongue", "more-than-half-the-trailer", empty=weight(empty_kg))
     _refuse_one_plate_for_two(given)
+    _refuse_tires_counted_twice(given)
     loads = tuple(_load(row, place, ball_m) for place, row in enumerate(given.rows("loads")))
     gross_kg = empty_kg + sum(one.weight_kg for one in loads)
     on_ball_kg = tongue_kg + sum(one.weight_kg * one.ahead_m / ball_m for one in loads)
@@ -141,6 +144,15 @@ def _refuse_one_plate_for_two(given: Given) -> None:
     tongue_kg, gross_kg = given.maybe("hitch_tongue_rating"), given.maybe("hitch_gross_rating")
     if tongue_kg is not None and gross_kg is not None and not exceeds(gross_kg, tongue_kg):
         raise given.refuse("hitch_tongue_rating", "not-less-than-towed", gross=weight(gross_kg, "capacity"))
+
+
+def _refuse_tires_counted_twice(given: Given) -> None:
+    """What all tires carry, typed as what each does, is told by the axles: nobody fits tires of so many times their rating."""
+    tire_kg, axles_kg = given.maybe("tires_rating"), given.maybe("axles_rating")
+    if tire_kg is None or axles_kg is None:
+        return
+    if exceeds(tire_kg * given.count("tire_count"), MOST_TIRES_OVER_AXLES * axles_kg):
+        raise given.refuse("tires_rating", "of-all-tires", axles=weight(axles_kg, "capacity"))
 
 
 def _load(row: Given, place: int, ball_m: float) -> PlacedLoad:

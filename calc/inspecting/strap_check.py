@@ -10,7 +10,9 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass
+from fractions import Fraction
 
+from calc.comparing import exceeds
 from calc.declaration import Citation, Figure, Result, Worksheet
 from calc.figures.tie_down_gear import strap_parts_figure
 from calc.inputs import Bounds, ChoiceInput, Given, QuantityInput
@@ -44,13 +46,18 @@ from calc.inspecting.tie_down_gear import (
 )
 from calc.quantities import to_si
 from calc.reasons import Reason, note
-from calc.words.facts import Absent
+from calc.words.facts import Absent, force
 from calc.words.writer import Writer
 
 ROADSIDE_CUT_IN: Mapping[str, float] = {"1-3/4": 3 / 8, "2": 3 / 8, "3": 5 / 8, "4": 3 / 4}
 """Cuts, burns and holes together across the webbing from which a truck is stopped at the roadside, by width of the webbing
 [in] (out-of-service criteria, from memory). Never an allowance: a smaller cut is out as well.
 """
+
+
+MOST_LB_PER_INCH = 7_500.0
+"""No strap is labelled with more for each inch of its width [lb]: webbing of 75 mm has an LC of 10,000 daN in a loop at most (our
+own mark). Ten times the limit, by a nought too many, is more."""
 
 
 def _cut(given: Given) -> bool | None:
@@ -89,6 +96,7 @@ def find(given: Given) -> Found:
     """Look the strap over; see WORKSHEET for inputs and results."""
     if given.answered("cut") is False and (given.maybe("cut_size") or 0.0) > 0.0:
         raise given.refuse("cut_size", "size-without-a-cut")
+    _refuse_over_its_webbing(given)
     inspected = inspect("strap", ("tie_down_strap",), CRITERIA, given)
     return Found(
         inspected=inspected,
@@ -96,6 +104,16 @@ def find(given: Given) -> Found:
         gives_tension=given.answered("tension_on_label") is True,
         limit_if_sound_n=limit_if_sound(inspected, given.maybe("limit")),
     )
+
+
+def _refuse_over_its_webbing(given: Given) -> None:
+    """Refuses a limit that no webbing of that width is labelled with; of unknown width, of the widest."""
+    limit_n = given.maybe("limit")
+    width = given.text("width") or "4"
+    width_in = float(sum(Fraction(part) for part in width.split("-")))
+    most_n = to_si(MOST_LB_PER_INCH * width_in, "lbf", "force")
+    if limit_n is not None and exceeds(limit_n, most_n):
+        raise given.refuse("limit", "more-than-its-webbing", most=force(most_n, "capacity"))
 
 
 def _roadside(given: Given) -> bool:

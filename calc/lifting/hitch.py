@@ -21,6 +21,7 @@ from calc.lifting.hitch_factors import Share, bend_share, bent_too_hard, choke_a
 from calc.lifting.leg_geometry import Flatness, flatness
 from calc.lifting.leg_grade import WORDS as GRADE_WORDS
 from calc.lifting.leg_grade import judge_leg_grade, leg_grade_input, why_not_by_tag
+from calc.lifting.path_items import most_of_a_size_kg
 from calc.reasons import Reason, caution, note, over, shows_capacity, stop, unknown, within
 from calc.words.facts import Absent, Quantity, absent, message, weight
 from calc.words.writer import Writer
@@ -73,6 +74,7 @@ class Found:
 def find(given: Given) -> Found:
     """Shares and capacity of the sling as it is put on; see WORKSHEET for inputs and results."""
     shape = _shape(given)
+    _refuse_over_its_rope(given)
     hitch, angle = _hitch_share(shape.hitch, given.text("sling_kind")), _angle_share(shape)
     ratio = _bend_ratio(given)
     bend = _bend(ratio)
@@ -95,6 +97,16 @@ def find(given: Given) -> Found:
         holds_kg=holds_kg,
         use_percent=_use(given.maybe("load"), holds_kg),
     )
+
+
+def _refuse_over_its_rope(given: Given) -> None:
+    """Refuses a rating that no wire rope of the diameter given has."""
+    diameter_m = given.maybe("sling_diameter")
+    if given.text("sling_kind") != "wire-rope" or diameter_m is None:
+        return
+    most_kg = most_of_a_size_kg("wire-rope", diameter_m)
+    if most_kg is not None and exceeds(given.si("rating"), most_kg):
+        raise given.refuse("rating", "more-than-its-rope", most=weight(most_kg, "capacity"))
 
 
 def _shape(given: Given) -> HitchShape:

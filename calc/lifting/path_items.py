@@ -479,10 +479,14 @@ def most_of_its_size_kg(item: PathItem) -> float | None:
         wire_m = _size_m(item, unit)
         times = TIMES_THE_STRONGEST if item.kind == "hook" else 1.0
         return times * max(most_of_chain_kg(wire_m, grade) for grade in item.mark.grades)
-    rows = _rows_by_size(item.kind)
-    if not rows or not item.size:
+    if item.kind not in _PRINTED_BY_SIZE or not item.size:
         return None
-    size_m = _size_m(item, "in")
+    return most_of_a_size_kg(item.kind, _size_m(item, "in"))
+
+
+def most_of_a_size_kg(kind: str, size_m: float) -> float | None:
+    """The same of a shackle, a wire rope or an eyebolt of a size [m]; None over the largest that is printed."""
+    rows = _rows_by_size(kind)
     if size_m <= 0.0:
         return 0.0
     no_thinner = [(one, kg) for one, kg in rows if not exceeds(size_m, one)]
@@ -503,8 +507,6 @@ def _size_m(item: PathItem, unit: str) -> float:
 @cache
 def _rows_by_size(kind: str) -> tuple[tuple[float, float], ...]:
     """Sizes [m] and ratings [kg] of a kind, as far as a table prints them."""
-    if kind not in _PRINTED_BY_SIZE:
-        return ()
     name, column, chosen = _PRINTED_BY_SIZE[kind]
     rows = table(name).where(**chosen)
     sizes = [read_quantity(row[column], "length", "in").value_si for row in rows]
@@ -818,6 +820,7 @@ __all__ = [
     "PathItem",
     "Standing",
     "first_in_sentence",
+    "most_of_a_size_kg",
     "most_of_its_size_kg",
     "path_item_inputs",
     "rate_item",

@@ -219,3 +219,22 @@ def test_a_sling_that_was_not_found_good_holds_nothing(condition: str, verdict: 
     found = run(load="10 kg", condition=condition)
     assert found["verdict"] == verdict
     assert value(found, "capacity") is None
+
+
+@pytest.mark.parametrize(
+    ("rating", "taken"), [("56 short tons", False), ("11.3 short tons", False), ("11.1 short tons", True)]
+)
+def test_a_rope_is_not_rated_over_its_diameter(rating: str, taken: bool) -> None:
+    """3/4 in rope whose tag was typed with a nought too many: twice the 5.6 short tons that are printed is the most."""
+    raw = {**WORKSHEET.example, "rating": rating}
+    if taken:
+        assert answer("hitch", raw)["ok"]
+        return
+    with pytest.raises(Refused) as caught:
+        answer("hitch", raw)
+    assert [one.input for one in caught.value.errors] == ["rating"]
+
+
+def test_rope_thicker_than_any_that_is_printed_is_not_held_against_the_table() -> None:
+    thick = {"rating": "56 short tons", "sling_diameter": "6 in", "object_diameter": "60 in"}
+    assert answer("hitch", {**WORKSHEET.example, **thick})["ok"]

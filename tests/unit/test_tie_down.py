@@ -721,3 +721,8 @@ def test_a_strap_is_not_cranked_to_its_limit() -> None:
     assert run(GEARBOX, tie_downs=rows(GEARBOX, tension="1,000 daN", limit="5,000 daN")).verdict == "ok"
     marked = rows(GEARBOX, tension="1,100 daN", limit="5,000 daN")
     assert "tie_downs[0].tension" in refused(GEARBOX, tie_downs=marked)
+
+
+def test_no_anchor_lies_so_far_to_the_side() -> None:
+    """400 typed for millimetres in a box of inches held three times as much to the sides."""
+    assert "tie_downs[0].across" in refused(MACHINE, tie_downs=rows(MACHINE, across="400 in"))

@@ -146,7 +146,8 @@ def test_bad_input_is_refused(name: str) -> None:
 def test_no_limit_brings_damaged_gear_back(limit: float, fault: tuple[str, str, str]) -> None:
     name, key, bad = fault
     box = "chain_limit" if name == "binder-check" else "limit"
-    record = ask(name, **{key: bad, box: f"{one_reading(limit)} lb"})
+    most = min(limit, 15_000.0) if name == "strap-check" else limit
+    record = ask(name, **{key: bad, box: f"{one_reading(most)} lb"})
     assert record["verdict"] == "stop"
     assert value(record, "limit_if_sound") is None
 
@@ -157,3 +158,17 @@ def test_an_inspection_is_due_after_a_year_at_the_latest() -> None:
         late = ask(name, inspected_on="2025-10-01")
         assert late["verdict"] == "unknown"
         assert value(ask(name, service="severe"), "next_inspection") != value(ask(name), "next_inspection")
+
+
+@pytest.mark.parametrize(
+    ("width", "within", "over"),
+    [("2", "15,000 lb", "15,010 lb"), ("1-3/4", "13,100 lb", "13,200 lb"), (None, "30,000 lb", "30,100 lb")],
+)
+def test_a_strap_is_not_labelled_over_its_webbing(width: str | None, within: str, over: str) -> None:
+    """33,330 lb on webbing of 2 in, a nought too many, was told as its limit."""
+    raw = {name: value for name, value in worksheet("strap-check").example.items() if name != "width"}
+    raw |= {"width": width} if width else {}
+    assert answer("strap-check", {**raw, "limit": within})["ok"]
+    with pytest.raises(Refused) as caught:
+        answer("strap-check", {**raw, "limit": over})
+    assert [one.input for one in caught.value.errors] == ["limit"]

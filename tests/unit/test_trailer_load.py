@@ -123,3 +123,11 @@ def test_no_trailer_rests_most_of_itself_on_the_ball() -> None:
     with pytest.raises(Refused) as caught:
         run(empty_tongue="2,000 lb", loads=behind)
     assert caught.value.errors[0].input == "empty_tongue"
+
+
+def test_the_rating_of_all_tires_is_not_that_of_one() -> None:
+    with pytest.raises(Refused) as caught:
+        run(tires_rating="14,080 lb")
+    assert caught.value.errors[0].input == "tires_rating"
+    assert run(tires_rating="10,400 lb").verdict == "ok"
+    assert run(tires_rating="14,080 lb", axles_rating=None).verdict == "unknown"

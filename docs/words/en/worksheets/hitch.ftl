@@ -117,6 +117,7 @@ absent-no-load-given = no load given
 
 ## Refusals
 
+refused-more-than-its-rope = is more than any wire rope of that diameter may lift, { $most } at most. Read the tag again, and measure the rope again.
 refused-thinner-than-the-rope = is less than the rope's own. Do not bend wire rope so tightly: pad the corner.
 
 ## The drawing

@@ -79,6 +79,7 @@ reason-look-each-trip =
     .caution = Look at it before each trip, again within the first 50 miles, and then every 150 miles or 3 hours.
 absent-no-limit-given = no limit given
 
+refused-more-than-its-webbing = is more than any label on webbing of that width says, { $most } at most. Read the label again.
 refused-size-without-a-cut = is the size of a cut, but above you say that there is none. Look again, and answer both alike.
 
 ## The drawing

@@ -92,6 +92,7 @@ reason-tie-it-down =
 
 refused-more-than-half-the-trailer = is more than half of the empty trailer ({ $empty }), and no trailer rests so much on the ball. Weigh both again.
 refused-not-less-than-towed = is not less than what the hitch may tow ({ $gross }). A plate has two lines: what may rest on the ball, and what may be towed. Read both.
+refused-of-all-tires = of each tire makes all of them together more than three times what the axles may carry ({ $axles }). Give what one tire may carry.
 refused-ahead-of-the-ball = is ahead of the ball ({ $ball } from the axles). Measure from the middle of the axles to the load's center of gravity.
 
 absent-plate-missing = a plate is still to be read
