@@ -24,7 +24,7 @@ JOBS: dict[str, tuple[dict[str, Any], tuple[str, ...]]] = {
     ),
     "move-it": (
         dict(worksheet("move-it").example),
-        ("1,090 lb", "815 lb", "16.6°", "470 lb", "1,560 lb", "1,460 lb", "Keep a line on it"),
+        ("1,090 lb", "815 lb", "11.8°", "470 lb", "1,560 lb", "1,460 lb", "Keep a line on it"),
     ),
     "moving-load": (
         dict(worksheet("moving-load").example),
