@@ -192,7 +192,7 @@ def draw(found: Found, writer: Writer) -> Figure:
     curve = StrapCurve(
         asked, found.weight_kg * STANDARD_GRAVITY_M_PER_S2 / each_n, found.friction, found.straps_needed
     )
-    worst = math.ceil(curve.at(0.1))
+    worst = max(FEWEST_OVER_THE_TOP, math.ceil(curve.at(0.1)))
     caption = writer.text(
         "figure",
         friction=Number(found.friction, 2),

@@ -27,7 +27,7 @@ from calc.hauling.moving import (
 from calc.inputs import Bounds, ChoiceInput, CountInput, Given, NumberInput, QuantityInput
 from calc.quantities import STANDARD_GRAVITY_M_PER_S2
 from calc.reasons import Reason, caution, note, over, unknown
-from calc.words.facts import Absent, Number, absent, force, length, share
+from calc.words.facts import Absent, Number, absent, force, length, message, share
 from calc.words.writer import Writer
 
 
@@ -130,19 +130,23 @@ def _tail_n(given: Given, hold_n: float) -> float | Absent:
 def judge(found: Found) -> tuple[Reason, ...]:
     """What is overloaded or not known; then what goes with every move."""
     reasons: list[Reason] = []
+    held = message("held-by-itself")
+    if found.hold_back_n > 0:
+        held = message("held-by-a-line", hold_back=force(found.hold_back_n, "demand"))
     if isinstance(found.winch_share, Absent):
-        reasons.extend([unknown("winch-not-known")] if found.by_winch else [])
+        reasons.extend([unknown("winch-not-known", held=held)] if found.by_winch else [])
     elif exceeds(found.winch_share, 1.0):
-        reasons.append(over("winch-too-weak", used=share(found.winch_share)))
+        reasons.append(over("winch-too-weak"))
     if isinstance(found.rating_share, Absent):
-        reasons.append(unknown("rating-not-known"))
+        reasons.append(unknown("rating-not-known", held=held))
     elif exceeds(found.rating_share, 1.0):
         reasons.append(over("rigging-overloaded", used=share(found.rating_share)))
     if found.slope_deg > 0:
-        reasons.append(caution("rolls-away" if found.surface is None else "keep-a-line-on-it"))
+        code = "rolls-away" if found.surface is None else "keep-a-line-on-it"
+        reasons.append(caution(code, held=held))
     if not found.known:
-        reasons.append(caution("pair-not-known"))
-    reasons.append(note("the-pulls"))
+        reasons.append(caution("pair-not-known", held=held))
+    reasons.append(note("the-pulls", held=held))
     reasons.append(note("jams-pull-more", "warning"))
     reasons.append(note("nobody-below", "prohibition"))
     reasons.append(

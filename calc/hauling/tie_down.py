@@ -447,9 +447,9 @@ def _both_verdicts(found: Found) -> Reason:
     """How the two sides stand to each other; said first whatever leads."""
     law, forces = (one in _PASSES for one in found.verdicts)
     by_law, by_forces = found.law_verdict, found.forces_verdict
-    if law and not forces:
+    if law and by_forces.code == "side-stop":
         return note("law-alone-passes", "warning", law=by_law, forces=by_forces)
-    if forces and not law:
+    if forces and by_law.code == "side-stop":
         return note("forces-alone-pass", "warning", law=by_law, forces=by_forces)
     return note("sides-agree", law=by_law, forces=by_forces)
 

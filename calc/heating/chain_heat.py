@@ -94,8 +94,8 @@ def en_rule(grade: str, temperature_degc: float) -> RuleAnswer:
         if low - _SLACK_DEGC <= temperature_degc <= high + _SLACK_DEGC:
             said = message(
                 "en-band",
-                low=row["temperature_from_degC"],
-                high=Cell(row["temperature_to_degC"], "degC"),
+                low=_degrees(low),
+                high=_degrees(high),
                 left=Cell(row["value"], "%"),
             )
             return RuleAnswer(
@@ -104,8 +104,8 @@ def en_rule(grade: str, temperature_degc: float) -> RuleAnswer:
     first, last = rows[0], rows[-1]
     said = message(
         "en-outside",
-        low=first["temperature_from_degC"],
-        high=Cell(last["temperature_to_degC"], "degC"),
+        low=_degrees(number_of(first, "temperature_from_degC")),
+        high=_degrees(number_of(last, "temperature_to_degC")),
     )
     return RuleAnswer(None, None, said, True, Citation(last["source"], last["locator"]))
 

@@ -247,9 +247,8 @@ def found_fault(code: str, present: bool | None, *citations: Citation) -> Findin
     wanted = message(f"criterion-{code}.limit")
     if present is None:
         return Finding(code, wanted, absent("not-looked-at"), "open", citations)
-    return Finding(
-        code, wanted, message("yes" if present else "no"), "fail" if present else "pass", citations
-    )
+    reading = message("not-in-order" if present else "in-order")
+    return Finding(code, wanted, reading, "fail" if present else "pass", citations)
 
 
 def yes_is_bad(name: str) -> Callable[[Given], bool | None]:

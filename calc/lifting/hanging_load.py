@@ -396,7 +396,7 @@ def _tip(found: Found) -> tuple[Reason, ...]:
         )
         if now_m - new_m > CHANGED_M
     )
-    return (tips, note("level-by-shortening", changes=Listing(changes, "semicolon")))
+    return (tips, note("level-by-shortening", changes=Listing(changes, "and")))
 
 
 def _sharing(found: Found) -> tuple[Reason, ...]:

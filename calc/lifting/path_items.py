@@ -259,16 +259,6 @@ class Blocked(ValueError):
         return message(f"part-{self.code}", part=part, **self.facts)
 
 
-def first_in_sentence(why: Message) -> Message:
-    """The same message for the start of a sentence: the part's name, as the reader wrote it, with a capital."""
-    part = why.facts["part"]
-    return (
-        Message(why.code, {**why.facts, "part": part[:1].upper() + part[1:]})
-        if isinstance(part, str)
-        else why
-    )
-
-
 # ------------------------------------------------------------------------------------------ inputs
 
 
@@ -819,7 +809,6 @@ __all__ = [
     "PartName",
     "PathItem",
     "Standing",
-    "first_in_sentence",
     "most_of_a_size_kg",
     "most_of_its_size_kg",
     "path_item_inputs",

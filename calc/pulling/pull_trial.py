@@ -21,7 +21,6 @@ from calc.lifting.path_items import (
     ItemRating,
     PartName,
     PathItem,
-    first_in_sentence,
     path_item_inputs,
     rate_item,
     read_items,
@@ -36,8 +35,20 @@ from calc.pulling.statistics_of_few import failure_bound, rule_of_three
 from calc.pulling.string_energy import StringEnergy, frame_energy_j, line_energy, oil_energy_j
 from calc.quantities import STANDARD_GRAVITY_M_PER_S2
 from calc.reasons import Reason, caution, note, over, stop, unknown, within
-from calc.tables import Row, source_title, table
-from calc.words.facts import Absent, Cell, Fact, Listing, Message, Quantity, absent, force, message
+from calc.tables import Row, table
+from calc.words.facts import (
+    Absent,
+    Cell,
+    Fact,
+    Listing,
+    Message,
+    Place,
+    Quantity,
+    Sense,
+    absent,
+    force,
+    message,
+)
 from calc.words.writer import Writer
 
 NEAR_SHARE = 0.9
@@ -348,24 +359,31 @@ def _proof_rules(items: Sequence[PathItem]) -> tuple[Message, ...]:
     """Printed proof loads for the kinds in the string, as information for the maker's test, not for this pull."""
     wanted = {name for item in items for name in _PROOF_ITEMS.get(item.kind, ())}
     return tuple(
-        message(
-            "proof-rule",
-            item=message(f"proof-item-{row['item']}"),
-            range=_load_range(row),
-            factor=row["value"],
-            source=source_title(row["source"]),
-            locator=row["locator"],
-        )
+        _proof_rule(row)
         for row in table("proof-tests").where(quantity="proof_factor")
         if row["item"] in wanted
     )
 
 
+def _proof_rule(row: Row) -> Message:
+    """A printed proof load: so many times the rating and, where the source adds a weight to that, the weight."""
+    said: dict[str, Fact] = {
+        "item": message(f"proof-item-{row['item']}"),
+        "range": _load_range(row),
+        "factor": row["value"],
+        "source": Place(row["source"], row["locator"]),
+    }
+    same = {key: row[key] for key in ("item", "load_range", "source")}
+    for added in table("proof-tests").where(quantity="proof_addition", **same):
+        return message("proof-rule-and-more", addition=Cell(added["value"], added["unit"]), **said)
+    return message("proof-rule", **said)
+
+
 def _load_range(row: Row) -> Message:
-    """For which ratings a proof load is printed: any, or up to or over one."""
+    """For which ratings a proof load is printed: any, or up to or over one, in the ton of its source."""
     word, _, printed = row["load_range"].partition(" ")
     number, _, unit = printed.partition(" ")
-    return message(f"proof-range-{word}", load=Cell(number, "short_ton" if unit else ""))
+    return message(f"proof-range-{word}", load=Cell(number, "short_ton" if unit else "t"))
 
 
 def judge(found: Found) -> tuple[Reason, ...]:
@@ -377,8 +395,7 @@ def _hindrances(found: Found) -> tuple[Reason, ...]:
     """What forbids the pull, or that every limit allows it."""
     reasons: list[Reason] = []
     if found.blocked:
-        why = first_in_sentence(found.blocked[0])
-        reasons.append((stop if found.parts.forbidden else unknown)("part-barred", why=why))
+        reasons.append((stop if found.parts.forbidden else unknown)("part-barred", why=found.blocked[0]))
     reasons += [unknown(code) for code in found.open]
     if found.excess != "none":
         reasons.append(_too_hard(found, beside=bool(reasons)))
@@ -423,9 +440,11 @@ def _dangers(found: Found) -> tuple[Reason, ...]:
     ]
     if found.energy is not None and not isinstance(found.stored_energy_j, Absent):
         fall_m = found.stored_energy_j / (SACK_KG * STANDARD_GRAVITY_M_PER_S2)
-        fall = Quantity(fall_m, "length", digits=1, units=("ft", "m"))
+        sense: Sense = "demand" if found.energy.whole else "capacity"
+        fall = Quantity(fall_m, "length", sense, digits=1, units=("ft", "m"))
+        energy = Quantity(found.stored_energy_j, "energy", sense, digits=1)
         code = "stored-energy" if found.energy.whole else "stored-energy-at-least"
-        reasons.append(note(code, "warning", fall=fall))
+        reasons.append(note(code, "warning", fall=fall, stored_energy=energy))
     if any(rating.from_memory for rating in found.parts.ratings):
         reasons.append(note("rating-from-memory", "warning"))
     return (*reasons, note("unsound-steel-breaks", "warning"))

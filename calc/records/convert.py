@@ -34,6 +34,8 @@ _NO_UNIT = ""
 ABSOLUTE_ZERO_DEG_C = -273.15
 LARGEST_SI = 1e30
 """Values over this, in SI units, are refused: nothing in a shop is so large, and no unit then overflows."""
+LEAST_TOLD, MOST_TOLD = 0.01, 100_000.0
+"""Values between which the other units are told; the unit that was asked for is always told (our own bounds, no source)."""
 _TONS = frozenset({"short_ton", "long_ton", "t"})
 _EXACT_IN = 5e-7
 """A length this near to a fraction [in] is that fraction: the last digits of a float, not of a saw."""
@@ -261,9 +263,10 @@ def find(given: Given) -> Found:
     if abs(reading.value_si) > LARGEST_SI:
         raise given.refuse("value", "too-large-for-a-shop")
     others = (
-        message("other", value=written(from_si(reading.value_si, unit, dimension), unit))
+        message("other", value=written(value, unit))
         for unit in UNIT_FACTORS[dimension]
         if unit not in (found.unit, reading.unit)
+        and _is_handy(value := from_si(reading.value_si, unit, dimension))
     )
     return Found(
         conversion=found,
@@ -275,6 +278,11 @@ def find(given: Given) -> Found:
         nearest_64=_nearest(reading, 64),
         others=tuple(others),
     )
+
+
+def _is_handy(value: float) -> bool:
+    """Whether a shop would write a value so: 1.5 m is also 0.000932057 mi, but nobody says that."""
+    return value == 0 or LEAST_TOLD <= abs(value) < MOST_TOLD
 
 
 def _nearest(reading: Reading, denominator: int) -> Message | Absent:

@@ -109,7 +109,7 @@ def test_few_points_exact_weights_and_no_repeats_are_told() -> None:
     assert value(record, "reserve") is None
     text = " ".join(caution["text"] for caution in record["cautions"])
     assert "No weight is exact" in text
-    assert "guessed at one division" in text
+    assert "assumed to be one step" in text
     once = ask(rows((187, 188, 0.9), (531, 533, 1.7), (1060, 1064, 3.1)))
     assert once["verdict"] == "caution"
     assert "No weight was read twice" in once["headline"]

@@ -196,7 +196,7 @@ def test_what_is_not_said_of_the_hook_takes_the_shortest_interval() -> None:
     ("changes", "looked_at", "record"),
     [
         ({}, "7 of 7", "complete, for the inspection of 2026-11-26"),
-        ({"part_name": ""}, "7 of 7", "not complete. Still missing: the part or serial"),
+        ({"part_name": ""}, "7 of 7", "not complete. Still missing: the name or serial number of the part"),
         (
             {"inspected_by": "", "cracks": "", "twist": ""},
             "5 of 7",
@@ -212,7 +212,7 @@ def test_the_record(
     found = ask(**{"part_name": "hook 2", "inspected_by": "A. Smith", **changes})
     assert value(found, "looked_at") == looked_at
     assert value(found, "record") == record
-    told = any("no record yet" in caution["text"] for caution in found["cautions"])
+    told = any("not a record yet" in caution["text"] for caution in found["cautions"])
     assert told == any(name in changes for name in ("part_name", "inspected_by", "inspected_on"))
 
 

@@ -96,7 +96,7 @@ def test_what_is_left_out_reads_as_nothing() -> None:
     for missing in (given.si, given.point):
         with pytest.raises(BadInput) as caught:
             missing("at")
-        assert said(caught)["at"] == ("", "is needed here")
+        assert said(caught)["at"] == ("", "is missing. What you chose above needs it.")
 
 
 def test_a_bare_number_takes_the_page_unit() -> None:
@@ -113,7 +113,12 @@ def test_a_bare_number_takes_the_page_unit() -> None:
         ({"width": "5 kg"}, "width", "5 kg", "where length is wanted"),
         ({"width": True}, "width", "true", "not a single value"),
         ({"width": [1]}, "width", "[1]", "not a single value"),
-        ({"width": "1", "legs": "0"}, "legs", "0", "is too small. Give a whole number, from 1 and below 5."),
+        (
+            {"width": "1", "legs": "0"},
+            "legs",
+            "0",
+            "is too small. Give a whole number, 1 or more and below 5.",
+        ),
         ({"width": "1", "legs": "5"}, "legs", "5", "is too large"),
         ({"width": "1", "legs": "2.5"}, "legs", "2.5", "not a whole number"),
         ({"width": "1", "grade": "70"}, "grade", "70", "is not known here. Give one of: 80, 100."),
@@ -137,8 +142,8 @@ def test_a_bare_number_takes_the_page_unit() -> None:
             "1",
             "not an input here; there are width, at",
         ),
-        ({"width": "1", "solid": "%%%"}, "solid", "", "could not be read as a file. Give a file."),
-        ({"width": "1", "factor": "11"}, "factor", "11", "Give a number, from 0 and up to 10"),
+        ({"width": "1", "solid": "%%%"}, "solid", "", "cannot be read as a file. Give a file."),
+        ({"width": "1", "factor": "11"}, "factor", "11", "Give a number, 0 or more and up to 10"),
         ({"width": "1", "weight": "3"}, "weight", "3", "not an input here"),
     ],
 )
@@ -177,13 +182,13 @@ def accepted(declared: Input) -> str:
 def test_words_for_what_is_accepted() -> None:
     assert accepted(TEXT) == "a word or two"
     assert accepted(FILE) == "a file"
-    assert accepted(POINT) == "three lengths, x, y and z, from -500 in and up to 500 in"
+    assert accepted(POINT) == "three lengths, x, y and z, -500 in or more and up to 500 in"
     assert (
         accepted(QuantityInput("a", dimension="angle", bounds=Bounds(above=0, at_most=90)))
         == "an angle such as 10°, over 0° and up to 90°"
     )
     assert accepted(QuantityInput("t", dimension="temperature", bounds=Bounds(at_least=-3, below=0.1))) == (
-        "a temperature such as 0.1 °F, from -3 °F and below 0.1 °F"
+        "a temperature such as 0.1 °F, -3 °F or more and below 0.1 °F"
     )
     assert "such as 10 lb" in accepted(QuantityInput("w", dimension="weight"))
 

@@ -55,12 +55,12 @@ def test_many_faults_are_counted() -> None:
 
 
 def test_a_use_that_no_looking_changes_is_named() -> None:
-    assert big(example("chain-check", grade="70")) == "Out of service: no lifting use: grade 70"
+    assert big(example("chain-check", grade="70")) == "Out of service: chain of grade 70 may not lift"
 
 
 def test_near_a_limit_is_named() -> None:
     """WAC 296-155 Table 12: 3/8 in is out under 0.342 in; 0.369 in has used up more than half of the wear."""
-    assert big(example("chain-check")) == "Near its limit: worn thin"
+    assert big(example("chain-check")) == "Near its limit: wire worn thin"
 
 
 def test_a_sound_part_says_how_many_were_looked_at() -> None:
@@ -70,9 +70,7 @@ def test_a_sound_part_says_how_many_were_looked_at() -> None:
 
 def test_two_names_stand_together_and_more_are_counted() -> None:
     assert big(example("shackle-check", cracks="yes", bent="yes")) == (
-        "Out of service: bent or twisted to the eye and crack, nick or damaged thread"
+        "Out of service: visibly bent or twisted and crack, nick or damaged thread"
     )
     three = example("shackle-check", cracks="yes", bent="yes", altered="yes")
-    assert (
-        big(three) == "Out of service: bent or twisted to the eye, crack, nick or damaged thread and 1 more"
-    )
+    assert big(three) == "Out of service: visibly bent or twisted, crack, nick or damaged thread and 1 more"

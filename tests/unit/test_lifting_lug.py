@@ -335,7 +335,7 @@ def test_the_weakest_part_is_lit() -> None:
         )
     }  # fmt: skip
     assert len(drawings) == 7
-    assert "weakest part is lit" in run()["figure"]["caption"]
+    assert "weakest part is highlighted" in run()["figure"]["caption"]
 
 
 @pytest.mark.parametrize(

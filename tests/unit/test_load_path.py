@@ -158,13 +158,13 @@ def test_tie_down_grades_are_a_stop_even_with_a_rating(kind: str, grade: str) ->
 def test_flat_legs_stop_a_string_that_cannot_be_rated_and_the_altered_part_leads() -> None:
     found = run(item(label="a", condition="bent"), item(kind="other", rating="9 t", legs="2", angle="20"))
     assert found["verdict"] == "stop"
-    assert found["headline"].startswith("Do not lift: a is bent")
+    assert found["headline"].startswith("Do not lift: the part “a” is bent")
     assert "Never use a sling at less than 30°" in texts(found)
 
 
 def test_the_same_caution_is_said_once() -> None:
     found = run(item(label="a", condition="worn"), item(kind="ring", label="a", condition="worn"))
-    assert texts(found).count("a is worn") == 1
+    assert texts(found).count("the part “a” is worn") == 1
 
 
 @pytest.mark.parametrize(("units", "words"), [("us", "at 410 °F (210 °C)"), ("si", "at 210 °C (410 °F)")])
@@ -181,7 +181,7 @@ def test_forbidden_is_named_before_unknown() -> None:
     found = run(item(label="a", condition="unmarked"), item(label="b", kind="chain", grade="70", size="3/8"))
     assert found["verdict"] == "stop"
     assert value(found, "governing") == "b"
-    assert "1 more may not be used" in found["headline"]
+    assert "One more part may not be used" in found["headline"]
     assert "proves only that pull" not in texts(found)
     assert "proves only that pull" in texts(run(item(condition="welded")))
 
@@ -212,9 +212,9 @@ def test_a_mark_governs_over_the_table() -> None:
 
 @pytest.mark.parametrize(
     ("part", "words"),
-    [(PathItem("r", "ring"), "no rating given"), (PathItem("c", "chain", "80"), "no rating given"),
-     (PathItem("c", "chain", "", "3/8"), "no grade given"), (PathItem("s", "shackle", "", "3/4"), "no grade given"),
-     (PathItem("c", "chain", "6", "3/8"), "do not say whether that grade lifts"),
+    [(PathItem("r", "ring"), "you gave no rating"), (PathItem("c", "chain", "80"), "you gave no rating"),
+     (PathItem("c", "chain", "", "3/8"), "you gave no grade"), (PathItem("s", "shackle", "", "3/4"), "you gave no grade"),
+     (PathItem("c", "chain", "6", "3/8"), "do not say whether that grade may lift"),
      (PathItem("w", "wire-rope", "", "3/8"), "neither a rating from its tag nor a class"),
      (PathItem("w", "wire-rope", "", "3/8", rope_class="other"), "not of the class")],
 )  # fmt: skip
@@ -233,7 +233,7 @@ def test_a_part_without_a_rating_is_unknown(part: PathItem, words: str) -> None:
      ({"kind": "chain", "grade": "70 80", "rating": "1 t"}, "items[0].grade", "not a mark"),
      ({"kind": "chain", "grade": "6", "size": "3/8"}, "items[0].grade", "is not rated"),
      ({"kind": "chain", "grade": "80", "size": "3/8", "rating": "71,000 lb"}, "items[0].rating", "7,100 lb"),
-     ({"kind": "chain", "grade": "80", "size": "3/8", "rating": "1,000 lb"}, "items[0].rating", "the mark governs"),
+     ({"kind": "chain", "grade": "80", "size": "3/8", "rating": "1,000 lb"}, "items[0].rating", "the mark decides"),
      ({"kind": "chain", "grade": "80", "size": "three", "rating": "1 t"}, "items[0].size", "sizes are"),
      ({"legs": "2", "rating": "1 t"}, "items[0].angle", "such as 60°"),
      ({"angle": "60", "rating": "1 t"}, "items[0].angle", "by itself hangs straight"),
@@ -292,14 +292,14 @@ def test_what_an_angle_leaves_of_a_shouldered_eyebolt(off: float, left: float) -
 def test_past_45_degrees_no_eyebolt_lifts() -> None:
     past = rate_item(PathItem("e", "eyebolt", rating_kg=1000.0, side_angle_deg=45.1))
     assert past.standing == "stop"
-    assert "over 45°" in said(past.why)
+    assert "more than 45°" in said(past.why)
 
 
 def test_legs_pull_an_eyebolt_off_its_shank_by_their_angle() -> None:
     legs = item(label="legs", kind="chain", grade="80", rating="9 t", legs="2", angle="45")
     without = run(legs, item(label="eyes", kind="eyebolt-plain", rating="9 t", legs="2", angle="45"))
     assert without["verdict"] == "stop"
-    assert "eyes has no shoulder and is pulled 45° off its shank" in without["headline"]
+    assert "the part “eyes” has no shoulder and is pulled 45° off its shank" in without["headline"]
     shouldered = run(legs, item(label="eyes", kind="eyebolt", rating="9 t", legs="2", angle="45"))
     assert value(shouldered, "capacity") == pytest.approx(9000 * 0.3 * 2 * math.sin(math.radians(45)))
     assert shouldered["verdict"] == "caution"
@@ -324,11 +324,13 @@ def test_three_legs_count_two_unless_the_load_gives() -> None:
 
 def test_nobody_has_said_is_unknown() -> None:
     shackle = item(label="s", kind="shackle", rating="2 t")
-    assert "you have not said whether s is pulled in its own line" in run(shackle, use="")["headline"]
+    assert (
+        "you have not said whether the part “s” is pulled in its own line" in run(shackle, use="")["headline"]
+    )
     sling = item(label="w", kind="web-sling", rating="2 t")
-    assert "w runs straight, is choked or is bent" in run(sling, use="not-straight")["headline"]
-    assert "how hot or cold w works" in run(sling, use="hot-or-cold")["headline"]
-    assert "you have not said that the mark of w" in run({**sling, "condition": ""})["headline"]
+    assert "the part “w” runs straight, is choked or is bent" in run(sling, use="not-straight")["headline"]
+    assert "how hot or cold the part “w” gets in use" in run(sling, use="hot-or-cold")["headline"]
+    assert "you have not said that the part “w” was found good" in run({**sling, "condition": ""})["headline"]
     unseen = run({**sling, "condition": ""})
     assert "not looked at" in " ".join(step["numbers"] for step in unseen["steps"])
     for unsaid in (run(shackle, use=""), run(sling, use="both"), run({**sling, "condition": ""})):
@@ -347,7 +349,7 @@ def test_a_choke_and_a_bend_need_their_figure() -> None:
 def test_an_overload_is_said_whatever_else_is_unknown() -> None:
     found = run(item(label="a", rating="900 kg"), item(label="b", condition="unmarked"))
     assert found["verdict"] == "stop"
-    assert "more than a could carry" in found["headline"]
+    assert "more than the part “a” could carry" in found["headline"]
     unsaid = run(item(label="s", kind="shackle", rating="900 kg"), use="")
     assert unsaid["verdict"] == "stop"
 
@@ -421,7 +423,7 @@ def test_heat_on_chain_takes_the_stricter_rule() -> None:
     assert "weaker for good" in said(for_good.why)
     no_grade = rate_item(PathItem("c", "chain", rating_kg=1000.0, temperature_degc=100.0))
     assert no_grade.standing == "unknown"
-    assert "no grade given" in said(no_grade.why)
+    assert "you gave no grade" in said(no_grade.why)
     no_rule = rate_item(PathItem("c", "chain", "T", rating_kg=1000.0, temperature_degc=100.0))
     assert no_rule.standing == "unknown"
     assert "no heat rule covers" in said(no_rule.why)
@@ -466,7 +468,7 @@ def test_one_to_forty_parts(count: int) -> None:
 def test_example_and_its_words() -> None:
     found = answer("load-path", WORKSHEET.example, "us")
     assert found["verdict"] == "ok"
-    assert "chain hoist sets the limit" in found["headline"]
+    assert "The part “chain hoist” sets the limit" in found["headline"]
     assert "65% used" in found["figure"]["caption"]
 
 
@@ -485,7 +487,7 @@ def test_capacity_is_the_least_and_does_not_depend_on_the_load(ratings: list[flo
 def test_a_part_without_a_name_is_named_by_its_place_and_kind() -> None:
     found = run(item(kind="ring", grade="80", rating="2 t"), item(kind="web-sling", rating="1 t"))
     assert value(found, "governing") == "2. web or round sling"
-    assert found["steps"][0]["label"] == "Pull on 1. ring or link"
+    assert found["steps"][0]["label"] == "Pull on “1. ring or link”"
 
 
 def test_a_part_knows_where_it_stands_in_the_inputs() -> None:
@@ -521,14 +523,14 @@ def test_every_box_of_a_part_is_read() -> None:
 @pytest.mark.parametrize(
     ("part", "reason"),
     [(PathItem("p", "eyebolt-plain", rating_kg=9.0, side_angle_deg=0.1),
-      "p has no shoulder and is pulled 0° off its shank: it may be pulled only in line with its shank"),
-     (PathItem("p", "shackle", rating_kg=9.0, side_angle_deg=91.4), "p is pulled 91° off its line; over 90° is not allowed"),
-     (PathItem("p", "wire-rope", rating_kg=9.0, bend_ratio=0.99), "p is bent round something thinner than itself"),
+      "the part “p” has no shoulder and is pulled 0° off its shank, but without a shoulder it may be pulled only in line with the shank"),
+     (PathItem("p", "shackle", rating_kg=9.0, side_angle_deg=91.4), "the part “p” is pulled 91° off its line, and more than 90° is not allowed"),
+     (PathItem("p", "wire-rope", rating_kg=9.0, bend_ratio=0.99), "the part “p” is bent round something thinner than itself"),
      (PathItem("p", "chain", rating_kg=9.0, temperature_degc=20.0),
-      "p has no grade given: read it from the mark, or do not use the part"),
-     (PathItem("p", "ring"), "p has no rating given: read it from the mark, or do not use the part"),
-     (PathItem("p", "hook", "", "3/8"), "p has no grade given: read it from the mark, or do not use the part"),
-     (PathItem("p", "chain", "43", rating_kg=9.0), "p carries a mark that can mean grade 43, which is for tying loads down and has no lifting rating")],
+      "you gave no grade for the part “p”"),
+     (PathItem("p", "ring"), "you gave no rating for the part “p”"),
+     (PathItem("p", "hook", "", "3/8"), "you gave no grade for the part “p”"),
+     (PathItem("p", "chain", "43", rating_kg=9.0), "the mark of the part “p” can mean grade 43, which is for tying loads down and has no lifting rating")],
 )  # fmt: skip
 def test_why_a_part_may_not_be_used(part: PathItem, reason: str) -> None:
     rating = rate_item(part)
@@ -539,11 +541,11 @@ def test_why_a_part_may_not_be_used(part: PathItem, reason: str) -> None:
 
 @pytest.mark.parametrize(
     ("part", "words"),
-    [(PathItem("p", "shackle", rating_kg=9.0, side_angle_deg=44.6), "p is pulled 45° off its line: its rating falls"),
-     (PathItem("p", "shackle", rating_kg=9.0, temperature_degc=degc(401)), "p is at 401 °F (205 °C), outside −40 °F (−40 °C) to 400 °F"),
+    [(PathItem("p", "shackle", rating_kg=9.0, side_angle_deg=44.6), "the part “p” is pulled 45° off its line, and only its maker's table says how far its rating falls"),
+     (PathItem("p", "shackle", rating_kg=9.0, temperature_degc=degc(401)), "the part “p” is at 401 °F (205 °C), outside −40 °F (−40 °C) to 400 °F"),
      (PathItem("p", "hook", "T", rating_kg=9.0, temperature_degc=degc(401)), "and no heat rule covers grade 8"),
-     (PathItem("p", "hook", "80", rating_kg=9.0, temperature_degc=-60.0), "p may not be used at"),
-     (PathItem("p", "eyebolt", "", "3/11"), "p cannot be rated: size “3/11” is not in the eyebolt table; threads are 1/4,"),
+     (PathItem("p", "hook", "80", rating_kg=9.0, temperature_degc=-60.0), "the part “p” may not be used at"),
+     (PathItem("p", "eyebolt", "", "3/11"), "the part “p” cannot be rated: size “3/11” is not in the eyebolt table; threads are 1/4,"),
      (PathItem("p", "shackle", "M", "3/4"), "grade 4 is not in the shackle table; it has grades A and B")],
 )  # fmt: skip
 def test_why_a_part_has_no_rating_here(part: PathItem, words: str) -> None:
@@ -602,7 +604,7 @@ def test_what_the_tables_do_not_know_is_refused_by_its_box(row: dict[str, str], 
     messages = refused(item(rating="1 t"), item(label="odd one", **row))
     assert set(messages) == {f"items[1].{box}"}
     assert messages[f"items[1].{box}"].startswith("is not rated: ")
-    assert messages[f"items[1].{box}"].endswith("Or give the rating on the mark of odd one.")
+    assert messages[f"items[1].{box}"].endswith("Or give the rating that is marked on the part “odd one”.")
 
 
 def test_columns_of_a_part() -> None:

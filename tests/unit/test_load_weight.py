@@ -90,7 +90,7 @@ def test_places_are_never_the_examples() -> None:
     record = answer("load-weight", WORKSHEET.example, "us")
     assert all("at" not in row for row in WORKSHEET.example["parts"])
     assert value(record, "centre_x") is None
-    assert "say where each part stands" in record["results"]["centre_x"]["text"]
+    assert "give the place of each part" in record["results"]["centre_x"]["text"]
 
 
 def test_worksheet_example_answers_in_both_unit_systems() -> None:
@@ -206,7 +206,7 @@ def test_balance_point_is_the_weighed_middle() -> None:
 def test_balance_point_is_unknown_if_a_part_has_no_place() -> None:
     found = run({"shape": "lump", "weight": "30 kg", "at": ["1 m", "0", "0"]}, {**PLATE})
     assert value(found, "centre_x") is None
-    assert "say where" in found["results"]["centre_x"]["text"]
+    assert "give the place" in found["results"]["centre_x"]["text"]
     assert "not drawn" in found["figure"]["caption"]
 
 
@@ -508,7 +508,7 @@ def test_a_balance_point_outside_every_part_is_refused() -> None:
         {"shape": "lump", "weight": "11 kg", "at": ["1 m", "0", "0"]},
         {"shape": "lump", "weight": "20 kg", "at": ["1 m", "0", "0"], "minus": "yes"},
     )
-    assert "balance outside all of their own boxes" in messages["parts"]
+    assert "balance outside all of the parts" in messages["parts"]
     cone = {
         "shape": "cone",
         "material": "lead",

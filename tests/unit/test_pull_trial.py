@@ -71,11 +71,11 @@ def test_a_hung_weight_pulls_all_of_itself() -> None:
     hung = {"source": "known-weight", "gauge_capacity": None, "target": "2900 lb"}
     over = ask(**hung, known_weight="10,000 lb")
     assert over["verdict"] == "stop"
-    assert "pulls its whole" in over["headline"]
+    assert "pulls with its whole" in over["headline"]
     assert value(over, "steps") == []
     inside = ask(**hung, known_weight="3000 lb")
     assert inside["verdict"] == "ok"
-    assert "pulls its whole" in inside["headline"]
+    assert "pulls with its whole" in inside["headline"]
     assert [("all 3,000 lb" in line or "all 13.3 kN" in line) for line in value(inside, "steps")] == [
         False,
         True,
@@ -134,7 +134,7 @@ def test_no_chance_of_failure_beside_a_stop() -> None:
 def test_the_forbidden_part_is_named_first() -> None:
     record = ask(items=[{**HOOK, "label": "a", "condition": "worn"}, {**CHAIN, "label": "b", "grade": "70"}])
     assert record["verdict"] == "stop"
-    assert record["headline"].startswith("Do not pull. B carries a mark that can mean grade 70")
+    assert record["headline"].startswith("Do not pull: the mark of the part “b” can mean grade 70")
 
 
 def test_energy_of_the_whole_string() -> None:
@@ -206,7 +206,7 @@ def test_over_the_ceiling_stops_and_plans_nothing() -> None:
     assert value(record, "steps") == []
     assert "its maker or a test house" in record["headline"]
     assert value(record, "pressure") is None
-    assert any("hook without maker data" in line for line in value(record, "proof_rules"))
+    assert any("hook for which the maker gives no data" in line for line in value(record, "proof_rules"))
     assert record["cautions"][0]["kind"] == "prohibition"
 
 
@@ -231,20 +231,20 @@ def test_an_altered_part_stops_the_plan(condition: str) -> None:
     for name in ("ceiling", "stop_reading", "pressure", "stored_energy", "governing", "what_breaks_first"):
         assert value(record, name) is None
     assert value(record, "steps") == []
-    assert record["headline"].startswith("Do not pull. Hook ")
+    assert record["headline"].startswith("Do not pull: the part “hook” ")
     assert "No pull" in record["figure"]["caption"]
 
 
 def test_too_hard_a_pull_on_a_string_with_an_altered_part_stops_and_names_the_part() -> None:
     record = ask(target="90 kN", items=[{**HOOK, "condition": "bent"}, CHAIN])
     assert record["verdict"] == "stop"
-    assert record["headline"].startswith("Do not pull. Hook is bent, twisted or stretched")
+    assert record["headline"].startswith("Do not pull: the part “hook” is bent, twisted or stretched")
     assert any("a pull of 90 kN (20,300 lb) is too hard" in caution["text"] for caution in record["cautions"])
 
 
 def test_a_part_without_a_name_opens_the_sentence_by_its_place() -> None:
     record = ask(items=[{**HOOK, "label": "", "condition": "bent"}, CHAIN])
-    assert record["headline"].startswith("Do not pull. 1. hook is bent, twisted or stretched")
+    assert record["headline"].startswith("Do not pull: the part “1. hook” is bent, twisted or stretched")
 
 
 def test_tie_down_chain_and_flat_legs_stop() -> None:

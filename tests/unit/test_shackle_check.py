@@ -82,7 +82,7 @@ def test_a_round_pin_does_not_lift() -> None:
     assert record["verdict"] == "stop"
     assert value(record, "rating_if_sound") is None
     assert value(record, "next_inspection") is None
-    assert record["big"]["text"] == "Out of service: no lifting use: round pin"
+    assert record["big"]["text"] == "Out of service: a shackle with a round pin may not lift"
     assert any("cotter alone" in caution["text"] for caution in record["cautions"])
     assert any("B30.26" in source["title"] for source in record["sources"])
 

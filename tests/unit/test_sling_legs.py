@@ -221,7 +221,7 @@ def test_the_printed_cell_stands_where_it_is_lower() -> None:
         ({"load": "5", "angle": "30 in"}, "angle", "where angle is wanted"),
         ({"load": "5", "legs": "0", "angle": "60"}, "legs", "too small"),
         ({"load": "5", "legs": "5", "angle": "60"}, "legs", "too large"),
-        ({"load": "5", "height": "5"}, "spread", "is needed here"),
+        ({"load": "5", "height": "5"}, "spread", "is missing. What you chose above"),
         ({"load": "5", "legs": "", "angle": "60"}, "legs", "is missing"),
         ({"load": "5", "legs": "1", "spread": "5 ft"}, "spread", "has one pick point"),
         (
@@ -253,7 +253,7 @@ def test_the_printed_cell_stands_where_it_is_lower() -> None:
         (
             {"load": "5", "known_by": "leg_length_and_spread", "spread": "4 ft"},
             "leg_length",
-            "is needed here",
+            "is missing. What you chose above",
         ),
         (
             {"load": "5", "angle": "60", "grade": "80", "size": "3/8", "leg_rating": "1000 lb"},
@@ -266,7 +266,7 @@ def test_the_printed_cell_stands_where_it_is_lower() -> None:
             "the printed 7,100 lb",
         ),
         ({"load": "5", "leg_length": "3 ft", "spread": "6 ft"}, "leg_length", "too short to reach"),
-        ({"load": "5", "known_by": "angle"}, "angle", "is needed here"),
+        ({"load": "5", "known_by": "angle"}, "angle", "is missing. What you chose above"),
         ({"load": "5", "known_by": "guess"}, "known_by", "is not known here"),
         (
             {"load": "5", "angle": "60", "grade": "120", "size": "1/2"},

@@ -130,7 +130,7 @@ def test_the_law_passes_what_the_forces_do_not_hold() -> None:
     found = run(GEARBOX, country="us", deck="icy", tie_downs=rows(GEARBOX, count="2"))
     assert sides(found) == ("within", "stop")
     assert found.verdict == "stop"
-    assert found.headline.startswith("The law’s count passes this load, but the forces do not.")
+    assert found.headline.startswith("The law’s count passes this load, but the forces are not held.")
     assert found.big == "forces_used"
 
 
@@ -374,7 +374,7 @@ def test_what_cannot_be_is_refused_beside_its_box(base: Raw, cell: str, value: s
 
 def test_loads_that_cannot_be_are_refused() -> None:
     assert "nearer side" in refused(GEARBOX, edge_across="0.5 m")["edge_across"]
-    assert "over the top" in refused(GEARBOX, centre_height="1.1 m")["centre_height"]
+    assert "higher than the top" in refused(GEARBOX, centre_height="1.1 m")["centre_height"]
     loop = LOOPS["tie_downs"][0] | {"pulls": "front-pair"}
     assert "same side" in refused(LOOPS, tie_downs=[loop])["tie_downs[0].pulls"]
 

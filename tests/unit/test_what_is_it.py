@@ -92,7 +92,7 @@ def test_sound_grade_100_of_one_size_is_rated() -> None:
     assert record["verdict"] == "caution"
     assert value(record, "rating_lift") == pytest.approx(15000)
     assert value(record, "size") == "1/2 in (13 mm)"
-    assert "lifts 15,000 lb" in record["headline"]
+    assert "one straight leg may lift 15,000 lb" in record["headline"]
 
 
 def test_mark_8_takes_the_lower_of_two_printed_ratings() -> None:

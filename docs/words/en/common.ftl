@@ -24,7 +24,7 @@ absent-not-given = not given
 unusable = { $reason }. Give { $accepted }.
 missing = is missing. Give { $accepted }.
 no-such-input = is not an input here; there are { $names }
-refused-needed-here = is needed here
+refused-needed-here = is missing. What you chose above needs it.
 refused-without-bound = comes out without bound for these inputs; they cannot be answered.
 refused-units = is not known. Give us or si.
 
@@ -62,7 +62,7 @@ accepted-rows = a list of rows{ bounds-of }
 accepted-file = a file
 accepted-length = a length such as { $sample }
 bound-over = over { $bound }
-bound-from = from { $bound }
+bound-from = { $bound } or more
 bound-below = below { $bound }
 bound-up-to = up to { $bound }
 
@@ -159,7 +159,7 @@ unreadable-not-a-list = is not a list
 unreadable-has-values = has { $count } values
 unreadable-not-rows = is not a list of rows
 unreadable-has-rows = has { $count } rows
-unreadable-not-a-file = could not be read as a file
+unreadable-not-a-file = cannot be read as a file
 unreadable-not-a-date = is not a day this book can read
 unreadable-no-such-day = is no day of the calendar
 unreadable-two-dates = can be read as { $one } or as { $other }

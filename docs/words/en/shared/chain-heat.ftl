@@ -3,11 +3,11 @@
 asme-silent = ASME B30.9 prints nothing for grade { $grade } here
 asme-too-cold = below { $below }: ask the chain's maker (printed for shackles)
 asme-no-loss = no reduction below { $below }
-asme-row = { $row } row: { $hot } less while hot, { $later } less for good
-asme-too-hot = over { $at }: out of service for good
+asme-row = { $row } row: { $hot } less while hot, { $later } less permanently
+asme-too-hot = over { $at }: remove from service permanently
 en-silent = EN 818-6 prints nothing for grade { $grade }
 en-band = { $low } to { $high } band: { $left } left while hot
-en-outside = use is not allowed outside { $low } to { $high }
+en-outside = not allowed outside { $low } to { $high }
 
 rule-asme = ASME B30.9
 rule-en = EN 818-6

@@ -28,7 +28,7 @@ result-record = The record
 looked-at = { $done } of { $all }
 record-complete = complete, for the inspection of { $day }
 record-lacks = not complete. Still missing: { $lacking }
-record-part-name = the part or serial
+record-part-name = the name or serial number of the part
 record-inspected-on = the date
 record-inspected-by = the name of the inspector
 record-looks = { $count ->
@@ -57,12 +57,12 @@ reason-out =
     .caution = Do not use this { $part } again, not even for a light load. Cut it through or crush it, so that nobody takes it from the bin and uses it.
 reason-still-to-look-at =
     .headline = This { $part } cannot be passed yet. Still to look at: { $left }.
-    .caution = Do not use this { $part } until every line is answered. Hang a tag on it that says so.
+    .caution = Do not use this { $part } until every question is answered. Hang a tag on it that says so.
 reason-near-a-limit =
     .headline = This { $part } is inside every limit, but more than halfway to one: { $near }.
     .caution = A worn part wears faster. Measure again soon and write the reading down.
 reason-inside-every-limit =
-    .headline = This { $part } is inside every limit that was checked. Its tag gives its working load limit.
+    .headline = This { $part } is inside every limit that was checked. Its mark or tag gives its working load limit.
 reason-no-day =
     .headline = This { $part } cannot be passed yet: the date of this inspection is missing.
     .caution = Give the day of this inspection. The next one is counted from it.
@@ -70,9 +70,9 @@ reason-overdue =
     .headline = This { $part } cannot be passed: its next full inspection was due by { $date }.
     .caution = Inspect the whole { $part } again today, before you use it.
 reason-shortest-interval =
-    .caution = Place or service is not given, so the shortest interval is used.
+    .caution = You have not given both place and service, so the shortest interval is used.
 reason-no-record-yet =
-    .caution = This is no record yet. Still to write down: { $lacking }.
+    .caution = This is not a record yet. Still to write down: { $lacking }.
 reason-never-mend =
     .caution = Never weld, heat, grind, drill or straighten it. No measurement here gives an altered part its rating back. Only its maker can say what to do with it.
 reason-crack-too-fine =
@@ -90,6 +90,11 @@ and-more = { $more ->
        *[other] { " " }and { $more } more
     }
 
+## What was seen of a fault that is looked for
+
+in-order = in order
+not-in-order = not in order
+
 ## Outcomes
 
 outcome-pass = pass
@@ -104,7 +109,7 @@ absent-not-measured = not measured
 absent-not-counted = not counted
 absent-not-looked-at = not looked at
 absent-out-of-use = none: out of service
-absent-until-answered = none until every line is answered and passes
+absent-until-answered = none until every question is answered and passes
 
 ## The working
 

@@ -8,9 +8,9 @@ story = The yard checks the beam of a bench before it stands a diesel on the mid
 
 input-load = Load
     .help = Everything that the beam carries.
-input-use = The beam
-option-use-overhead = is overhead and something hangs from it, or I do not know
-option-use-bench = is a bench, a table or a plate, and nothing hangs from it overhead
+input-use = What the beam is for
+option-use-overhead = It is overhead and something hangs from it, or I do not know
+option-use-bench = It is a bench, a table or a plate, and nothing hangs from it overhead
 input-span = Span
     .help = Between the supports, or from the wall to the free end.
 input-position = Load from the left support
@@ -21,25 +21,25 @@ option-ends-fixed = Built in at both ends
 option-ends-cantilever = Built in at the left, free at the right
 input-held_every = Held from twisting every
     .help = If you leave it empty, it is held at its supports only. A trolley or the load itself holds nothing.
-input-load_sits = The load
+input-load_sits = Where the load acts
     .help = If you leave it empty, the load is on top. That is worse, because it pushes the beam over as it turns.
 option-load_sits-hung-below = hangs below the beam's middle
-option-load_sits-on-top = may stand or pull on its top
+option-load_sits-on-top = stands or pulls on its top, or I do not know
 input-section = Section
 option-section-i-beam = I-beam
 option-section-rectangle = Flat, plank or plate
 option-section-box = Square or rectangular tube
 option-section-tube = Pipe or round tube
 option-section-round-bar = Round bar
-option-section-known = From a section book
+option-section-known = Another: I have its figures from a section book
 input-depth = Depth
-    .help = Upright, over all.
+    .help = Height over all.
 input-width = Width
-    .help = Level, over all.
+    .help = Across, over all.
 input-diameter = Outside diameter
     .help = Over all.
 input-wall = Wall
-    .help = With calipers.
+    .help = Thickness of the wall, with calipers.
 input-flange_width = Flange width
     .help = Across the top.
 input-web_thickness = Web thickness
@@ -49,7 +49,7 @@ input-flange_thickness = Flange thickness
 input-second_moment = Second moment of area
     .help = I about the level axis, from the section book.
 input-outer_fibre = Middle to the farthest fiber
-    .help = From the section book, the larger of both sides. In a T it is not half the depth.
+    .help = From the section book, the larger of both sides. On a T it is more than half the depth.
 input-section_modulus = Or: section modulus
     .help = S or W about the level axis, the smaller of both sides.
 input-material = Made of
@@ -71,7 +71,7 @@ input-yield_strength = Yield strength
 input-design_factor = Design factor on yield
     .help = 3 for lifting by common practice, no source.
 input-own_weight = Weight of the beam by its length
-    .help = W8×31 weighs 31 lb/ft. 0 leaves it out.
+    .help = From the section book: a W8×31 weighs 31 lb/ft. If you give 0, it is left out.
 
 ## What is found
 
@@ -83,7 +83,7 @@ result-moment_at = Bends hardest at, from the left
 result-stress = Stress in the outer fiber
 result-stress_share = Part of the allowed stress
 result-not_more_than = Not more than this load here
-result-limited_by = Because
+result-limited_by = What sets that limit
 result-reaction_left = Left end carries
 result-reaction_right = Right end carries
 result-second_moment = Second moment of area
@@ -94,16 +94,16 @@ it-sags = { $deflection ->
         [absent] The sag is beyond the formulas.
        *[other] { $span_over_deflection ->
             [absent] It sags { $deflection } if it stays elastic.
-           *[other] It sags { $deflection }, the span over { $span_over_deflection }.
+           *[other] It sags { $deflection }, which is 1/{ $span_over_deflection } of the span.
         }
     }
 its-stress = { $stress_share ->
-        [absent] The stress is { $stress }; without the yield strength nobody can say if that is too much.
+        [absent] The stress is { $stress }. Without the yield strength nobody can say whether that is too much.
        *[other] The stress is { $stress_share } of what is allowed here.
     }
 not-more = { $not_more_than ->
         [absent] { "" }
-       *[other] By these formulas the beam takes not more than { $not_more_than } here: { $limited_by }.
+       *[other] By these formulas the beam holds not more than { $not_more_than } here, because { $limited_by }.
     }
 limit-stress = its stress sets the limit
 limit-rolls-over = it rolls over sideways first
@@ -116,27 +116,27 @@ reason-overhead =
         } Work it out in the sheet of your own frame, which counts posts, feet, joints and a pull off plumb.
     .caution = For a beam from which something hangs, this page gives bending and sag alone. The sheet of your own frame gives the rest, or says why it cannot.
 reason-past-yield =
-    .headline = Do not lift from this. The stress passes the yield point, so the beam stays bent or comes down. { its-stress } No sag is given. { not-more }
+    .headline = Do not put this load on it. The stress passes the yield point, so the beam stays bent or comes down. { its-stress } No sag is given. { not-more }
     .caution = The stress is over its limit. Do not lift from this beam.
 reason-past-small-sag =
-    .headline = Do not lift from this. It sags by more than a tenth of its span, and the formulas end there. { its-stress } No sag is given.
-    .caution = The beam sags too far for these formulas. Do not lift from this beam.
+    .headline = Do not put this load on it. It sags by more than a tenth of its span, and the formulas are not valid beyond that. { its-stress } No sag is given.
+    .caution = The beam sags too far for these formulas. Do not put this load on it, and do not lift from it.
 reason-over-allowed-stress =
     .headline = { it-sags } { its-stress } That is too much. { not-more }
     .caution = The stress is over its limit. Do not lift from this beam.
 reason-over-what-it-takes =
-    .headline = { it-sags } { its-stress } Yet the load is over what the beam takes here. { not-more }
-    .caution = The load is over what the beam takes before it yields or rolls over, with its factor. Do not lift from this beam.
+    .headline = { it-sags } { its-stress } But the load is more than the beam holds here. { not-more }
+    .caution = The load is more than the beam holds before it yields or rolls over, with the design factor counted. Do not put this load on it, and do not lift from it.
 reason-no-limit-found =
     .headline = { it-sags } { its-stress } No greatest load is given: { $why }.
-    .caution = How much the beam takes was not found: { $why }.
+    .caution = How much the beam holds was not found: { $why }.
 reason-study-aid =
-    .headline = { it-sags } { its-stress } { not-more } Only whoever is responsible for the beam can say if it may lift.
+    .headline = { it-sags } { its-stress } { not-more } Only whoever is responsible for the beam can say what may stand on it or hang from it.
     .caution = This is a study aid. A lifting beam is designed for lifting, marked with its rating and tested. A roof beam was made to hold a roof. Ask a qualified person.
 reason-rolls-over-sideways =
-    .caution = A deep, thin beam rolls over sideways before it bends down. The supports are taken to keep the beam from twisting. If they only carry it, it holds less.
+    .caution = A deep, thin beam rolls over sideways before it bends down. This counts on supports that keep the beam from twisting. If they only carry it, it holds less.
 reason-hardly-built-in =
-    .caution = Hardly any end is truly built in. Choose simple ends unless somebody designed it as built in.
+    .caution = Hardly any end is truly built in. Choose “resting on two supports” unless somebody designed the ends as built in.
 reason-limp =
     .caution = The beam bends a lot: a trolley will roll to the middle by itself, and the load bounces.
 reason-own-weight-not-counted =
@@ -148,9 +148,9 @@ reason-hoist-adds =
 
 step-bending = Hardest bending
     .formula = { $ends ->
-        [fixed] built in at both ends: P a b² / L² at the near end, and w L² / 12
+        [fixed] built in at both ends: P a b² / L² at the nearer end, and w L² / 12
         [cantilever] P × arm, and w L² / 2
-       *[simple] P b / L × x less what the load takes, and w x (L − x) / 2
+       *[simple] P b x / L up to the load, P a (L − x) / L beyond it, and w x (L − x) / 2
     }
     .numbers = at { $moment_at } from the left
     .result = { $moment }
@@ -165,7 +165,7 @@ step-allowed = Allowed here
     .formula = yield strength / design factor
     .numbers = { DIGITS($design_factor, digits: 3) } on yield
     .result = { $allowed }
-step-gives-way = Takes
+step-gives-way = What the beam holds
     .formula = moment at which it yields or rolls over (AISC 360, F2 and F11, Cb = 1) / factor
     .numbers = { OWN($holds) } / { $factor }
     .result = { $not_more_than }
@@ -183,7 +183,7 @@ absent-section-not-known = a section from a book is not checked for rolling over
 absent-deep-box = a tube this deep and narrow is not checked for rolling over sideways
 absent-no-rule-for-the-material = rolling over sideways is checked for steel only
 absent-thin-plates = flange or web is so thin that it buckles by itself
-absent-load-on-a-cantilever = a load on top of a cantilever is not checked for rolling over sideways
+absent-load-on-a-cantilever = a load on top of a cantilever (built in at one end) is not checked for rolling over sideways
 
 ## Refusals
 

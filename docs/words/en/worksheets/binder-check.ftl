@@ -43,8 +43,8 @@ criterion-links = Link cracked, bent, stretched or gouged
     .listed = link cracked, bent, stretched or gouged
     .look-at = every link
     .limit = none
-criterion-worn = Worn to the eye or finger
-    .listed = worn to the eye or finger
+criterion-worn = Wear that you can see or feel
+    .listed = wear that you can see or feel
     .look-at = the wear of links and hooks
     .limit = none: the law allows no wear
 criterion-knot = Knot, bolt or repair link
@@ -71,11 +71,13 @@ criterion-altered = Welded, heated, ground or changed
 reason-binder-is-weaker =
     .caution = The binder holds less than the chain, so the tie-down holds what the binder holds.
 reason-lever-flies =
-    .caution = The handle of a lever binder can fly when you close or open it, with the whole pull of the chain behind it. Keep head and arms out of its path. A ratchet binder releases the pull slowly.
+    .caution = The handle of a lever binder can fly round when you close or open it, driven by the whole pull of the chain. Keep head and arms out of its path. A ratchet binder releases the pull slowly.
 reason-no-bar-on-handle =
     .caution = Never put a pipe or bar over the handle. You then pull the chain past its limit without noticing.
 reason-look-each-trip =
     .caution = Look at it before each trip, again within the first 50 miles, and then every 150 miles or 3 hours.
+reason-inside-every-limit =
+    .headline = This chain with its binder is inside every limit that was checked. Go by the limits that are marked on both.
 absent-no-limit-given = not both limits given
 
 ## The drawing

@@ -46,7 +46,7 @@ input-tag_readable = Can you read the sling's tag?
 
 result-wear = Wire worn by
 result-min_thickness = Thickness limit
-result-loosest_min_thickness = The least strict published limit
+result-loosest_min_thickness = The least strict published thickness limit
 result-stretch_percent = Stretched by
 result-pitch_now = Inside length of a link now
 result-rating_if_sound = Printed rating of one straight leg, if sound
@@ -54,11 +54,11 @@ result-rating_if_sound = Printed rating of one straight leg, if sound
 ## What it is judged by
 
 part-chain = chain
-criterion-worn-thin = Worn thin
-    .listed = worn thin
+criterion-worn-thin = Wire worn thin
+    .listed = wire worn thin
     .look-at = the thinnest link
-criterion-over-stretched = Stretched
-    .listed = stretched
+criterion-over-stretched = Chain stretched
+    .listed = chain stretched
     .look-at = the stretch
 criterion-cracks = Crack, nick or gouge
     .listed = crack, nick or gouge
@@ -102,7 +102,7 @@ limit-of-thickness = { $limit } of the thickness
 ## The use
 
 reason-no-lifting-use =
-    .opening = Stop: { $why }.
+    .opening = Do not lift with this chain: { $why }.
     .caution = Lift only with chain that is marked and tagged for lifting: grade 80 or 100, or European grade 4, 5 or 8.
 reason-no-limit-in-law =
     .closing = The law's table has no limit for this grade and size. Go by the maker's mark.
@@ -112,8 +112,8 @@ reason-printed-rating =
     .closing = Printed rating if sound: { $rating_if_sound }.
 reason-counts-as-grade-30 =
     .caution = In the United States unmarked tie-down chain counts as grade 30 (49 CFR 393.108(d)). In Canada it counts as nothing.
-absent-no-lifting-use = no lifting use: grade { $grade }
-absent-no-lifting-use-unmarked = no lifting use: unmarked
+absent-no-lifting-use = chain of grade { $grade } may not lift
+absent-no-lifting-use-unmarked = unmarked chain may not lift
 absent-no-limit-in-law = the law's table has no limit for this grade and size: go by the maker's mark
 absent-no-table-rates = no table rates this grade and size: go by its tag
 

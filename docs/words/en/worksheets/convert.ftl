@@ -2,7 +2,7 @@
 
 title = What is that in my units?
 summary = Converts one value to another unit, and to the nearest fraction of an inch.
-story = The plan of the cradle is in inches, the saw stop is in millimetres.
+story = The plan of the cradle is in inches, the saw stop is in millimeters.
 
 ## What is asked
 

@@ -1,7 +1,7 @@
 # Worksheet drop-load.
 
 title = How hard does a load jerk its sling when it drops?
-summary = The peak pull (shock load) when a load falls a little before its sling is taut, compared with the rating.
+summary = The peak pull (shock load) when a load falls a little before its sling comes taut, compared with the rating.
 story = The yard's diesel hangs over its bed when a twisted link in the sling turns straight, and the load drops 3 in.
 
 ## What is asked
@@ -20,7 +20,7 @@ option-grade-30 = Grade 30
 option-grade-8 = Grade 8
 option-grade-5 = Grade 5
 option-grade-M = Grade 4, marked M
-option-grade-not-chain = No chain: a rope or web sling with a tag
+option-grade-not-chain = Not a chain, but a rope or web sling with a tag
 input-size = Size of the chain
     .help = Such as 3/8 or 10 mm.
 input-length = Length of the chain
@@ -29,7 +29,7 @@ input-rating = Or: rating of the sling, from its tag
 ## What is found
 
 result-peak_force = Peak pull, at most
-result-peak_force_low = At least, if it stretches like large chain
+result-peak_force_low = Peak pull, if it stretches like large mooring chain
 result-factor = Times its weight
 result-use_percent = Share of the rating
 result-rating = Rating
@@ -54,7 +54,7 @@ reason-no-rating =
     .caution = Give the chain's grade and size, or the rating on the tag.
 reason-grade-not-said =
     .headline = You have not said whether it is chain, and of which grade. Tie-down chain has no lifting rating, whatever its tag says.
-    .caution = Read the mark on the chain and choose its grade. Choose “no chain” for a rope or a web.
+    .caution = Read the mark on the chain and choose its grade. Choose “not a chain” for a rope or web sling.
 reason-inspect-the-string =
     .caution = After any drop, do not use the rigging until every part is inspected: hook, latch, links and pins.
 reason-breaks-without-warning =
@@ -62,7 +62,7 @@ reason-breaks-without-warning =
 reason-modulus-of-large-chain =
     .caution = No published figure was found for the stretch of chain in shop sizes. The pull lies between { $peak_force_low } (measured on large mooring chain) and { $peak_force } (two bars of solid steel, stiffer than any link). The larger one is used. Crane, hook and floor give a little, which softens the jerk.
 
-share-of-rating = That is { $use_percent } of the { $rating } it is rated for, and a rating is for a steady pull.
+share-of-rating = That is { $use_percent } of the { $rating } that the sling is rated for, and a rating is for a steady pull.
 take-slack-up = Take up the slack slowly before the load leaves the floor. Never snatch the load, and never let it run down freely.
 
 ## The working
@@ -73,7 +73,7 @@ step-stretch-given = Stretch at rest
     .result = { $static_stretch }
 step-stretch-of-chain = Stretch at rest
     .formula = weight × length / (modulus × 2 × π d²/4)
-    .numbers = { OWN($pull) } × { OWN($long) } / ({ $modulus } × 2 × π/4 × { OWN($wire) }²)
+    .numbers = { OWN($pull) } × { OWN($long) } / ({ $modulus } × 2 × π/4 × ({ OWN($wire) })²)
     .result = { $static_stretch }
 step-factor = Drop factor
     .formula = 1 + √(1 + 2 × drop / stretch)
@@ -90,8 +90,8 @@ absent-stretch-given = not needed: the stretch is given
 absent-no-lifting-rating = no lifting rating
 absent-none-given = none given
 absent-grade-not-said = none that counts: the grade was not said
-absent-not-of-this-part = none for a part in this state
-absent-no-rating = no rating to hold it against
+absent-not-of-this-part = none for a sling in this condition
+absent-no-rating = no rating to compare it with
 
 ## Refusals
 

@@ -1,7 +1,7 @@
 # Worksheet gauge-check.
 
 title = Does my gauge tell the truth?
-summary = The error of a scale or load gauge (dynamometer) against known weights, with its uncertainty, compared with its class.
+summary = The error of a scale or load gauge (dynamometer) against known weights, with its uncertainty, compared with the accuracy class that it claims.
 story = The yard bought a used crane scale. It hangs ballast pigs on it that were weighed at the grain store.
 
 ## What is asked
@@ -18,7 +18,7 @@ input-readings_capacity = Full scale of the gauge
 input-resolution = Smallest step it shows
 input-accuracy_class = Class it claims
     .help = From its dial or its sheet, such as 1 %.
-input-class_of = Class is a share of
+input-class_of = The class is a share of
 option-class_of-full-scale = Full scale
 option-class_of-reading = The reading
 input-weights_from = How the known weights were found
@@ -35,7 +35,7 @@ result-error_percent = The same, as a share of the weight
 result-uncertainty = Give or take, at 95%
 result-reserve = Allow this much when you plan
 result-within = Against its class
-result-usable_range = Checked and good from and to
+result-usable_range = Range in which it was found good
 result-repeatability = Scatter of one reading
 result-scale_error = Scale error, fitted
 result-scale_error_uncertainty = Its standard uncertainty
@@ -62,17 +62,17 @@ reason-zero-not-read =
     .headline = { worst-error-alone } The reading at rest before and after was not given, so nobody can say whether the zero moved.
     .caution = Read the gauge at rest before the weights go on and after they are off.
 reason-rest-off =
-    .headline = At rest the gauge shows { $rest }, more than its class allows. Nobody can say what its other readings are worth.
+    .headline = At rest the gauge shows { $rest }, more than its class allows. So its other readings cannot be trusted.
     .caution = Set the gauge to zero at rest, then hang the weights again.
 reason-weights-too-light =
     .headline = The known weights are too light for this gauge: at its class it may be off by { $allowed }, nearly as much as they weigh.
     .caution = Hang heavier weights on it. A broken gauge would pass this check.
 reason-few-points =
-    .headline = { worst-error-alone } One or two weights do not show whether it is within its class between them.
+    .headline = { worst-error-alone } One or two weights do not show whether it is within its class at other loads.
     .caution = Hang three known weights or more, spread over the range in which you pull.
 reason-not-read-twice =
     .headline = { worst-error-alone } No weight was read twice, so the scatter of the readings is not known.
-    .caution = No weight was read twice, so the scatter is only guessed at one division. Load, unload, read again.
+    .caution = No weight was read twice, so the scatter is assumed to be one step of the dial. Load, unload and read again.
 reason-nothing-shown-above =
     .caution = The gauge is not checked above { $heaviest }, the heaviest weight that you used. Higher up its error can be larger.
 reason-zero-moved =
@@ -131,4 +131,4 @@ refused-too-coarse = is more than a quarter of the full scale. Give the smallest
 figure = Error of the gauge against the known weight, each with its 95% bar; the outer lines are what the class allows. { $points }
 figure-point = At { $weight }: { $error }, { $standing }.
 axis-known = known weight, { $unit }
-axis-error = reading less true, { $unit }
+axis-error = reading minus true weight, { $unit }

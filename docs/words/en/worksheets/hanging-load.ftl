@@ -16,7 +16,7 @@ input-picks = Legs
     .help = One row for each leg.
     .row = Leg
 input-picks-label = Name
-    .help = Your own word for it; else its number.
+    .help = Your own word for it. If you leave it empty, its number is used.
 input-picks-at = Where it is fixed
     .help = Measured from any corner you choose: right, back, up, with the load level.
 input-picks-length = Length of the leg
@@ -33,7 +33,7 @@ result-tensions = Pull in each leg
 result-taut = Tight or slack
 result-worst_tension = Hardest pull in a leg, at its worst
 result-worst_tensions = Pull in each leg, at its worst
-result-worst_tilt = How far it may tip
+result-worst_tilt = How far it can tip
 result-tilt = How far it tips
 result-low_side = Side that goes low
 result-lowest_leg_angle = Lowest leg angle from the horizontal
@@ -59,8 +59,8 @@ hangs = { $tight ->
        *[other] Legs { $either } are all just straight. It is not known which of them carry it and which go slack.{ " " }
     }Leg { $hardest } pulls hardest, { $highest_tension }. { it-tips }{ $straight ->
         [0] { "" }
-        [one] { " " }Leg { $straight } may carry a share or nothing: count on nothing.
-       *[other] { " " }Legs { $straight } may carry a share or nothing: count on nothing.
+        [one] { " " }Leg { $straight } can carry a share or nothing, so count on nothing.
+       *[other] { " " }Legs { $straight } can carry a share or nothing, so count on nothing.
     }{ $loose ->
         [0] { "" }
         [one] { " " }Leg { $loose } carries nothing.
@@ -71,12 +71,12 @@ it-tips = { $low_side ->
        *[other] It tips { PLACES($tilt, places: 1) }, { $low_side } low.
     }
 # What it is judged by.
-at-its-worst = With one leg a link short, or the center of gravity off by { $balance_tolerance }, a leg may pull { $worst_tension }.
+at-its-worst = With one leg a link short, or the center of gravity off by { $balance_tolerance }, a leg can pull { $worst_tension }.
 reason-tips-too-far =
-    .headline = { hangs } It may tip { PLACES($worst_tilt, places: 1) }: do not lift like this. Change the leg lengths so that the hook is above the center of gravity.
-    .caution = It may tip { PLACES($worst_tilt, places: 1) }. Beyond 10° things slide off the load, and hooks slide on their pick points.
+    .headline = { hangs } It can tip { PLACES($worst_tilt, places: 1) }: do not lift like this. Change the leg lengths so that the hook is above the center of gravity.
+    .caution = It can tip { PLACES($worst_tilt, places: 1) }. Beyond 10° things slide off the load, and hooks slide on their pick points.
 reason-rolls-over-if-off =
-    .headline = It can roll over: the center of gravity may be off by { $balance_tolerance }, and then nothing holds it upright. Lift from higher pick points, or find the center of gravity more exactly.
+    .headline = It can roll over. If the center of gravity is off by { $balance_tolerance }, nothing holds it upright. Lift from higher pick points, or find the center of gravity more exactly.
     .caution = Do not lift it like this. A top-heavy load turns over faster than anybody can step away.
 reason-leg-too-flat =
     .headline = { hangs } A leg lies under 30° from the horizontal: do not lift like this.
@@ -85,8 +85,8 @@ reason-leg-flat =
     .caution = A leg lies between 30° and 45°: a small change of height changes its pull a lot.
 reason-leg-over-rating =
     .headline = { hangs } { at-its-worst } { $over ->
-            [one] That is over a leg's rating, leg { $over }: do not lift.
-           *[other] That is over a leg's rating, legs { $over }: do not lift.
+            [one] That is over the rating of leg { $over }: do not lift.
+           *[other] That is over the rating of legs { $over }: do not lift.
         }
     .caution = A leg is over its rating at its worst. Do not lift.
 reason-ratings-missing =
@@ -101,24 +101,24 @@ reason-link-not-found =
 reason-inside-ratings =
     .headline = { hangs } { at-its-worst } Every leg is rated for its own worst pull.
 reason-could-hang-lower =
-    .caution = Turned over, this load would hang even lower. A knock can roll it. Lift it from higher pick points.
+    .caution = This load would hang lower if it turned over, so a knock can roll it. Lift it from higher pick points.
 reason-free-to-roll =
     .caution = The center of gravity is level with the pick points, so nothing keeps the load from rolling about their line. It is drawn upright.
 reason-rocks =
     .caution = It can also come to rest another way, on other legs, and then rock from one to the other.
 reason-tips =
-    .caution = As it leaves the floor it tips { PLACES($tilt, places: 1) } with { $low_side } low and swings until its center of gravity is under the hook.
+    .caution = As it leaves the floor it tips { PLACES($tilt, places: 1) }, { $low_side } low, and swings until its center of gravity is under the hook.
 reason-tips-far =
     .caution = { reason-tips.caution }
 reason-level-by-shortening =
     .caution = To hang it level, shorten { $changes }. The hook is then above the center of gravity.
 reason-cannot-be-levelled =
-    .caution = Will other lengths level it? Here { $why }.
+    .caution = It cannot be made to hang level with other leg lengths: { $why }.
 leg-to-length = leg { $leg } to { $length }
 reason-slack-legs =
-    .caution = Slack legs carry nothing. Choose the tight ones for the whole load, or make the lengths fit.
+    .caution = Slack legs carry nothing. Choose tight legs that are strong enough for the whole load, or make the lengths fit.
 reason-more-straight-than-needed =
-    .caution = More legs are straight than a stiff load needs. Which of them go slack is not known, so each is shown with the most that it may pull.
+    .caution = More legs are straight than a stiff load can share. Which of them go slack is not known, so each is shown with the most that it can pull.
 reason-rope-legs-differ =
     .caution = Legs of rope or web may differ in length by { $by } (from memory, as for wire rope slings in ASME B30.9). The worst pull counts that, too.
 reason-one-link-short =
@@ -191,8 +191,8 @@ absent-slack = slack
 absent-rating-missing = its rating is missing
 absent-tight-or-slack = tight or slack
 absent-leg-too-short-to-level = a leg is too short to hold the hook over the center of gravity
-absent-no-lengths-level-it = no lengths will: the center of gravity is not between the picks, or not under them
-absent-not-found = not found for these lengths
+absent-no-lengths-level-it = the center of gravity is not between the picks, or not under them
+absent-not-found = none was found for these lengths
 
 ## Refusals
 

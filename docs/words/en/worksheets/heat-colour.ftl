@@ -44,60 +44,60 @@ harms-met = { $harms }
 nothing-printed = Nothing lasting is printed for this heat.
 colour-reached = { $seen }
 harm-blue-brittleness = Blue brittleness
-    .words = Blue brittleness: while it is this hot, steel is stronger but snaps more easily.
+    .words = Blue brittleness: while steel is this hot, it is stronger but snaps more easily.
 harm-tempered-martensite = Tempered-martensite brittleness
-    .words = Tempered-martensite brittleness: hardened steel held in this band stays brittle after it cools.
+    .words = Tempered-martensite brittleness: hardened steel that is held at this heat stays brittle after it cools.
 harm-grade-100-chain = Grade 100 chain
-    .words = Grade 100 chain permanently loses part of its rating from this temperature on (ASME B30.9).
+    .words = Grade 100 chain permanently loses part of its rating at this heat (ASME B30.9).
 harm-grade-80-chain = Grade 80 chain
-    .words = Grade 80 chain permanently loses part of its rating from this temperature on (ASME B30.9).
+    .words = Grade 80 chain permanently loses part of its rating at this heat (ASME B30.9).
 harm-temper-brittleness = Temper brittleness
-    .words = Temper brittleness: alloy steel held here, or cooled slowly through it, turns brittle.
+    .words = Temper brittleness: alloy steel that is held at this heat, or cooled slowly through it, turns brittle.
 harm-softening = Softening
-    .words = Softening: tempered again, hotter than many parts were tempered.
+    .words = Softening: this is hotter than many parts were tempered, so they become softer.
 harm-out-of-service = Out of service
     .words = Over { $out } alloy chain is removed from service permanently (OSHA 1910.184(e)(6)).
 harm-treatment-gone = Heat treatment gone
-    .words = The heat treatment is gone. If it cooled fast, the steel is hard and brittle. If it cooled slowly, { $steel } yields at about { $soft }; tempered at { $temper } it had { $hard }.
+    .words = The heat treatment is gone. If it cooled fast, the steel is hard and brittle. If it cooled slowly, { $steel } yields at about { $soft }. Tempered at { $temper }, it had { $hard }.
 
 ## What it means
 
-told-by-colour = A { $seen } means the steel reached about { $heat }.
-told-by-heat = Steel heated to { $heat } shows { $seen } at most.
+told-by-colour = The color “{ $seen }” means that the steel reached about { $heat }.
+told-by-heat = Steel heated to { $heat } shows the color “{ $seen }” at most.
 told-by-heat-without-colour = Steel heated to { $heat } shows no color.
 reason-overheated =
     .headline = { $told } Rated hardware that got this hot by accident has no rating any more.
-    .caution = Remove rated hardware with a heat color from service, and tag it. Polishing the tint off repairs nothing.
+    .caution = Remove rated hardware with a heat color from service, and tag it. Polishing the tint off does not repair it.
 reason-no-printed-loss =
     .headline = { $told } No rule gives a loss at so low a temperature. But no color and no thermometer can give a part its rating back.
     .caution = { if-you-suspect }
 reason-no-colour =
-    .headline = If you see no color, that proves nothing. Tints wear off or are ground off, and paint hides them.
+    .headline = A missing color proves nothing. Tints wear off or are ground off, and paint hides them.
     .caution = { if-you-suspect }
 if-you-suspect = If you know or suspect that a part was in a torch flame, a weld or a fire, remove it from service, with or without a color.
 reason-hotter-counts =
     .opening = You gave a color and a temperature. The hotter one counts, here { $which }.
-    .caution = You gave a color and a temperature. The hotter is used, here { $which }. A thermometer may have been read late, and a color may be gone.
+    .caution = You gave a color and a temperature. The hotter one is used, here { $which }. The thermometer can have been read late, and a color can have worn off.
 the-colour = the color
 the-thermometer = the temperature
 reason-time-and-bare-steel =
-    .caution = A tint also needs time and bare steel, and differs with the alloy. A long time at a lower temperature gives the same tint as a short time at a higher one. A tint proves heat. A missing tint proves nothing.
+    .caution = A tint also needs time and bare steel, and it differs with the alloy. A long time at a lower temperature gives the same tint as a short time at a higher one. A tint proves heat. A missing tint proves nothing.
 reason-dim-light =
     .caution = Judge a glow in dim light. In sunshine you do not see dull red.
 
 ## The working
 
 step-harm = { $name }
-    .formula = band of heat
+    .formula = range of temperature
     .numbers = { $band }
-    .result = met
+    .result = reached
 band-and-up = { $start } and up
 band-to = { $start } to { $end }
 
 ## Why a result is absent
 
-absent-cannot-be-told = cannot be told
-absent-nothing-told = Cannot be told.
+absent-cannot-be-told = not known
+absent-nothing-told = Nobody can say.
 absent-none-seen = none seen
 absent-none-yet = none yet
 
@@ -107,6 +107,6 @@ refused-colour-missing = is missing. Pick the color you see, or give a temperatu
 
 ## The drawing
 
-figure-no-colour = The ladder of heat colors. No color was seen, so no heat can be told.
+figure-no-colour = The ladder of heat colors. No color was seen, so nobody can say how hot it was.
 figure-one-heat = The ladder of heat colors, coolest at the foot. The thick line marks the heat: { $low }.
 figure-span = The ladder of heat colors, coolest at the foot. The thick line marks the heat: between { $low } and { $high }.

@@ -22,7 +22,7 @@ input-choke_angle = Angle of the choke
 input-basket_angle = Angle of the basket's legs from the horizontal
     .help = Give 90° if both legs are vertical.
 input-object_diameter = Diameter of what it bends round
-    .help = The load, a pin or a corner's round.
+    .help = The load, a pin, or a rounded corner.
 input-sling_diameter = Diameter of the rope
     .help = Across the crowns of the strands.
 input-edge = How it bears on the load
@@ -35,38 +35,47 @@ input-load = Weight of the load
 ## What is found
 
 result-capacity = It holds
-result-use_percent = Part of that used
+result-use_percent = Part of that used by the load
 result-factor_hitch = Factor of the hitch
 result-factor_angle = Factor of the angle
 result-factor_bend = Factor of the bend
-result-bend_ratio = Object over rope diameter
+result-bend_ratio = Diameter of the object over that of the rope (D/d)
 
 ## The headline and the cautions
 
-put-on = Put on { $hitch ->
-        [choker] in a choke
-        [basket] in a basket
-       *[vertical] straight up
-    }, it holds { $capacity }.
+put-on = { $hitch ->
+        [choker] In a choker hitch
+        [basket] In a basket hitch
+       *[vertical] Straight up
+    } { $capacity ->
+        [absent] the sling may not be used as it is.
+       *[other] the sling holds { $capacity }.{ $use_percent ->
+            [absent] { "" }
+           *[other] { " " }Your load takes { $use_percent } of that.
+        }
+    }
 reason-too-flat =
     .headline = The legs of the basket lie under 30° from the horizontal: do not lift like this. Use a longer sling.
     .caution = Never use a sling at less than 30° from the horizontal.
 reason-over-rating =
-    .headline = { put-on } Your load takes { $use_percent } of it. Too much.
+    .headline = { $capacity ->
+            [absent] Your load is more than this hitch could lift, even if everything else were in order.
+           *[other] { put-on } Too much.
+        }
     .caution = The load is more than this hitch may lift. Do not lift.
 reason-bend-not-known =
-    .headline = It is not known yet what it holds: wire rope that bends round something thin keeps as little as half of its strength. Give the diameters of the rope and of what it bends round.
+    .headline = What it holds is not known yet. Wire rope that bends round something thin keeps as little as half of its strength. Give the diameters of the rope and of what it bends round.
     .caution = Measure what the rope bends round, and the rope. Round something as thin as itself it keeps half of its strength. A sharper corner cuts it.
 reason-edge-not-said =
-    .headline = It is not known yet what it holds: no table rates this sling on an edge. Say how it bears on the load.
-    .caution = Say how the sling bears on the load. On an edge it has no rating.
+    .headline = What it holds is not known yet, because no table rates a sling on a bare edge. Say how it bears on the load.
+    .caution = Say how the sling bears on the load. On a bare edge it has no rating.
 reason-bare-edge =
     .headline = It bears on a bare edge: do not lift like this. Pad the edge, or rig it another way.
     .caution = Never lay a sling on a bare edge. Pad the edge so that the sling bends in a wide curve and cannot slip off the pad.
 reason-no-load-given =
-    .headline = { put-on } Give the weight of the load to compare it.
+    .headline = { put-on } Give the weight of the load, and it is compared.
 reason-inside-rating =
-    .headline = { put-on } Your load takes { DIGITS($use_percent, digits: 2) } of it.
+    .headline = { put-on }
 reason-choke-weakens =
     .caution = Do not hammer a choker down to tighten it. That makes the choke angle smaller, and the sling holds less.
 reason-choke-table-from-memory =
@@ -74,7 +83,7 @@ reason-choke-table-from-memory =
 reason-choker-rating-of-the-tag =
     .caution = If the sling's own tag gives a choker rating that is smaller, use that.
 reason-basket-slides =
-    .caution = A basket hitch can slide along the load. Both legs must carry, and the load must not roll out.
+    .caution = A basket hitch can slide along the load. Both legs must carry the load, and it must not be able to roll out.
 reason-choke-not-measured =
     .closing = The choke was not measured, so the smallest angle is assumed.
     .caution = Measure the angle of the choke. Until then it counts as bent right back, which is the worst case.
@@ -127,7 +136,7 @@ figure-choker = The sling goes round the load and through its own eye, with an a
 figure-choker-not-measured = The sling goes round the load and through its own eye. The angle of the choke was not measured; it is drawn bent right back. { held-like-this }
 figure-basket = The sling runs under the load and up again, both legs at { PLACES($angle, places: 0) } from the horizontal. { held-like-this }
 held-like-this = { $holds ->
-        [absent] What it holds like this is not given.
-       *[other] Put on like this it holds { $holds }.
+        [absent] No figure is given for it like this.
+       *[other] Like this it holds { $holds }.
     }
 label-angle = { PLACES($angle, places: 0) }

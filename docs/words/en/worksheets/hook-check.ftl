@@ -84,7 +84,7 @@ refused-section-now-thicker-than-new = is thicker than the new section. Measure 
 
 label-throat = throat
 label-throat-measured = throat { $throat }
-label-section = section
+label-section = thickness
 label-back = back
 figure = A hook seen flat. Measure the throat at its narrowest, from the tip to the neck, and the thickness of the bowl where the load rests. { $now ->
         [absent] Sight along it from the side: any twist or bend out of the flat removes it from service.

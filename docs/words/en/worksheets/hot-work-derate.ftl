@@ -1,6 +1,6 @@
 # Worksheet hot-work-derate.
 
-title = What may my chain carry in a hot place?
+title = What is the rating of my chain in a hot place?
 summary = The rating of a lifting chain while it is hot, and the permanent loss after it cools, by two rules side by side.
 story = The boat yard lifts a keel mold out of the curing oven with a 3/8 in grade 80 sling; the top links read 450 °F.
 
@@ -35,7 +35,7 @@ result-rating_hot_en = EN 818-6 while hot
 rules-agree = { rule-asme } and { rule-en } agree
 share-and-rule = { $rating }: { $said }
 after-lasting-loss = { $rating } by ASME; ask the chain's maker
-after-no-loss = { $rating } (no lasting loss printed)
+after-no-loss = { $rating } (the rule prints no lasting loss)
 
 ## What it means
 
@@ -46,7 +46,7 @@ reason-ties-down-only =
     .headline = Grade { $mark } chain has no lifting rating, hot or cold, and no heat rule.
     .caution = { reason-ties-down-only.headline }
 reason-forbidden =
-    .headline = Not at { $temperature }. { $who }
+    .headline = Do not use it at { $temperature }. { $who }
     .caution = { reason-forbidden.headline }
 asme-says = { rule-asme }: { $said }.
 en-says = { rule-en }: { $said }.
@@ -56,9 +56,9 @@ reason-how-not-said =
     .headline = You have not said that this heat is planned and measured. Say how you know the temperature.
     .caution = Say how you know the temperature. If a torch, a fire or a weld heated the chain, remove it from service.
 reason-less-while-hot =
-    .headline = At { $temperature } the chain may carry at most { $rating_hot } of its { $rating } rating ({ $rule }).
+    .headline = At { $temperature } the chain may carry at most { $rating_hot } ({ $rule }). Its rating when cool is { $rating }.
 reason-rules-differ =
-    .caution = The two rules differ. The stricter one is used. Go by the tag and the chain's maker before either.
+    .caution = The two rules differ. The stricter one is used. Where the tag or the chain's maker says less, go by that.
 reason-planned-heat-only =
     .caution = This is for a sound, tagged chain at a planned and measured temperature. A chain that was in a torch flame, a fire or a weld has no rating.
 reason-measure-the-chain =
@@ -89,5 +89,5 @@ absent-none-allowed = none
 absent-none-with-lasting-loss = none: this heat lowers the rating permanently
 absent-too-little-said = none: the chain cannot be rated yet
 absent-no-rule-allows = none that allows use
-absent-no-rule-prints = no rule prints it
+absent-no-rule-prints = no rule gives it
 absent-as-the-rule-says = { $said }

@@ -8,13 +8,13 @@ story = The yard sends a gearbox on a wooden pallet, on a swept plywood deck, un
 
 input-load = Weight of the load
 input-tension = Tension left in the strap
-    .help = STF on the label, or measured. Do not give the WLL or LC. Those are limits, and do not say how tight the strap is.
+    .help = The STF on the label, or a measured tension. Do not give the WLL or LC: they are limits and do not say how tight the strap is.
 input-limit = Limit on the same label
-    .help = WLL or LC. Only to see that the tension was read from the right line.
+    .help = The WLL or LC. It only shows whether the tension was read from the right line.
 input-across = From the load's top edge out to the anchor
     .help = Measured flat, across the truck. 0 if the strap runs straight down.
 input-down = From the load's top edge down to the anchor
-    .help = Measured plumb.
+    .help = Measured straight down.
 input-blocked = Is the load blocked in front?
     .help = It stands close against a headboard or stakes that can hold it.
 option-blocked-no = No
@@ -23,9 +23,9 @@ option-blocked-yes = Yes, close against something that holds
 ## What is found
 
 result-straps_needed = Straps needed
-result-straps_if_blocked = If it is blocked in front
-result-straps_with_mat = On friction mats on a swept deck
-result-straps_by_2010 = By the newer European count
+result-straps_if_blocked = Straps if it is blocked in front
+result-straps_with_mat = Straps on friction mats and a swept deck
+result-straps_by_2010 = Straps by the newer European count
 result-per_tonne = Straps for each tonne (2,205 lb)
 result-blocking_force = What blocking in front must hold
 result-each_holds = One strap adds
@@ -48,9 +48,9 @@ reason-counted =
        *[no] Block it in front, and { $straps_if_blocked } are enough.
     }
 reason-friction-holds =
-    .headline = Friction alone keeps this load from sliding. Two straps are still the least.
+    .headline = Friction alone keeps this load from sliding. Use two straps at least.
 reason-blocking-must-hold =
-    .caution = What it stands against must hold { $blocking_force } when you brake. A headboard with no stated strength counts as unknown.
+    .caution = What the load stands against must hold { $blocking_force } when you brake. A headboard with no stated strength counts as unknown.
 reason-block-instead =
     .caution = If a load needs so many straps, hold it another way. Block it in front, or tie it directly from the load to the deck.
 reason-many-straps =
@@ -60,14 +60,14 @@ reason-straps-flat =
 reason-retighten =
     .caution = The load settles and the tension falls. Tighten again within the first miles: by US law within 50.
 reason-limit-not-given =
-    .caution = The limit of the strap was not given, so nobody compared the tension with it. Read both from the label: the tension is printed there as STF.
+    .caution = The limit of the strap was not given, so the tension could not be compared with it. Read both from the label: the tension is printed there as STF.
 reason-tension-not-limit =
-    .caution = A working load limit is no tension. A strap that may carry 5,000 lb and was cranked to 500 lb presses with 500 lb on each side.
+    .caution = A working load limit does not say how tight a strap is. A strap with a limit of 5,000 lb that was cranked to 500 lb pulls down with 500 lb on each side.
 reason-slides-only =
-    .caution = This counts sliding only. Whether the load tips, whether strap and anchors may bear it, and what the law counts are worked out on the sheet for tie-downs.
+    .caution = This counts sliding only. Whether the load tips, whether strap and anchors are strong enough, and what the law counts are worked out on the worksheet for tie-downs.
 
-refused-more-than-by-hand = is more than a hand ratchet leaves in a strap ({ $most }): it may be a limit. Give the STF of the label.
-refused-limit-as-tension = is more than half of the strap's limit, and no hand ratchet leaves so much (more than { $half }). Give the STF of the label, or a measured tension.
+refused-more-than-by-hand = is more than a hand ratchet leaves in a strap, which is { $most } at most. It is probably a limit. Give the STF of the label.
+refused-limit-as-tension = is more than half of the strap's limit. Half is { $half }, and no hand ratchet leaves more. Give the STF of the label, or a measured tension.
 
 ## The working
 
@@ -80,7 +80,7 @@ step-one-strap = What one strap adds
     .numbers = { $friction } × { $arrives } × { OWN($tension) } × { $sine } / { $safety }
     .result = { $each_holds }
 step-straps = Straps, at least { $fewest }
-    .formula = (asked − friction) × weight / what one strap adds
+    .formula = (share asked − friction) × weight / what one strap adds
     .numbers = ({ $asked } − { $friction }) × { OWN($load) } / { OWN($each_holds) } = { $exact }
     .result = { $straps_needed }
 step-straps-2010 = The same by the European standard of 2010

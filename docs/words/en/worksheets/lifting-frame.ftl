@@ -1,7 +1,7 @@
 # Worksheet lifting-frame.
 
-title = Which part of my own frame gives way first?
-summary = Beam, posts, feet, wheels and joints of a gantry, an A-frame or a wall beam, each held against what it takes, as a study aid.
+title = Which part limits my own lifting frame?
+summary = Beam, posts, feet, wheels and joints of a gantry, an A-frame or a wall beam, each compared with what it holds. A study aid.
 story = The yard looks at the beam on two A-frames from which it means to hang an old diesel.
 
 ## What is asked
@@ -9,7 +9,7 @@ story = The yard looks at the beam on two A-frames from which it means to hang a
 input-load = Load
     .help = Everything under the hook.
 input-hoist_weight = Hoist and trolley
-    .help = With their chain.
+    .help = Their weight, with the chain.
 input-side_pull = The hoist pulls off plumb by
     .help = Nobody pulls quite plumb: 3° at least (our own bound, no source).
 input-kind = The beam is held by
@@ -21,7 +21,7 @@ option-kind-bracket = one wall, the other end free
 input-span = Span
     .help = Between the supports, or from the wall to the free end.
 input-position = Load from the left support
-    .help = Left empty: a trolley may take it anywhere, and the worst place counts.
+    .help = If you leave it empty, a trolley can carry it anywhere, and the worst place counts.
 input-hung_from = It hangs
 option-hung_from-trolley = from a trolley on the lower flange
 option-hung_from-below = from a clamp or an eye below the beam
@@ -43,11 +43,11 @@ input-wall = Wall
 input-flange_width = Flange width
     .help = Across the top.
 input-web_thickness = Web thickness
-    .help = The vertical part, with calipers.
+    .help = Thickness of the vertical part, with calipers.
 input-flange_thickness = Flange thickness
-    .help = Where the wheels run; on a sloping flange there, too.
+    .help = Where the wheels run. On a sloping flange, measure there too.
 input-twist_constant = Torsion constant
-    .help = J of a rolled beam, from the section book. Left empty: from the sizes alone, without the fillets, which is less.
+    .help = J of a rolled beam, from the section book. If you leave it empty, it is worked out from the sizes alone, without the fillets, which gives less.
 input-second_moment = Second moment of area
     .help = I about the level axis, from the section book.
 input-modulus_top = Section modulus of the top
@@ -60,7 +60,7 @@ input-ends_hold = At its supports the beam is
 option-ends_hold-held = held from twisting: both flanges bolted or welded, or a stiffener plate
 option-ends_hold-only-resting = only resting there, or I do not know
 input-held_every = Held from twisting every
-    .help = Left empty: at its supports only. A trolley or the load itself holds nothing.
+    .help = If you leave it empty, it is held at its supports only. A trolley or the load itself does not hold it.
 input-yield_strength = Yield strength of the steel
     .help = Of the weaker of beam and posts. Plain structural steel: 36,000 psi (ASTM A36), if you know that it is that.
 input-design_factor = Design factor
@@ -124,25 +124,25 @@ input-plate_height = Between the bolts of the plate
 
 ## What is found
 
-result-weakest = Weakest
-result-weakest_share = Of the weakest is used
+result-weakest = Weakest point
+result-weakest_share = Part used of what the weakest point holds
 result-not_more_than = Not more than this load here (no rating)
 result-checks = Each check
 column-checks-check = Check
-column-checks-asked = Asked
-column-checks-takes = Takes, with its factor
+column-checks-asked = Load on it
+column-checks-takes = What it holds, factor counted
 column-checks-used = Used
 row-checks = { $check }: { $used } used; { $state ->
         [fail] too much
-       *[pass] no more than it takes
+       *[pass] within what it holds
     }
 result-deflection = It sags
 result-span_over_deflection = Span over sag
 result-moment = Hardest bending
-result-end_reaction = The harder pressed end of the beam carries
-result-foot_thrust = Pushes a foot outward with
-result-tips_at = Tips when the hoist pulls off plumb by
-result-beam_weight = The beam itself weighs
+result-end_reaction = Load on the more heavily loaded end of the beam
+result-foot_thrust = Outward push of a foot
+result-tips_at = The frame tips when the hoist pulls off plumb by
+result-beam_weight = Weight of the beam itself
 
 check-bends = the beam bends to its yield
 check-rolls = the beam rolls over sideways
@@ -154,57 +154,60 @@ check-posts = a post buckles
 check-feet = the feet slide apart
 check-tips = the frame tips over
 check-wheels = a caster is overloaded
-check-joint = the joint lets go
+check-joint = the joint breaks
 
 ## The headline and the cautions
 
-first = First, { $weakest }: { $weakest_share } of what it takes is used.
-no-more = The frame carries not more than { $not_more_than } here by these formulas, and perhaps less.
+first = The weakest point: { $weakest }. The load uses { $weakest_share } of what that allows.
+no-more = { $not_more_than ->
+        [absent] { "" }
+       *[other] { " " }By these formulas the frame holds not more than { $not_more_than } here, and perhaps less.
+    }
 
 reason-folds =
     .headline = Do not lift from this. Loose joints let the frame fold along its beam. Brace it, or weld the joints all round.
     .caution = Nothing keeps this frame from folding along its beam.
 reason-cannot-tell =
-    .headline = Nobody can say what this frame carries: { $why }. Do not lift from it.
+    .headline = Nobody can say what this frame holds: { $why }. Do not lift from it.
     .caution = Not every part could be checked: { $why }.
 reason-wheels-unmarked =
-    .headline = Nobody can say what casters without a mark carry. Do not lift from this.
-    .caution = Casters without a rating carry nothing that lifts.
+    .headline = Nobody can say what casters without a mark hold. Do not lift from this.
+    .caution = Do not lift from a frame on casters without a rating.
 reason-over-the-weakest =
-    .headline = Do not lift this. { first } { no-more }
-    .caution = A part is asked for more than it takes. Do not lift this load from this frame.
+    .headline = Do not lift this. { first }{ no-more }
+    .caution = The load is more than a part of this frame holds. Do not lift it from this frame.
 reason-unrated =
-    .headline = { first } { no-more } It is a figure to study, not a rating: a frame without a plate has none.
-    .caution = This frame is unrated. A rated one is designed by an engineer, proved with a test load by somebody who answers for the test, and marked with its load, its maker and its number.
+    .headline = { first }{ no-more } It is a figure to study, not a rating: a frame without a plate has none.
+    .caution = This frame is unrated. A rated frame is designed by an engineer, tested under a proof load by somebody who is responsible for the test, and marked with its limit, its maker and its number.
 reason-joint-not-checked =
-    .headline = { first } { no-more } The joint was not checked, and it may be weaker. This is no rating.
+    .headline = { first } The joint was not checked, and it can be weaker, so no greatest load is given. This is no rating.
     .caution = What fastens the beam or the posts was not checked. Many frames fail there.
 reason-joint-upper-bound =
-    .caution = The joint's figure is an upper bound: all its bolts, anchors or welds are taken to pull evenly. The plate, edges, prying and a bad weld take from it.
+    .caution = The joint's figure is an upper bound: all its bolts, anchors or welds are taken to pull evenly. The plate, its edges, prying and a bad weld make it weaker.
 reason-the-wall-not-checked =
-    .caution = The wall, ceiling or floor that carries this was not checked. A roof beam was made for a roof.
+    .caution = The wall, ceiling or floor that carries this was not checked. A roof beam was made to hold a roof.
 reason-tips-along =
     .caution = Tipping is checked square to the beam. A pull along the beam with the hoist at its end tips the frame as well.
 reason-tie-the-feet =
-    .headline = { first } { no-more } Tie the feet of the A-frames together first. This is no rating.
+    .headline = { first }{ no-more } Tie the feet of the A-frames together first. This is no rating.
     .caution = Tie the feet of an A-frame to each other. A little oil or dust on the floor lets them slide.
 reason-never-roll-loaded =
     .caution = Do not roll the frame with a load on it. A caster that drops into a crack tips it.
 reason-limp =
-    .headline = { first } { no-more } The beam is too flexible. This is no rating.
+    .headline = { first }{ no-more } The beam is too flexible. This is no rating.
     .caution = The beam is too flexible, with its span under 450 times its sag (ANSI MH27.1, from memory): a trolley rolls by itself.
 reason-weight-misfits =
-    .headline = { first } { no-more } The frame's weight does not fit its sizes. This is no rating.
+    .headline = { first }{ no-more } The frame's weight does not fit its sizes. This is no rating.
     .caution = By their sizes beam and legs weigh { $parts }, and the whole frame should weigh that and up to twice as much. Look at both again. Against tipping the smaller weight is counted, on the wheels the larger.
 reason-small-factor =
-    .headline = { first } { no-more } A factor under 3 is not for lifting. This is no rating.
-    .caution = Common practice for lifting is a factor of 3. Less is for buildings, whose loads do not jerk.
+    .headline = { first }{ no-more } A factor under 3 is not for lifting. This is no rating.
+    .caution = Common practice for lifting is a factor of 3. Smaller factors are for buildings, where loads do not jerk.
 reason-four-wheels =
     .caution = The lower flange is checked for a trolley with four wheels, away from the ends of the beam. Two wheels, or a clamp, press harder on one place.
 reason-starting-adds =
-    .caution = Load and hoist are counted 1.10 times, since starting and stopping add to them. A hand chain hoist adds less, but rigging that slips adds more.
+    .caution = Load and hoist are counted 1.10 times, since starting and stopping add to them. A hand chain hoist adds less, and rigging that slips adds more.
 reason-not-counted =
-    .caution = These formulas know nothing of rust, holes, old bends, bad welds, a web crushed over its support, a soft floor, or a load that jerks.
+    .caution = These formulas leave out rust, holes, old bends, bad welds, a web crushed over its support, a soft floor, and a load that jerks.
 
 ## The working
 
@@ -240,7 +243,7 @@ step-flange = Lower flange bends
     .formula = √(s² + s q + q²) / (Fy / factor), s = bending / S, q = 0.75 P / tf²
     .numbers = { used-of }
     .result = { $used }
-step-web = Web is pulled
+step-web = Web is pulled off the flange
     .formula = P / (7 tf tw) / (Fy / factor)
     .numbers = { used-of }
     .result = { $used }
@@ -265,7 +268,7 @@ step-joint = Joint
     .numbers = { used-of }
     .result = { $used }
 step-most = Not more than
-    .formula = the load at which the first check is used up
+    .formula = the load at which the first check reaches 100%
     .numbers = factor { $factor } on yielding and buckling
     .result = { $not_more_than }
 
@@ -296,13 +299,13 @@ refused-flange-too-thick = is half the depth or more: that is no I-beam. Measure
 refused-off-the-span = is over a support or beyond it. Give a place between the supports.
 refused-over-the-span = is more than the span. Give the distance between the points that hold the beam.
 refused-feet-too-wide = is more than twice the height. Give no more than that.
-refused-trolley-needs-a-flange = needs an I-beam: a trolley runs on its lower flange. Choose another way, or an I-beam.
-refused-wheels-roll-apart = must be tied where an A-frame stands on casters: they roll apart. Tie the feet, or choose feet without casters.
-refused-stands-free = by anchors is for posts, walls and ceilings: this frame stands free. Choose bolts, a weld or no check.
+refused-trolley-needs-a-flange = needs an I-beam, because a trolley runs on its lower flange. Choose another way, or an I-beam.
+refused-wheels-roll-apart = does not go with casters: the feet of an A-frame on casters roll apart. Tie the feet, or choose feet without casters.
+refused-stands-free = is for posts, walls and ceilings, and this frame stands free. Choose bolts, a weld or no check.
 
 ## The drawing
 
 figure = The frame to scale over { $span }. { $weakest ->
-        [absent] Its weakest part is not known.
-       *[other] The weakest part is lit: { $weakest }.
+        [absent] Its weakest point is not known.
+       *[other] The weakest point is highlighted: { $weakest }.
     }

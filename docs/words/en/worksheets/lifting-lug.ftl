@@ -1,8 +1,8 @@
 # Worksheet lifting-lug.
 
-title = How may a plate lug fail, and which way first?
-summary = The ways in which a welded plate lug (padeye) can fail, and which sets the limit. A study aid: net section, tear-out, bearing, foot, weld, pin and wall.
-story = The yard studies a drawing of a lug for an engine bearer before it asks an engineer.
+title = How can a plate lug fail, and what limits it?
+summary = The ways in which a welded plate lug (padeye) can fail, and which of them sets the limit: net section, tear-out, bearing, foot, weld, pin and wall. A study aid.
+story = The yard studies the drawing of a lug for an engine bearer before it asks an engineer.
 
 ## What is asked
 
@@ -61,9 +61,9 @@ input-wall_span = Between the ribs or corners
     .help = Square to the lug, from one to the next.
 input-wall_yield = Yield strength of the wall
     .help = Plain structural plate: 36,000 psi.
-input-own_plate = My rule allows in the plate, pulled or bent
+input-own_plate = My rule allows in the plate, in tension or bending
     .help = All four stresses of your own rule, or none. The smaller of rule and formula counts.
-input-own_shear = My rule allows in the plate, cut
+input-own_shear = My rule allows in the plate, in shear
     .help = On the two planes before the pin.
 input-own_bearing = My rule allows under the pin
     .help = On pin times thickness.
@@ -72,26 +72,26 @@ input-own_weld = My rule allows in the weld
 
 ## What is found
 
-result-capacity_estimate = Pull at which the lug would fail, with its factor (no rating)
-result-governing = Fails first
+result-capacity_estimate = Limit of the lug by these formulas, factor counted (no rating)
+result-governing = What sets the limit
 result-net_tension = Tears across the hole (net section)
 result-tear_out = Tears out at the end (splitting, double-plane shear)
 result-bearing = Pin crushes the hole (pin bearing)
 result-gross_section = Stretches over its whole width (gross section)
 result-out_of_plane = Bends at the foot
-result-foot_shear = Is cut at the foot
+result-foot_shear = Shears at the foot
 result-weld = Weld
-result-pin_holds = Pin bends or is cut
-result-wall_holds = Wall folds or is cut
+result-pin_holds = Pin bends or shears
+result-wall_holds = Wall folds or shears
 result-own_allows = By the stresses of your own rule
-result-with_pin_and_wall = The same, with pin and wall (no rating)
+result-with_pin_and_wall = Limit with pin and wall, factor counted (no rating)
 
 way-net_tension = the plate tearing across the hole
 way-tear_out = the end tearing out
 way-bearing = the pin crushing the hole
 way-gross_section = the plate stretching over its whole width
 way-out_of_plane = the foot of the plate bending
-way-foot_shear = the foot of the plate being cut
+way-foot_shear = the foot of the plate shearing
 way-weld = the weld
 way-own-tension = the plate beside the hole, by your own rule
 way-own-shear = the end tearing out, by your own rule
@@ -103,11 +103,11 @@ way-wall = the wall that the lug is welded to
 
 ## The headline and the cautions
 
-comes-first = By these formulas { $governing } is the first to fail, at { $first } with its factor. Your load is { $used } of that.
+comes-first = By these formulas the limit is { $first }, with the design factor counted, and it is set by { $governing }. Your load is { $used } of that.
 
 reason-over-the-first-way =
     .headline = Do not lift with this. { comes-first } That is too much.
-    .caution = The load is more than the weakest way of failing allows. Do not use this lug.
+    .caution = The load is over the limit of the lug. Do not use this lug.
 reason-study-aid =
     .headline = { comes-first } This is a figure to study and not a rating. A home-made lug has no rating.
     .caution = This is a study aid and not a design. A qualified person designs a lifting lug and a qualified welder makes it. It is tested and marked before it lifts.
@@ -120,27 +120,27 @@ reason-hard-plate =
 reason-loose-pin =
     .caution = The pin is loose in the hole and bears on a narrow line. The formulas are less sure there.
 reason-dishes =
-    .caution = The plate is wide and thin beside the hole, so that it dishes (bends out of its plane). Four thicknesses on each side of the hole count, and the rest counts for nothing.
+    .caution = The plate is wide and thin beside the hole, so that it dishes (bends out of its plane). Only four thicknesses on each side of the hole are counted.
 reason-thin-for-the-pin =
-    .caution = The plate is thinner than half its pin (a shop rule, from memory). Take a thicker plate, and fill the jaws so that the pull stays in its middle.
+    .caution = The plate is thinner than half its pin (a shop rule, from memory). Use a thicker plate, and fill the jaws so that the pull stays in its middle.
 reason-weld-too-small =
-    .caution = The weld is small for this plate. It cools so fast that it may crack. The least leg here is { $least } (AISC 360-10, Table J2.4).
+    .caution = The weld is small for this plate. It cools so fast that it can crack. The least leg here is { $least } (AISC 360-10, Table J2.4).
 reason-pin-not-checked =
-    .headline = { comes-first } The pin was not checked, and it may be weaker. This is no rating.
-    .caution = The pin was not checked. Take the pin of a marked shackle, and hold its rating against this pull.
+    .headline = { comes-first } The pin was not checked, and it can be weaker. This is no rating.
+    .caution = The pin was not checked. Use the pin of a marked shackle, and compare its rating with this pull.
 reason-pin-of-your-own =
-    .caution = A pin of your own has no mark and no rating. A bolt whose thread lies in a jaw is cut sooner than this says, and a bolt that works loose falls out.
+    .caution = A pin of your own has no mark and no rating. A bolt whose thread lies in a jaw shears sooner than this says, and a bolt that works loose falls out.
 reason-pin-by-its-mark =
-    .caution = The shackle and its pin go by the shackle's own mark. Nothing of them is worked out here.
+    .caution = Go by the mark on the shackle for the shackle and its pin. They are not worked out here.
 reason-wall-not-checked =
-    .headline = { comes-first } What the lug is welded to was not checked, and it may be weaker. This is no rating.
+    .headline = { comes-first } What the lug is welded to was not checked, and it can be weaker. This is no rating.
     .caution = What the lug is welded to was not checked. A thin wall folds or tears out round the foot long before the lug fails.
 reason-wall-upper-bound =
-    .caution = The figure of the wall is an upper bound. It takes a flat, sound wall with the lug midway between what holds it, and a wall that does not split in layers under the weld.
+    .caution = The figure of the wall is an upper bound. It is for a flat, sound wall with the lug midway between what holds it, and for steel that does not split in layers under the weld.
 reason-small-factor =
     .caution = Use a factor under 3 only where the loads are well known and every lift is controlled.
 reason-not-counted =
-    .caution = The formulas leave out bad welds, laminated plate, cold steel, torch-cut corners, and pulls that come and go many times (fatigue).
+    .caution = The formulas leave out bad welds, laminated plate, cold steel, torch-cut corners, and a pull that is repeated many times (fatigue).
 
 ## The working
 
@@ -172,7 +172,7 @@ step-bends = Bends at the foot
     .formula = your pull × allowed stress (Fy / Nd) / stress from pull and both bendings
     .numbers = { allowed-by-stress }
     .result = { $out_of_plane }
-step-cut-foot = Is cut at the foot
+step-cut-foot = Shears at the foot
     .formula = your pull × allowed stress (Fy / Nd) / √(pull² + 3 (3/2 shear)²) on width × t
     .numbers = { allowed-by-stress }
     .result = { $foot_shear }
@@ -180,7 +180,7 @@ step-weld = Weld
     .formula = your pull × allowed stress (0.60 × weld metal / (1.2 Nd), no more than √2 × 0.60 × Fu of the plate) / stress on the throat
     .numbers = { allowed-by-stress }
     .result = { $weld }
-step-pin-cut = Pin is cut
+step-pin-cut = Pin shears
     .formula = 2 × 3/4 × Fy / (√3 Nd) × π d² / 4
     .numbers = 2 × 3/4 × { OWN($yields) } / (√3 × { factor }) × π × ({ OWN($across, digits: 3) })² / 4
     .result = { $cut }
@@ -200,7 +200,7 @@ step-wall-folds = Wall folds under your pull
     .formula = 1 / (Nd × ((straight + 4 × level × height / L) / wall's pull + across × height / wall's bending))
     .numbers = 1 / ({ factor } × ({ $straight } / { OWN($pull) } + { OWN($arm, digits: 3) } / { OWN($turns) }))
     .result = { $folds }
-step-wall-cut = Wall is cut beside the weld
+step-wall-cut = Wall shears beside the weld
     .formula = Fy / (√3 Nd) × 2 L T
     .numbers = { OWN($yields) } / (√3 × { factor }) × 2 × { OWN($weld_length) } × { OWN($wall, digits: 3) }
     .result = { $cut }
@@ -228,7 +228,7 @@ step-own-weld = Weld, by your rule
 ## Why a result is absent
 
 absent-pin-not-checked = the pin was not checked
-absent-pin-by-its-mark = the pin goes by its shackle's mark
+absent-pin-by-its-mark = go by the mark on the shackle
 absent-wall-not-checked = the wall was not checked
 absent-no-own-stresses = no stresses of your own were given
 absent-not-all-checked = pin and wall were not both checked
@@ -237,13 +237,13 @@ absent-not-all-checked = pin and wall were not both checked
 
 refused-thicker-than-the-hole = does not go into the hole. Give a pin no thicker than the hole.
 refused-over-the-tensile-strength = is over the tensile strength. Look the two up again.
-refused-thicker-than-the-plate = is thicker than the plate, { $plate }: what is more lies beside it and holds nothing. Give no more than the plate.
-refused-longer-than-the-plate = is longer than the plate is wide at the hole, { $wide }. Give no more than that: how wide a lug is at its foot is not asked.
-refused-hole-in-the-weld = puts the hole into the weld. Give at least half the hole.
+refused-thicker-than-the-plate = is thicker than the plate, { $plate }. The weld cannot use more than the plate. Give no more than that.
+refused-longer-than-the-plate = is longer than the plate is wide at the hole, { $wide }. Give no more than that, because the width at the foot is not asked for.
+refused-hole-in-the-weld = puts the hole into the weld. Give at least half the diameter of the hole.
 refused-narrower-than-the-lug = is narrower than the lug, { $plate }. Give at least the lug's thickness.
 refused-no-wall-beside-the-lug = is no more than the lug is thick, { $plate }. Give the distance from one rib or corner to the next.
 refused-own-all-or-none = is missing. Give all four stresses of your own rule, or none of them.
 
 ## The drawing
 
-figure = Face and side of the lug to scale: { $wide } wide at the hole, { $thick } thick, pulled { PLACES($lean, places: 0) } off its line. The weakest part is lit: { $governing }.
+figure = Face and side of the lug to scale: { $wide } wide at the hole, { $thick } thick, pulled { PLACES($lean, places: 0) } off its line. The weakest part is highlighted: { $governing }.

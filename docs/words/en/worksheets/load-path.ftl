@@ -22,22 +22,23 @@ result-blocked = May not be used
 
 ## The headline and the cautions
 
-holds = The whole rigging may lift { $capacity }: { $governing } sets the limit.
+holds = The whole rigging may lift { $capacity }. The part “{ $governing }” sets the limit.
 none-or-more = { $more ->
         [0] { "" }
-       *[other] { " " }{ $more } more may not be used either.
+        [one] { " " }One more part may not be used either.
+       *[other] { " " }{ $more } more parts may not be used either.
     }
 reason-legs-flat =
     .caution = A leg lies between 30° and 45° from the horizontal: a few inches of hook height change its pull a lot. Take up the slack and measure the angle again.
 reason-part-forbidden =
     .headline = Do not lift: { $why }.{ none-or-more }
-    .caution = { $why }. Take it out of the rigging.
+    .caution = Not allowed: { $why }. Take that part out of the rigging.
 reason-part-without-rating =
     .headline = The whole rigging cannot be rated: { $why }.{ none-or-more } Do not lift until every part is known.
-    .caution = { $why }. Find it out, or take the part out of the rigging.
+    .caution = Still to find out: { $why }. Find it out, or take that part out of the rigging.
 reason-part-overloaded =
-    .headline = Do not lift: the load is more than { $part } could carry, even if everything else were in order.
-    .caution = The load is more than { $part } could carry at most.
+    .headline = Do not lift: the load is more than the part “{ $part }” could carry, even if everything else were in order.
+    .caution = The load is more than the part “{ $part }” could carry at most.
 reason-altered-part =
     .caution = If an altered part holds a pull, that proves only that pull. Cracks, hardening and fatigue give no warning.
 reason-over-string =
@@ -46,7 +47,7 @@ reason-over-string =
 reason-inside-string =
     .headline = { holds } Your load takes { $used } of it.
 reason-legs-too-flat =
-    .headline = Do not lift like this: { $part } lies under 30° from the horizontal. Use longer legs.
+    .headline = Do not lift like this: the legs of the part “{ $part }” lie under 30° from the horizontal. Use longer legs.
     .caution = Never use a sling at less than 30° from the horizontal. Use longer legs.
 reason-legs-too-flat-beside =
     .caution = { reason-legs-too-flat.caution }
@@ -71,18 +72,18 @@ reason-marks-govern =
 
 ## The working
 
-step-pull-alone = Pull on { $part }
+step-pull-alone = Pull on “{ $part }”
     .formula = load
     .result = { $pull }
-step-pull-of-legs = Pull on { $part }
-    .formula = load / (legs that count, { $counted } of { $legs }, × sin angle)
+step-pull-of-legs = Pull on “{ $part }”
+    .formula = load / (legs that count × sin angle); { $counted } of { $legs } count
     .numbers = { OWN($load) } / ({ $counted } × sin { $angle })
     .result = { $pull }
-step-no-rating = Rating of { $part }
+step-no-rating = Rating of “{ $part }”
     .formula = mark, table and condition
     .numbers = { $condition }
     .result = none
-step-rating = Rating of { $part }
+step-rating = Rating of “{ $part }”
     .formula = straight rating × what its use leaves
     .numbers = { $reckoned }
     .result = { $rating }

@@ -7,7 +7,7 @@ story = The yard works out the weight of an engine cradle before the lift: a ste
 ## What is asked
 
 input-parts = Parts
-    .help = One row for each part. Holes are rows that are taken away.
+    .help = One row for each part. Give a hole as a row of its own and say that it is taken away.
     .row = Part
 input-parts-label = Name
     .help = Your own word for it.
@@ -72,7 +72,7 @@ option-parts-material-magnesium-alloys = magnesium alloys
 option-parts-material-masonry-grout = masonry grout
 option-parts-material-mercury = mercury
 option-parts-material-mixed-oak = mixed oak
-option-parts-material-monel-67-ni-30-cu = Monel (67 Ni 30 Cu)
+option-parts-material-monel-67-ni-30-cu = nickel-copper alloy (67 Ni 30 Cu)
 option-parts-material-nickel = nickel
 option-parts-material-nylon = nylon
 option-parts-material-oak-air-dry = oak, air dry
@@ -104,23 +104,23 @@ option-parts-material-water-sea = water, sea
 option-parts-material-wood = wood, any
 option-parts-material-zinc = zinc
 input-parts-count = How many
-    .help = Parts that are alike. Their common middle counts.
+    .help = How many parts are alike. Give the place of their common middle below.
 input-parts-length = Length
     .help = The longest way.
 input-parts-width = Width
-    .help = Across. On an angle: the leg that lies flat.
+    .help = Across. On an angle, the leg that lies flat.
 input-parts-depth = Depth
-    .help = Height of the section. On an angle: the leg that stands up.
+    .help = Height of the section. On an angle, the leg that stands up.
 input-parts-height = Height
-    .help = Straight up from its base. A two-to-one dished head is a quarter of its outside diameter high.
+    .help = Straight up from its base. The height of a two-to-one dished head is a quarter of its outside diameter.
 input-parts-thickness = Thickness
     .help = Measure it with calipers; do not trust the name.
 input-parts-diameter = Diameter
-    .help = Over the outside. On a ring of round bar: the bar itself.
+    .help = Over the outside. On a ring of round bar, the diameter of the bar.
 input-parts-outside_diameter = Outside diameter
-    .help = Over the outside. Pipe: 2 in pipe is 2-3/8 in over the outside.
+    .help = Over the outside. A 2 in pipe is 2-3/8 in over the outside.
 input-parts-inside_diameter = Inside diameter
-    .help = The hole.
+    .help = Across the hole.
 input-parts-bottom_diameter = Bottom diameter
     .help = At the base.
 input-parts-top_diameter = Top diameter
@@ -128,11 +128,11 @@ input-parts-top_diameter = Top diameter
 input-parts-mean_diameter = Mean diameter
     .help = From bar center to bar center, straight across the ring.
 input-parts-wall = Wall
-    .help = Thickness of the wall. Left empty on a ball, drum or box: it is full.
+    .help = Thickness of the wall. If you leave it empty, a ball, drum or box counts as solid.
 input-parts-side = Side
     .help = One side of the square.
 input-parts-across_flats = Across flats
-    .help = What the spanner fits.
+    .help = Across two opposite flats, where a wrench grips.
 input-parts-flange_width = Flange width
     .help = Across the top.
 input-parts-web_thickness = Web thickness
@@ -140,13 +140,13 @@ input-parts-web_thickness = Web thickness
 input-parts-flange_thickness = Flange thickness
     .help = At the middle of the flange's overhang.
 input-parts-weight_per_length = Weight by the foot
-    .help = From the mill's name: W8×31 weighs 31 lb/ft. It stands in for the section's sizes.
+    .help = From the name of the section: W8×31 weighs 31 lb/ft. With it you need no sizes of the section.
 input-parts-weight = Weight of one
     .help = From a plate, a book or a scale.
 input-parts-at = Where its middle is
     .help = From any corner you choose: right, back, up. Give the middle of the box that would just hold it. If you leave it empty, the center of gravity is not worked out.
 input-parts-along = Its length or axis points
-    .help = Left empty: bars lie to the right, round things and plates stand up.
+    .help = If you leave it empty, bars lie to the right, and round parts and plates stand up.
 option-parts-along-x = to the right (x)
 option-parts-along--x = to the left
 option-parts-along-y = to the back (y)
@@ -154,15 +154,15 @@ option-parts-along--y = to the front
 option-parts-along-z = up (z)
 option-parts-along--z = down
 input-parts-minus = Take it away (a hole)
-    .help = For holes and cut-outs.
+    .help = Yes for holes and cut-outs.
 input-parts-tolerance = Allowance either way
-    .help = For thickness, welds and small things. 2% is our own allowance for cut steel, not a standard's.
+    .help = How far the weight can be off, for thickness, welds and small parts. 2% for cut steel is our own figure and not that of a standard.
 input-solid = Or drop a drawn solid (STL)
     .help = ASCII or binary STL of a closed solid, up to 12 MB. It stays on your device.
 input-solid_unit = One unit of the drawing is
-    .help = The file does not say. Check the size shown in the working.
-option-solid_unit-mm = a millimetre
-option-solid_unit-cm = a centimetre
+    .help = The file does not say. Compare the size that the working shows.
+option-solid_unit-mm = a millimeter
+option-solid_unit-cm = a centimeter
 option-solid_unit-m = a meter
 option-solid_unit-in = an inch
 option-solid_unit-ft = a foot
@@ -252,11 +252,11 @@ part = { $name }{ $count ->
         [1] { "" }
        *[other] { " " }× { $count }
     }
-part-by-number = { $number }. { $shape }
+part-by-number = { $shape }, row { $number }
 drawn-solid = Drawn solid
-part-line = { $part }: { $taken ->
-        [yes] −{ $plain }
-       *[no] { $plain }
+part-line = { $taken ->
+        [yes] { $part }, taken away: { $plain }
+       *[no] { $part }: { $plain }
     }
 
 ## The headline and the cautions
@@ -276,7 +276,7 @@ reason-could-be-wrong =
 reason-holds-water =
     .caution = A hollow part can hold water or oil. Drain it, or add what it can hold. A fluid that runs to one side moves the center of gravity.
 reason-sharp-corners =
-    .caution = Rolled sections are worked out with sharp corners and even flanges. The weight by the foot from the mill is better.
+    .caution = Rolled sections are worked out with sharp corners and even flanges. The weight by the foot from the mill is more exact.
 reason-wet-timber =
     .caution = Timber that is wet or green can weigh half as much again as dry timber. Weigh a cut piece.
 reason-taken-as-exact =
@@ -325,7 +325,7 @@ moment = { OWN($term) } × { OWN($arm) }
 
 ## Why a result is absent
 
-absent-places-missing = say where each part stands to find it
+absent-places-missing = give the place of each part to find it
 
 ## Refusals
 
@@ -334,7 +334,7 @@ refused-all-taken-away = takes away as much as there is. Check which rows are to
 refused-size-missing = is missing. This shape needs it: { $shape }.
 refused-size-or-weight-missing = is missing. This shape needs it: { $shape }. Or give the weight by the foot.
 refused-section-against-weight = does not agree with the sizes of the section. Look the section up again, or leave its sizes out.
-refused-balances-outside = balance outside all of their own boxes: something is taken away where nothing is. Check where each part stands.
+refused-balances-outside = would balance outside all of the parts, so something is taken away where there is nothing. Check the place of each part.
 refused-material-missing = is missing. Pick what it is made of, such as steel.
 refused-unit-missing = is missing: the file holds bare numbers. Say what one unit of its drawing is, such as mm.
 
@@ -365,7 +365,7 @@ refused-solid-open = is not closed: { $edges } edges have no partner. Repair the
 
 ## The drawing
 
-figure-part = { $number } { $part }
+figure-part = { $number }: { $part }
 figure-seen = To scale, { $view ->
         [above] from above
        *[front] from the front
@@ -374,4 +374,4 @@ figure-seen = To scale, { $view ->
        *[other] { " " }and { $more } more
     }. Together { $total }.
 figure = { figure-seen } The center of gravity lies { $x } to the right, { $y } to the back and { $z } up from your corner.
-figure-unplaced = { figure-seen } The center of gravity is not drawn, because the places of the parts were not given.
+figure-unplaced = { figure-seen } The center of gravity is not drawn, because you did not give the places of the parts.

@@ -27,7 +27,7 @@ input-hoist_capacity = Capacity of the hoist
 input-gauge_capacity = Full scale of the load gauge
     .help = A pressure gauge: its full scale times the ram's area.
 input-gauge_accuracy = Error of the gauge, of full scale
-    .help = From gauge-check, or its class if it was checked.
+    .help = From the worksheet “Does my gauge tell the truth?”, or its class if it was checked.
 input-anchor_limit = Limit of anchor and bench
 input-items = Parts in the line
     .help = Give every part in the line of the pull, with the one on trial.
@@ -41,7 +41,7 @@ input-frame_give = The frame gives way by
     .help = Measured at the pull, from the anchor to what pulls; only for the energy.
 input-hold = Hold at the top
     .help = Common practice, no source.
-input-pulls_survived = Such pulls survived so far, this one counted
+input-pulls_survived = Pulls like this that it has held, with this one
 
 ## What is found
 
@@ -54,7 +54,7 @@ result-stored_energy = Energy in the line, order of magnitude
 result-stretch = Stretch of the parts whose length is known
 result-what_breaks_first = Lowest rated part
 result-blocked = Parts that may not be used
-result-failure_bound = Chance of failing it that is still possible (95%, exact)
+result-failure_bound = Chance of failing such a pull that is still possible (95% confidence)
 result-rule_of_three = The same by the rule of three
 result-proves = What a pass proves
 result-does_not_prove = What it does not
@@ -62,17 +62,17 @@ result-proof_rules = Printed proof loads, for the maker or a test house
 
 ## The headline and the cautions
 
-never-pass = Never pass { $ceiling }: { $governing } sets it.
+never-pass = Never pull harder than { $ceiling }. The lowest limit decides: { $governing }.
 only-its-maker = Only its maker or a test house may pull a part above its rating (proof test).
 reason-too-hard-a-pull-besides =
     .caution = Even by what is known, a pull of { $pull } is too hard.
 reason-near-the-limit =
     .caution = The pull that you want is close to the limit. If the gauge reads low, you would go over it without noticing.
 reason-part-barred =
-    .headline = Do not pull. { $why }.
+    .headline = Do not pull: { $why }.
 do-not-pull-yet = Do not pull yet.
 reason-anchor-not-known =
-    .headline = { do-not-pull-yet } Nothing is known of the anchor or bench. It is part of the line, and it may fail first.
+    .headline = { do-not-pull-yet } Nothing is known of the anchor or bench. It is part of the line, and it can fail first.
     .caution = Find out what anchor and bench may carry.
 reason-ram-plate-not-known =
     .headline = { do-not-pull-yet } The capacity on the ram's plate is not given.
@@ -84,18 +84,18 @@ reason-highest-pressure-not-known =
     .headline = { do-not-pull-yet } The highest pressure of ram, pump and hose is not given.
     .caution = Read the highest pressure on ram, pump and hose. The lowest one is the limit.
 reason-ram-side-not-said =
-    .headline = { do-not-pull-yet } You have not said whether the ram pushes or pulls. A ram that pulls has a smaller area.
+    .headline = { do-not-pull-yet } You have not said whether the ram pushes or pulls. A ram that pulls works on a smaller area.
     .caution = Say whether the ram pushes or pulls, and how thick its rod is.
 reason-weight-over-ceiling =
-    .headline = Do not pull. The weight pulls its whole { $pull }, which is more than { $governing } allows. { never-pass } { only-its-maker }
+    .headline = Do not pull. The weight pulls with its whole { $pull }, which is over the lowest limit. { never-pass } { only-its-maker }
 reason-weight-inside-every-limit =
-    .headline = { never-pass } The weight pulls its whole { $pull }, which stays inside.
+    .headline = { never-pass } The weight pulls with its whole { $pull }, which is less.
 reason-over-ceiling =
-    .headline = Do not pull. Your { $target } is more than { $governing } allows. { never-pass } { only-its-maker }
+    .headline = Do not pull. Your { $target } is over the lowest limit. { never-pass } { only-its-maker }
 reason-inside-gauge-error =
     .headline = Do not pull. Your { $target } is under the highest force, but the gauge may read { $error } low. The true pull could be over it. { never-pass } { only-its-maker }
 reason-inside-every-limit =
-    .headline = { never-pass } Stop the gauge at { $stop_reading }; your { $target } stays inside.
+    .headline = { never-pass } Stop when the gauge reads { $stop_reading }. Your { $target } is below that.
 reason-not-once-to-see =
     .caution = Do not pull, not even once or with a small force.
 reason-altered-parts-to-their-maker =
@@ -107,7 +107,7 @@ reason-read-from-afar =
 reason-slack-before-touching =
     .caution = Release the pull until the line is slack before you touch, measure or look closely.
 reason-oil-under-pressure =
-    .caution = Oil under pressure goes through a glove. Never feel along a hose. Check the ratings of hoses and couplings before you pump.
+    .caution = A jet of oil under pressure goes through a glove. Never feel along a hose. Check the ratings of hoses and couplings before you pump.
 reason-hoist-stores-the-pull =
     .caution = A hoist keeps pulling when you release the hand chain. Its own brake and hooks are in the line too.
 reason-weight-barely-lifted =
@@ -136,7 +136,7 @@ open-ram-bore-not-known = the ram's bore is not known
 open-highest-pressure-not-known = the highest pressure is not known
 open-ram-side-not-said = you have not said whether the ram pushes or pulls
 proves-nothing = Nothing: there is no such pull.
-part-with-flat-legs = { $part } has legs under 30° from the horizontal
+part-with-flat-legs = the legs of the part “{ $part }” lie under 30° from the horizontal
 of-legs = { $printed }, { $legs } legs at { PLACES($angle, places: 0) }
 
 ## The pull, stage by stage
@@ -155,18 +155,19 @@ stage-off = Release the pull until the line is slack before anybody goes near. M
 
 ## Printed proof loads
 
-proof-rule = { $item }, { $range }: { $factor } × rating ({ $source }, { $locator })
+proof-rule = { $item }, { $range }: { $factor } × rating ({ $source })
+proof-rule-and-more = { $item }, { $range }: { $factor } × rating + { $addition } ({ $source })
 proof-item-alloy_chain_sling = alloy chain sling
 proof-item-loose_gear = loose gear
-proof-item-hook_without_maker_data = hook without maker data
+proof-item-hook_without_maker_data = hook for which the maker gives no data
 proof-item-shackle = shackle
 proof-item-welded_end_of_wire_rope_sling = welded end of wire rope sling
-proof-item-wire_rope_sling_navy = wire rope sling navy
+proof-item-wire_rope_sling_navy = wire rope sling of the US Navy
 proof-item-web_sling_after_repair = web sling after repair
 proof-item-hand_chain_block = hand chain block
-proof-range-any = any
-proof-range-to = to { $load }
-proof-range-over = over { $load }
+proof-range-any = any rating
+proof-range-to = rating up to { $load }
+proof-range-over = rating over { $load }
 
 ## The working
 
@@ -195,7 +196,7 @@ step-what-it-would-prove = What it would prove
 absent-part-may-not-be-used = no pull: a part may not be used
 absent-nothing-sets-it = a part may not be used
 absent-no-pull = no pull
-absent-not-to-be-found-out = not to be found out
+absent-not-to-be-found-out = not known while a part may not be used
 absent-no-ram-bore = no ram bore given
 absent-chain-not-given = give sizes and lengths of chain, rope and slings
 absent-not-all-known = no pull while a limit is not known

@@ -31,8 +31,8 @@ input-hand_force = Or: push on the lever
 
 result-force = Force, all rams together
 result-force_each = Force of one ram
-result-force_at_most = What the parts must bear, at most
-result-force_at_least = What the rams give before friction, at least
+result-force_at_most = Force that the parts must bear, at most
+result-force_at_least = Force of the rams before friction, at least
 result-pressure = Pressure
 result-area = Working area of one ram
 result-hand_force = Push on the lever
@@ -59,7 +59,7 @@ reason-no-plate =
     .headline = Compare it with the pressure and the capacity on the plates.
 reason-over-plate =
     .headline = That is { $share } of the { $limit }. Too much.
-    .caution = That is over the plate. Do not pump so high, and do not raise the relief valve.
+    .caution = That is over the plate. Do not pump so high, and do not raise the setting of the relief valve.
 reason-near-plate =
     .headline = That is { $share } of the { $limit }.
 reason-inside-plate =
@@ -72,7 +72,7 @@ reason-rod-takes-area =
     .caution = On the pull side the rod takes area away, so the same pressure gives less force.
 reason-may-be-over-plate =
     .headline = That is { $share } of the { $limit }, and if the gauge reads low, more than the plate allows. Too much.
-    .caution = If the gauge reads low, what acts is over a plate. Stay below the plate by the gauge's error.
+    .caution = If the gauge reads low, the true pressure or force is over the plate. Stay below the plate by the error of the gauge.
 reason-gauge-not-known =
     .headline = You have not said how far the gauge may be off, so the true pressure is not known.
     .caution = Give how far the gauge may be off: its class times its full scale. If it reads low, the true pressure is higher than you see.
@@ -95,11 +95,11 @@ step-area-given = Area of one ram
     .result = { $area }
 step-area-of-ring = Ring round the rod
     .formula = π/4 × (bore² − rod²)
-    .numbers = π/4 × ({ OWN($bore) }² − { OWN($rod) }²)
+    .numbers = π/4 × (({ OWN($bore) })² − ({ OWN($rod) })²)
     .result = { $area }
 step-area-of-bore = Area of one ram
     .formula = π/4 × bore²
-    .numbers = π/4 × { OWN($bore) }²
+    .numbers = π/4 × ({ OWN($bore) })²
     .result = { $area }
 step-pressure-by-pressure = Pressure
     .formula = as read
@@ -128,15 +128,15 @@ step-lever = Push on the lever
 
 ## Why a result is absent
 
-absent-give-the-pump = give the pump to find it
+absent-give-the-pump = give the sizes of the pump to find it
 absent-no-pump = no pump given
 
 ## Refusals
 
-refused-one-of-bore-and-area = or the area is needed, one of the two. Give the bore, such as 2-1/8 in.
+refused-one-of-bore-and-area = or the area is needed. Give the bore, such as 2-1/8 in.
 refused-not-thinner = is not thinner than the bore. Give the diameter of the rod.
 refused-pressure-missing = is needed, or the force wanted, or the push on the lever.
-refused-one-too-many = makes one too many. Give one of pressure, force wanted and push on the lever.
+refused-one-too-many = is one too many. Give only one of pressure, force wanted and push on the lever.
 refused-pump-missing = is needed with a push on the lever. Give bore and both lever arms.
 
 ## The drawing

@@ -25,7 +25,7 @@ input-diameter_now = Rope diameter now
 input-core = Core
 option-core-fibre = Fiber, or not known
 option-core-steel = Steel
-input-shape_damage = Any kink, crush, birdcage or flat?
+input-shape_damage = Any kink, crushed or flat place, or birdcage?
 input-corrosion = Any rust pits or stiff, dry places?
 input-cut_share = Deepest cut or tear, share of the width
     .help = None: 0. Snags and punctures count.
@@ -38,13 +38,13 @@ input-heat = Any heat mark, melted or glazed place?
 input-fitting_damage = Any end fitting cracked, bent or worn?
 input-tag_readable = Can you read the tag?
 input-altered = Any knot, mend, clip, weld or change?
-input-hottest = Hottest it has been
+input-hottest = Highest temperature it has been at
     .help = The hottest place or load that it has touched. If it was only in the open air, give 120 °F (50 °C).
 input-rating = Rating on its tag
 
 ## What is found
 
-result-worst_share = In all
+result-worst_share = Criteria passed
 result-diameter_loss = Wear of the diameter
 result-rating_if_sound = Rating on its tag, if sound
 
@@ -105,8 +105,8 @@ criterion-web-fitting = Fitting bent, cracked or worn
     .listed = fitting bent, cracked or worn
     .look-at = the fittings
     .limit = none
-criterion-too-hot = Hotter than it may get
-    .listed = hotter than it may get
+criterion-too-hot = Was hotter than allowed
+    .listed = was hotter than allowed
     .look-at = how hot it has been
 criterion-no-tag = No readable tag
     .listed = no readable tag
@@ -117,12 +117,12 @@ criterion-altered = Knotted, mended, welded or changed
     .look-at = any knot, mend or change
     .limit = none
 
-criteria-passed = { $passed } of { $all } criteria passed
+criteria-passed = { $passed } of { $all }
 absent-not-said = not said
 absent-no-tag-rating-given = no tag rating given
 
 reason-never-bare-handed =
-    .caution = Never run a bare hand along a wire rope, because broken wires cut like hooks. Wear leather gloves and use a rag: it catches on the wires.
+    .caution = Never run a bare hand along a wire rope, because broken wires cut like hooks. Wear leather gloves and draw a rag along the rope: it catches on broken wires.
 reason-broken-inside =
     .caution = You do not see wires that are broken inside. Bend the rope by hand in the worst lay and look between the strands.
 reason-sunlight =
@@ -135,8 +135,8 @@ reason-protect-from-edges =
 refused-diameter-now-thicker-than-new = is thicker than that rope when new. Measure over the crowns; a swollen place is a birdcage.
 refused-more-in-strand-than-in-lay = is more than in the whole lay. Count the worst strand of that lay.
 refused-fewer-than-in-a-lay = is fewer than in the worst lay, which is shorter. Count the worst eight diameters; they hold that lay.
-refused-colder-than-allowed = is colder than { $coldest }, below which only the maker can say whether such a sling may be used. Give the greatest heat it gets.
-refused-over-what-the-rope-breaks-at = is more than such a rope breaks at, about { $breaks }. Read the tag again, and measure the rope again.
+refused-colder-than-allowed = is colder than { $coldest }, below which only the maker can say whether such a sling may be used. Give the highest temperature that it gets.
+refused-over-what-the-rope-breaks-at = is more than the breaking load of such a rope, about { $breaks }. Read the tag again, and measure the rope again.
 refused-more-than-all-wires = is more than all the wires of the rope.
 
 ## The drawing

@@ -45,14 +45,14 @@ result-angle = Angle from the horizontal
 result-angle_from_vertical = Angle from the vertical
 result-included_angle = Angle between the legs
 result-angle_factor = Sling-angle factor (load angle factor)
-result-side_force = Inward push on the load, from each leg (compression)
+result-side_force = Inward push of each leg on the load (compression)
 result-headroom = Height of the hook over the pick points
 result-legs_counted = Legs that count
-result-capacity = Whole sling by our count
+result-capacity = Rating of the whole sling by our count
 result-legs_counted_osha = Legs that the OSHA tables count
-result-capacity_osha_count = Whole sling by that count
+result-capacity_osha_count = Rating of the whole sling by the OSHA count
 result-en_mode_factor = Mode factor of EN 818-4
-result-capacity_en_factor = Whole sling by that factor
+result-capacity_en_factor = Rating of the whole sling by that factor
 
 ## The headline and the cautions
 
@@ -94,7 +94,7 @@ reason-sharing-needs-even-legs =
 reason-tag-alone =
     .caution = Only the tag's figure is known, so the stricter printed rule decides: the whole sling counts as { $factor } times one leg (EN 818-4). Give grade and size to use the sling's own table.
 reason-squeeze =
-    .caution = Each leg pushes the load inward with { $side_force } (compression). A thin box or an open frame may need a spreader.
+    .caution = Each leg presses the load inward (compression) with { $side_force }. A thin box or an open frame may need a spreader.
 reason-hook-over-balance-point =
     .caution = Put the hook directly above the center of gravity. Go by the tag on your sling. If you cannot read the tag, do not lift with the sling.
 
@@ -120,7 +120,7 @@ step-pull = Pull in each leg
     .formula = load / legs that count × factor
     .numbers = { OWN($load) } / { counted-legs } × { PLACES($angle_factor, places: 3) }
     .result = { $leg_tension }
-step-squeeze = Inward push on the load, from each leg (compression)
+step-squeeze = Inward push of each leg on the load (compression)
     .formula = load / legs that count / tan(angle)
     .numbers = { OWN($load) } / { counted-legs } / tan({ PLACES($angle, places: 1) })
     .result = { $side_force }
@@ -173,7 +173,7 @@ refused-one-leg-hangs-plumb = does not fit one leg, because it hangs straight do
 refused-one-leg-has-no-spread = does not fit one leg, because it has one pick point. Leave it out, or say how many legs there are.
 refused-one-leg-is-as-high-as-long = does not agree with the length of the leg, { $length }. One leg hangs straight down: measure again, or leave one of the two out.
 refused-higher-than-the-leg = is more than the length of the leg, { $leg }. Measure both again.
-refused-ways-disagree = does not agree with the rest: it makes the angle { PLACES($other, places: 1) }, the rest makes it { PLACES($one, places: 1) }. Measure again, or leave out what you do not trust.
+refused-ways-disagree = does not agree with the rest. It makes the angle { PLACES($other, places: 1) }, and the rest makes it { PLACES($one, places: 1) }. Measure again, or leave out what you do not trust.
 refused-tag-against-table = does not agree with the printed { $printed } of this chain. Read the tag again. If it is right, a weaker part sets the limit: leave grade and size empty.
 refused-too-short-to-reach = is too short to reach: half the spread alone is { $half }. Give a longer leg.
 refused-shape-missing = is missing. Give the angle, or height and spread, or leg length and spread.

@@ -7,13 +7,13 @@ story = The yard looks at a square tube from which it means to hang an engine by
 ## What is asked
 
 input-load = Load under the bar
-    .help = With the lower slings and all rigging.
+    .help = Its weight, with the lower slings and all rigging.
 input-length = Length of the bar
     .help = Between the eyes of its two ends.
-input-sling_angle = Upper slings, from the level
-    .help = The angle between the bar and its upper sling. At 60° and more the bar is pressed little.
+input-sling_angle = Angle of the upper slings from the horizontal
+    .help = The angle between the bar and its upper sling. At 60° and more the slings press little on the bar.
 input-off_middle = Center of gravity off the middle
-    .help = Along the bar. Nobody hits the middle: give what you could be wrong by.
+    .help = Measured along the bar. Nobody meets the middle exactly, so give at least how far you can be wrong.
 input-eyes_off = Eyes off the bar's middle line
     .help = From where the two slings of an end cross to the middle line of the bar, up or down.
 input-design_factor = Design factor
@@ -28,60 +28,60 @@ input-lower_rating = Rating of a lower fitting
 
 ## What is found
 
-result-part_used = Of the bar is used
-result-thrust = The slings press the bar together with
-result-buckles_at = The bar alone buckles at, with its factor
+result-part_used = Part used of what the bar holds
+result-thrust = Push of the slings on the bar (thrust)
+result-buckles_at = Thrust that the bar alone holds, factor counted
 result-not_more_than = Not more than this load here (no rating)
-result-sling_pull = Pull in the harder pulled upper sling
+result-sling_pull = Pull in the more heavily loaded upper sling
 result-end_pull = Pull at the heavier lower end
-result-fittings_used = Of the fittings is used
-result-euler = A perfectly straight bar would buckle at (Euler)
+result-fittings_used = Part used of the rating of the end fittings
+result-euler = Thrust at which a perfectly straight bar would buckle (Euler)
 result-slenderness = Length over least radius (slenderness)
-result-headroom = Hook over the bar
-result-bar_weight = The bar itself weighs
+result-headroom = Height of the hook over the bar
+result-bar_weight = Weight of the bar itself
 
 ## The headline and the cautions
 
-pressed = The slings press the bar together with { $thrust }, and { $part_used } of what it takes is used.
+pressed = The slings press the bar together with { $thrust }. That and its bending use { $part_used } of what the bar holds.
 no-more = { $not_more_than ->
         [absent] { "" }
-       *[other] Bar and fittings carry not more than { $not_more_than } here by these formulas, and perhaps less.
+       *[other] { " " }By these formulas bar and fittings hold not more than { $not_more_than } here, and perhaps less.
     }
 
 reason-slings-too-flat =
-    .headline = Do not lift like this. The slings are flatter than 30°: they press the bar together with { $thrust }.
+    .headline = Do not lift like this. The slings are flatter than 30° and press the bar together with { $thrust }.
     .caution = Use longer slings, so that they stand at 60° or more.
 reason-wall-too-thin =
-    .headline = Nobody can say what this bar carries: its wall is so thin that it buckles by itself. Do not lift with it.
+    .headline = Nobody can say what this bar holds: its wall is so thin that it buckles by itself. Do not lift with it.
     .caution = The wall is too thin for these formulas.
 reason-over-the-bar =
-    .headline = Do not lift this. { pressed } That is too much. { no-more }
-    .caution = The bar is asked for more than it takes. Do not lift this load with it.
+    .headline = Do not lift this. { pressed } That is too much.{ no-more }
+    .caution = The load is more than the bar holds. Do not lift it with this bar.
 reason-over-the-fittings =
-    .headline = Do not lift this. { pressed } But { $fittings_used } of the rating of an end fitting is used.
-    .caution = An end fitting is asked for more than its rating.
+    .headline = Do not lift this. An end fitting is pulled with { $fittings_used } of its rating.
+    .caution = The pull on an end fitting is over its rating.
 reason-fittings-not-checked =
-    .headline = { pressed } { no-more } The end fittings were not checked, and they may be weaker. This is no rating.
-    .caution = The end fittings were not checked. Hold each against its mark, or a lug of your own against its own worksheet.
+    .headline = { pressed }{ no-more } The end fittings were not checked, and they can be weaker. This is no rating.
+    .caution = The end fittings were not checked. Compare each with its mark, or work out a lug of your own on the worksheet for lugs.
 reason-unrated =
-    .headline = { pressed } { no-more } It is a figure to study, not a rating: a spreader without a plate has none.
-    .caution = This spreader is unrated. A rated one is designed by an engineer, proved with a test load by somebody who answers for the test, and marked with its load, its own weight, its maker and its number.
+    .headline = { pressed }{ no-more } It is a figure to study, not a rating: a spreader without a plate has none.
+    .caution = This spreader is unrated. A rated spreader is designed by an engineer, tested under a proof load by somebody who is responsible for the test, and marked with its limit, its own weight, its maker and its number.
 reason-slings-flat =
-    .headline = { pressed } { no-more } The slings are flat. This is no rating.
+    .headline = { pressed }{ no-more } The slings are flatter than 45°. This is no rating.
     .caution = Under 45° a little less angle presses the bar much harder. Use longer slings.
 reason-slender =
     .caution = The bar is very slender (length over least radius over 200, AISC 360-10 E2, from memory). A knock or a bend that is hard to see takes much of its strength.
 reason-hangs-tilted =
     .caution = A load off the middle hangs tilted, since the hook stands over its center of gravity. The whole thrust of the heavier end is counted.
 reason-small-factor =
-    .headline = { pressed } { no-more } A factor under 3 is not for lifting. This is no rating.
-    .caution = Common practice for lifting is a factor of 3. Less is for buildings, whose loads do not jerk.
+    .headline = { pressed }{ no-more } A factor under 3 is not for lifting. This is no rating.
+    .caution = Common practice for lifting is a factor of 3. Smaller factors are for buildings, where loads do not jerk.
 reason-lower-slings-plumb =
-    .caution = The lower slings must hang plumb. If they lean in toward each other, they press the bar as well. A bar hung by its middle is another thing (lifting beam): it bends and is not checked here.
+    .caution = The lower slings must hang plumb. If they lean in toward each other, they press the bar as well. A bar that hangs by its middle (lifting beam) bends, and it is not checked here.
 reason-starting-adds =
     .caution = The load is counted 1.10 times for the bar, since starting and stopping add to it.
 reason-not-counted =
-    .caution = These formulas know nothing of a bar that is bent or dented, of holes, rust, bad welds, lugs, or a load that jerks or catches.
+    .caution = These formulas leave out dents, bends, holes, rust, bad welds and lugs, and a load that jerks or catches.
 
 ## The working
 

@@ -44,8 +44,8 @@ criterion-cut = Cut, tear or hole in the webbing
     .listed = cut, tear or hole in the webbing
     .look-at = the webbing, for cuts
     .limit = none of any size
-criterion-burned = Burned, melted or eaten
-    .listed = burned, melted or eaten webbing
+criterion-burned = Burned, melted or eaten away
+    .listed = webbing burned, melted or eaten away
     .look-at = the webbing, for heat, chemicals and sun
     .limit = none
 criterion-stitching = Stitching open or frayed
@@ -70,13 +70,15 @@ criterion-altered = Welded, ground or changed
     .limit = none
 
 reason-already-an-offence =
-    .caution = A cut of this size is already an offense on the road: inspectors take the truck out of service for it. Their list is recalled here, not read. A smaller cut removes the strap from service all the same.
+    .caution = A cut of this size is already an offense on the road: inspectors take the truck out of service for it. That list is given from memory and was not read. A smaller cut removes the strap from service all the same.
 reason-no-tension-on-label =
     .caution = Without a tension (STF) on its label this strap cannot be counted over the top, unless you measure its tension.
 reason-any-damage-is-out =
     .caution = The law allows no damaged part in a tie-down, and gives no size of damage that is allowed.
 reason-look-each-trip =
     .caution = Look at it before each trip, again within the first 50 miles, and then every 150 miles or 3 hours.
+reason-inside-every-limit =
+    .headline = This strap is inside every limit that was checked. Go by the limit on its label.
 absent-no-limit-given = no limit given
 
 refused-more-than-its-webbing = is more than any label on webbing of that width says, { $most } at most. Read the label again.

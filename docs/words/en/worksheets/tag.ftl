@@ -31,14 +31,14 @@ option-size-4x2 = Label, 4 × 2 in
 ## What is found
 
 result-tag = Tag
-result-lines = What stands on it
+result-lines = Words on the tag
 result-width = Size
 
 ## The tag
 
 tag-inspected = Inspected
 tag-do-not-use = Do not use
-tag-foot = Own tag. The maker’s tag governs.
+tag-foot = Own tag. Go by the maker’s tag.
 tag-foot-do-not-use = Do not take this tag off.
 line-number = { $number }
 line-mark = Mark: { $mark }
@@ -80,9 +80,9 @@ reason-no-day =
 reason-no-next =
     .headline = The time to the next inspection is not given: the tag says “Do not use” until it is.
 reason-no-name =
-    .headline = Nobody is named who inspected it: the tag says “Do not use” until somebody is.
+    .headline = The name of the inspector is not given: the tag says “Do not use” until it is.
 reason-repeats =
-    .headline = The tag of { $number } repeats what you read on the part and on the maker's tag. It gives no rating of its own.
+    .headline = The tag of “{ $number }” repeats what you read on the part and on the maker's tag. It gives no rating of its own.
     .caution = Read the tag against the part before you hang it. Where the two differ, the part is out of use until you know why.
 reason-no-rating =
     .caution = The maker's rating is not given, so the tag gives none. Without a rating from the maker, do not lift with it.
@@ -94,7 +94,7 @@ reason-hang-it =
 ## The working
 
 step-which-tag = Which tag
-    .formula = “Inspected” only where nothing is missing and nothing speaks against it
+    .formula = “Inspected” only if nothing is missing and nothing is against it
     .numbers = missing: { $missing }; against it: { $against }
     .result = { $tag }
 step-next-day = Next inspection

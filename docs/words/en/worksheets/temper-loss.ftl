@@ -2,7 +2,7 @@
 
 title = How much strength does hardened steel lose when it is heated again?
 summary = Strength and hardness of a hardened and tempered test piece, before and after it is heated again (over-tempering).
-story = The yard's apprentice heats a bent 4140 test bar with the torch to straighten it. It glows a faint red for five minutes.
+story = The yard's apprentice heated a bent 4140 test bar with the torch to straighten it. It glowed a faint red for five minutes.
 
 ## What is asked
 
@@ -43,7 +43,7 @@ rockwell-span = { $low } to { $high } HRC
 ## What it means
 
 reason-tempered-again =
-    .headline = A test piece of { $steel } goes from { $strength_before } to between { $strength_after_low } and { $strength_after_high }. This is for a test piece. It does not tell the strength of your hook.
+    .headline = The strength of a test piece of { $steel } falls from { $strength_before } to between { $strength_after_low } and { $strength_after_high }. This is for a test piece. It does not say how strong your hook is.
 reason-hardened-again =
     .headline = Out of range: at { $hottest } the effect of tempering is gone. If it cools fast, the steel is hard and brittle. If it cools slowly, its yield falls to about { $soft } (annealed { $steel }).
 reason-hotter-than-tested =

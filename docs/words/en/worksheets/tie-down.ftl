@@ -27,7 +27,7 @@ input-height = Height of the load
 input-centre_height = Height of its center of gravity
     .help = From the deck. If you leave it empty, the top of the load is used, which is the worst case.
 input-edge_along = From the center of gravity to the nearer end of what it stands on
-    .help = Seen along the truck: to the nearer axle of a machine, or half the pallet where it is balanced in the middle.
+    .help = Seen along the truck: to the nearer axle of a machine, or half the pallet if the load is in its middle.
 input-edge_across = From the center of gravity to the nearer side of what it stands on
     .help = Seen across the truck: half the track of a machine, or half the pallet.
 input-rolling = Can it roll?
@@ -42,7 +42,7 @@ input-blocking_holds = What that blocking holds
     .help = As its maker states. If you leave it empty, the law counts it, but the forces do not.
 input-edges = Edges under straps and chains that go over or round the load
     .help = A tie-down that runs from the load straight to the deck touches none.
-option-edges-rounded = Rounded, nothing that cuts or chafes
+option-edges-rounded = Rounded, with nothing that cuts or chafes
 option-edges-protected = Edge protectors under each
 option-edges-bare = Bare edges
 input-anchor_limit = Limit of the weakest anchor used
@@ -88,7 +88,7 @@ input-tie_downs-size = Size of the chain
     .help = Such as 3/8.
 input-tie_downs-tensioner_limit = Limit on its binder or tensioner
 input-tie_downs-tension = Tension left in it
-    .help = STF on the label, or measured. Never the WLL or LC.
+    .help = The STF on the label, or a measured tension. Never give the WLL or LC.
 input-tie_downs-count = How many such straps
 input-tie_downs-pulls = Which way does it pull the load?
     .help = From where it holds the load to where it holds the deck.
@@ -109,18 +109,18 @@ input-tie_downs-across = Across the truck
 input-tie_downs-down = Down
     .help = From where it leaves the load, plumb down to the anchor.
 input-tie_downs-lashing_length = How long it is
-    .help = Only to see that it reaches.
+    .help = It only shows whether the tie-down reaches.
 
 ## What is found
 
 result-law_verdict = By the law's count
 result-forces_verdict = By the forces
-result-law_share = Asked by the law, as a share of what it counts
+result-law_share = Part needed by the law of what it counts
 result-law_counted = The law counts
 result-law_asked = The law asks for
 result-tie_downs_needed = Tie-downs the law asks for, at least
 result-tie_downs_there = Tie-downs that count
-result-forces_used = Asked by the forces, as a share of what is held
+result-forces_used = Part needed by the forces of what is held
 result-worst = Smallest margin against
 result-directions = Each movement
 column-directions-motion = Movement
@@ -135,8 +135,8 @@ result-countries = The law in each country
 column-countries-country = Country
 column-countries-needed = Asks for
 column-countries-there = Counts
-column-countries-asked = Limits asked
-column-countries-counted = Limits counted
+column-countries-asked = Limits it asks for
+column-countries-counted = Limits it counts
 column-countries-verdict = By its law
 row-countries = { $country }: { $needed ->
         [absent] { absent-not-read-there }
@@ -182,10 +182,10 @@ of-tie-down = { $part }: { $amount }
 reason-sides-agree =
     .opening = By the law’s count: { $law }. By the forces: { $forces }.
 reason-law-alone-passes =
-    .opening = The law’s count passes this load, but the forces do not. By the law’s count: { $law }. By the forces: { $forces }.
+    .opening = The law’s count passes this load, but the forces are not held.
     .caution = The law’s count adds up limits. It takes no account of angle, friction or direction. A load that passes it can still slide or tip.
 reason-forces-alone-pass =
-    .opening = The forces are held, but the law’s count is not met. By the law’s count: { $law }. By the forces: { $forces }.
+    .opening = The forces are held, but the law’s count is not met.
     .caution = What holds by the forces can still be an offense on the road.
 
 ## Tie-downs
@@ -234,12 +234,12 @@ reason-anchor-label-of-no-use =
     .caution = A lifting mark or a breaking strength on an anchor does not say what it holds as a tie-down anchor. Read the book of truck or trailer.
 reason-anchor-not-known =
     .headline = The limit of the anchors is not known. Read it from the plate or the book of truck or trailer.
-    .caution = A tie-down holds what its weakest part holds, its anchor too. A ring that somebody welded on has no limit, and the law bars such a weld on the frame of a commercial truck.
+    .caution = A tie-down holds what its weakest part holds, and the anchor is one of its parts. A ring that somebody welded on has no limit, and the law bars such a weld on the frame of a commercial truck.
 
 ## The load itself
 
 reason-rolling-not-said =
-    .headline = Say first what keeps it from rolling.
+    .headline = Say first what keeps the load from rolling.
     .caution = A round load needs chocks, wedges or a cradle that cannot come loose, besides the tie-downs.
 reason-free-to-roll =
     .headline = Nothing keeps this load from rolling. Chock it first.
@@ -273,8 +273,8 @@ reason-sum-short-as-known =
     .caution = What is not known does not count towards half the weight.
 reason-law-met =
     .headline = { $law_share ->
-        [absent] The number of tie-downs is right, and the forces ask for { $forces_used } of what is held. The smallest margin is against { $worst }.
-       *[other] The law asks for { $law_share } of what it counts here, and the forces ask for { $forces_used } of what is held. The smallest margin is against { $worst }.
+        [absent] The number of tie-downs is enough, and the forces need { $forces_used } of what is held. The smallest margin is against { $worst }.
+       *[other] The law needs { $law_share } of the limits that it counts here, and the forces need { $forces_used } of what is held. The smallest margin is against { $worst }.
     }
 
 ## What the forces ask
@@ -284,13 +284,13 @@ reason-without-tension =
     .caution = A strap over the top holds by its tension alone, through friction. A working load limit is never a tension. Give the STF on the label or a measured tension, or tie the load directly.
 reason-tension-over-limit =
     .headline = The tension in { $part } is over the limit of its weakest part.
-    .caution = Slacken it. Never use a cheater bar on a binder or ratchet.
-not-held = Not held: { $motion }. It takes { $asked }, and { $held } is held.
+    .caution = Slacken it. Never put a pipe or bar (cheater) over the handle of a binder or ratchet.
+not-held = Not held: { $motion }. It takes { $asked }, and only { $held } is held.
 reason-slides =
-    .headline = The worst is { $motion }: it takes { $asked } to hold it, and { $held } is held. Block it, or tie the load directly and more in line with that movement.
+    .headline = The worst is { $motion }: it takes { $asked } to hold the load, and only { $held } is held. Block it, or tie the load directly and more in line with that movement.
     .caution = { not-held }
 reason-tips =
-    .headline = The worst is { $motion }: it takes { $asked } to hold it, and { $held } is held. Tie it higher and outward, widen what it stands on, or lay it down.
+    .headline = The worst is { $motion }: it takes { $asked } to hold the load, and only { $held } is held. Tie it higher and outward, widen what it stands on, or lay it down.
     .caution = { not-held }
 reason-tips-whatever =
     .headline = The worst is { $motion }, and these tie-downs cannot keep it upright, however many there are.
@@ -308,10 +308,10 @@ reason-straps-flat =
     .caution = Straps over the top lie flatter than 30° from the deck, so they press down very little. Tie the load directly.
 reason-centre-not-known =
     .closing = Its center of gravity is taken at the top of the load, since it was not given.
-    .caution = The height of the center of gravity is not known, so it is taken at the top of the load. Give it, and tipping may be less.
+    .caution = The height of the center of gravity is not known, so it is taken at the top of the load. If you give it, less may be needed against tipping.
 reason-blocking-not-known =
     .closing = What it stands against in front is not counted by the forces, since its strength was not given.
-    .caution = What the load stands against counts for the law. For the forces it counts nothing until its strength is known.
+    .caution = The law counts what the load stands against. The forces count nothing of it until its strength is known.
 reason-web-and-chain =
     .caution = Straps and chains on one load do not share: the chain holds first, and the strap helps only after the chain has stretched or broken. European rules forbid the mix.
 reason-machine-parts =
@@ -321,9 +321,9 @@ reason-own-rules =
 reason-short-takes-first =
     .caution = Tie-downs of unlike length or angle do not share alike: the one that is short and in line with the movement is loaded first. The shares above count that.
 reason-same-side-once =
-    .caution = A tie-down that comes back to the same side counts once here. One country counts it twice, another once. This book uses the stricter.
+    .caution = A tie-down that comes back to the same side counts as one tie-down here. One country counts it as two, another as one. This book uses the stricter count.
 reason-law-holds-forces-met =
-    .caution = US law asks for forces too (393.102(a)), and counts them as met where the load is tied down by its count (393.102(c)(3)). So its count decides the law’s side. The forces here are those of EN 12195-1, which ask more.
+    .caution = US law asks for forces too (393.102(a)), and counts them as met where the load is tied down by its count (393.102(c)(3)). So its count decides the law’s side. The forces here are those of EN 12195-1, which ask for as much or more.
 reason-dan-is-mostly-lc =
     .caution = The limit of { $part } was given in daN. Labels in daN nearly always give the LC, which is up to twice the WLL. Read the label again: if it says LC, choose LC.
 reason-europe-marks-lc =
@@ -347,15 +347,15 @@ refused-size-not-understood = { $reason }. Give the size of the chain such as 3/
 refused-more-than-such-chain = is more than a chain of that grade and size bears, { $most } at most. Look at label, mark and size again.
 refused-not-rated = is not rated: { $reason }. Or leave it empty and give the limit on the label.
 refused-mark-against-table = does not agree with the law's table, which gives { $printed } for that grade and size. Look at the mark again. If it really says that, leave grade and size empty.
-refused-limit-as-tension = is more than half of the limit, and no hand ratchet leaves so much (more than { $half }). Give the STF of the label, or a measured tension.
+refused-limit-as-tension = is more than half of the limit. Half is { $half }, and no hand ratchet leaves more. Give the STF of the label, or a measured tension.
 refused-straight-to-the-side = is not 0, but this tie-down runs straight to the side. Give 0, or choose a corner.
 refused-same-side-pulls-sideways = does not fit: one that comes back to the same side pulls to the left, to the right, or to both sides with two of them.
-refused-higher-than-the-load = is more than the load is high ({ $height }). Measure from where it leaves the load, plumb down to the anchor.
+refused-higher-than-the-load = is more than the load is high, { $height }. Measure from where it leaves the load, plumb down to the anchor.
 refused-goes-nowhere = is too short: this tie-down would go nowhere. Give how far it runs along, across and down.
 refused-cannot-reach = does not reach: it has to run { $needed } at least.
-refused-web-beside-chain = is strap beside chain against the same movement. They do not share: the chain has nearly all of it. Take one kind.
-refused-over-half-of-the-load = is more than half of the load ({ $half }), so it is not the nearer side. Measure to the nearer one.
-refused-over-the-top-of-the-load = is over the top of the load ({ $height }).
+refused-web-beside-chain = puts straps beside chains against the same movement. They do not share: the chain holds nearly all of it. Use one kind.
+refused-over-half-of-the-load = is more than half of the load, { $half }, so it is not the nearer side. Measure to the nearer one.
+refused-over-the-top-of-the-load = is higher than the top of the load, { $height }. Measure both from the deck.
 
 ## The working
 

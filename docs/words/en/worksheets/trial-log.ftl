@@ -1,6 +1,6 @@
 # Worksheet trial-log.
 
-title = Did it hold? What does my log say?
+title = Did the part hold? What does my log say?
 summary = Stiffness, where the line bends, permanent set, bleed-down and throat, from force and gap readings.
 story = The yard reads the log of the pull on its mooring hook. A dial stood across two punch marks, and the gauge was filmed from behind the barrier.
 
@@ -49,25 +49,25 @@ result-does_not_prove = What it does not
 reason-throat-near-limit =
     .caution = The throat has opened close to its limit.
 reason-yielded =
-    .headline = Remove it from service: { $signs }. It yielded.
-    .caution = It yielded. Do not pull on it again and do not bend it back. Destroy it.
+    .headline = Remove the part from service, because it yielded: { $signs }.
+    .caution = Do not pull on the part again and do not bend it back. Destroy it.
 reason-set-aside =
     .caution = Some readings were left out as misread, because they differ from both neighbors: at { $forces }. Look at them yourself.
 reason-nothing-read-after =
-    .headline = It ran straight up to { $top_force }, as far as the readings can tell. Nothing was read after the pull was released, so nobody knows whether it came back.
+    .headline = As far as the readings can tell, the gap grew in a straight line up to { $top_force }. Nothing was read after the pull was released, so nobody knows whether it came back.
     .caution = Read force and gap again after you release the pull. Without that nobody knows whether it came back.
 reason-nothing-read-before =
-    .headline = It ran straight up to { $top_force }, as far as the readings can tell. The gap after letting off was read at a force at which it was not read before, so nobody knows whether it came back.
+    .headline = As far as the readings can tell, the gap grew in a straight line up to { $top_force }. The gap after letting off was read at a force at which it was not read before, so nobody knows whether it came back.
     .caution = Read the gap at the same small force before the pull and after it.
 reason-set-not-shown =
-    .headline = These readings could not show a permanent set under { $shown }, so nobody can say that it came back.
+    .headline = These readings could not show a permanent set under { $shown }, so nobody can say that the part came back.
     .caution = Read the gap three times before the pull and three times after it, at the same small force, with a finer dial.
 reason-came-back-smaller =
-    .headline = The gap came back smaller than it was. Steel does not do that under a pull. The dial slipped, or a mark moved.
+    .headline = The gap came back smaller than it was. A pull does not do that to steel. The dial slipped, or a mark moved.
     .caution = Fix the dial, seat the part with a light pull, and start a new log.
 reason-straight-and-back =
-    .opening = It ran straight up to { $top_force } and back, as far as the readings can tell. They would show a permanent set over { $shown }.
-    .headline = It held this pull once. That gives it no rating.
+    .opening = As far as the readings can tell, the gap grew in a straight line up to { $top_force } and came back. They would show a permanent set over { $shown }.
+    .headline = The part held this pull once. That gives it no rating.
 reason-slack =
     .caution = Up to { $slack } the part was taking up slack. Those readings are left out of the straight line.
 reason-throat-not-read =
@@ -77,12 +77,12 @@ reason-throat-shrank =
     .headline = The throat reads { $shrank } smaller than before. A pull does not close a hook: one of the readings is wrong.
     .caution = Read the throat again between the same two marks.
 reason-bleeds =
-    .caution = It lost more than a hundredth of the force in a minute. Either the pump leaks or a part creeps. Shut off the ram to see which.
+    .caution = The line lost more than a hundredth of the force in a minute. Either the pump leaks or a part stretches slowly. Shut off the ram to see which.
 reason-what-it-proves =
     .caution = { proves } { does-not-prove }
 
 sign-bend = it left the straight line at { $at }, between { OWN($low, digits: 3) } and { OWN($high, digits: 3) }
-sign-set = it stayed open by { $set }, give or take { OWN($doubt, digits: 2) }
+sign-set = it stayed open by { $set }, give or take { OWN($doubt, digits: 2) } (permanent set)
 sign-throat = the throat opened { $growth }
 
 ## The working

@@ -12,19 +12,19 @@ option-kind-shear-legs = two equal legs that lean out, with a stay behind (shear
 input-load = Load
     .help = Everything under the hook.
 input-hoist_weight = Hoist
-    .help = With its chain or its tackle.
+    .help = Its weight, with its chain or its tackle.
 input-side_pull = The hoist pulls off plumb by
     .help = Nobody pulls quite plumb: 3° at least (our own bound, no source).
 input-lead_pull = Pull led down along a leg
-    .help = Of a tackle whose hauling part runs down a leg to a winch or a block. 0 for a chain hoist.
+    .help = The pull of a tackle whose hauling part runs down a leg to a winch or a block. Give 0 for a chain hoist.
 input-leg_length = Length of a leg
     .help = From its foot to where the legs meet.
 input-feet_apart = Feet apart
     .help = From one foot to the next.
 input-drift = The head hangs out by
-    .help = Level, from the line between the two feet to under the head.
+    .help = Measured level, from the line between the two feet to the point under the head.
 input-stay_anchor = Anchor of the stay behind the feet
-    .help = Level, from the line between the two feet.
+    .help = Measured level, from the line between the two feet.
 input-feet = The feet are
 option-feet-loose = loose on the floor, or I do not know
 option-feet-tied = tied to each other all round
@@ -52,100 +52,100 @@ input-design_factor = Design factor
 
 ## What is found
 
-result-weakest = Weakest
-result-weakest_share = Of the weakest is used
+result-weakest = Weakest point
+result-weakest_share = Part used of what the weakest point holds
 result-not_more_than = Not more than this load here (no rating)
 result-checks = Each check
 column-checks-check = Check
-column-checks-asked = Asked
-column-checks-takes = Takes
+column-checks-asked = Load on it
+column-checks-takes = What it holds
 column-checks-used = Used
 row-checks = { $check }: { $used } used; { $state ->
         [fail] too much
-       *[pass] no more than it takes
+       *[pass] within what it holds
     }
-result-leg_thrust = The harder pressed leg carries
-result-buckles_at = A leg alone buckles at, with its factor
-result-foot_thrust = Pushes a foot outward with
+result-leg_thrust = Thrust in the more heavily loaded leg
+result-buckles_at = Thrust that one leg alone holds, factor counted
+result-foot_thrust = Outward push of a foot
 result-tie_pull = Pull in a tie between two feet
-result-ties_used = Of the ties is used
+result-ties_used = Part used of the rating of the ties
 result-stay_pull = Pull in the stay
-result-stay_used = Of the stay is used
-result-stay_angle = Stay, from the level
-result-head_used = Of the head is used
-result-back_push = Pushes both feet back with
-result-tips_at = Tips when the hoist pulls off plumb by
+result-stay_used = Part used of the rating of the stay
+result-stay_angle = Angle of the stay from the horizontal
+result-head_used = Part used of what the head holds
+result-back_push = Backward push of both feet together
+result-tips_at = It tips when the hoist pulls off plumb by
 result-head_height = Head over the floor
-result-leg_weight = A leg weighs
+result-leg_weight = Weight of a leg
 result-slenderness = Length of a leg over its least radius (slenderness)
 
 check-legs = a leg buckles
 check-tips = it tips over
 check-feet = the feet slide
-check-ties = a tie between the feet parts
-check-stay = the stay parts
-check-head = the head gives way
+check-ties = a tie between the feet breaks
+check-stay = the stay breaks
+check-head = the head breaks
 
 ## The headline and the cautions
 
-first = First, { $weakest }: { $weakest_share } of what it takes is used.
+first = The weakest point: { $weakest }. The load uses { $weakest_share } of what that allows.
 no-more = { $not_more_than ->
         [absent] { "" }
-       *[other] The legs carry not more than { $not_more_than } here by these formulas, and perhaps less.
+       *[other] { " " }By these formulas the legs hold not more than { $not_more_than } here, and perhaps less.
     }
 
 reason-wall-too-thin =
-    .headline = Nobody can say what these legs carry: their wall is so thin that it buckles by itself. Do not lift with them.
+    .headline = Nobody can say what these legs hold: their wall is so thin that it buckles by itself. Do not lift with them.
     .caution = The wall is too thin for these formulas.
 reason-over-the-weakest =
-    .headline = Do not lift this. { first } { no-more }
-    .caution = A part is asked for more than it takes. Do not lift this load from these legs.
+    .headline = Do not lift this. { first }{ no-more }
+    .caution = The load is more than a part of this holds. Do not lift it from these legs.
 reason-wooden-legs =
-    .headline = Nobody can say what wooden legs carry: that follows from the wood, its knots and its grain. Do not lift with them.
-    .caution = What wood carries is judged piece by piece: its kind, its knots, its grain, rot and cracks. Sawn timber has a grader's stamp for that, and a pole has nothing. So this page gives no strength. Thrust, ties and tipping hold for any legs: use steel, or rent a tripod with a plate. The legs' weight is counted as wet oak.
+    .headline = Nobody can say what wooden legs hold, because that depends on the wood, its knots and its grain. Do not lift with them.
+    .caution = The strength of wood is judged piece by piece: its kind, its knots, its grain, rot and cracks. Sawn timber has a grader's stamp for that, and a pole has none. So this page gives no strength. Thrust, ties and tipping hold for any legs. Use steel, or rent a tripod with a plate. The weight of the legs is counted as wet oak.
 reason-over-the-gear =
-    .headline = Do not lift this. The head, a tie or the stay is asked for more than it takes. { no-more }
-    .caution = The head, a tie or the stay is asked for more than it takes.
+    .headline = Do not lift this. The head, a tie or the stay is loaded with more than it holds.{ no-more }
+    .caution = The head, a tie or the stay is loaded with more than it holds.
 reason-head-lashed =
-    .headline = { first } Nobody can say what a lashing holds, and it may be weaker. It is a figure to study, not a rating: legs without a plate have none.
-    .caution = A lashing slips, stretches and is cut by the legs' edges. It has no strength that anybody can work out. Use a bolt through the legs, or a head that is made for it.
+    .headline = { first } Nobody can say what a lashing holds, and it can be weaker. It is a figure to study, not a rating: legs without a plate have none.
+    .caution = A lashing slips, stretches and is cut by the edges of the legs. Nobody can work out its strength. Use a bolt through the legs, or a head that is made for it.
 reason-pin-upper-bound =
-    .headline = { first } { no-more } It is a figure to study, not a rating: legs without a plate have none.
-    .caution = The bolt at the head is checked for cutting and bending, and the walls of tubes for being crushed. The holes weaken the legs, and the bolt must not slip out: a nut that is locked. The load hangs from the bolt between the legs.
+    .headline = { first }{ no-more } It is a figure to study, not a rating: legs without a plate have none.
+    .caution = The bolt at the head is checked for shearing and bending, and the walls of tubes for being crushed. The holes weaken the legs. Lock the nut, so that the bolt cannot slip out. The load hangs from the bolt between the legs.
 reason-head-by-its-mark =
-    .headline = { first } { no-more } It is a figure to study, not a rating: legs without a plate have none.
-    .caution = The head is held against its mark. It must be the one that is made for legs like these.
+    .headline = { first }{ no-more } It is a figure to study, not a rating: legs without a plate have none.
+    .caution = The head is compared with its mark. It must be one that is made for legs like these.
 reason-head-not-checked =
-    .headline = { first } The head was not checked, and it may be weaker. It is a figure to study, not a rating: legs without a plate have none.
+    .headline = { first } The head was not checked, and it can be weaker. It is a figure to study, not a rating: legs without a plate have none.
     .caution = What joins the legs at the head was not checked. A bolt bends there, a lashing slips, and legs that pass beside each other bend.
 reason-unrated =
-    .caution = These legs are unrated. Rated ones are designed by an engineer, proved with a test load by somebody who answers for the test, and marked with their load, their maker and their number.
+    .caution = These legs are unrated. Rated legs are designed by an engineer, tested under a proof load by somebody who is responsible for the test, and marked with their limit, their maker and their number.
 reason-tie-the-feet =
-    .headline = { first } { no-more } Tie the feet together first. This is no rating.
+    .headline = { first }{ no-more } Tie the feet together first. This is no rating.
     .caution = Tie the feet to each other, or let them into holes. A little oil or dust on the floor lets them slide.
 reason-feet-must-hold =
-    .caution = The holes or stakes must hold each foot outward, and the feet of shear legs backward as well. They were not checked.
+    .caution = The holes or stakes must keep each foot from moving outward, and the feet of shear legs from moving backward as well. They were not checked.
 reason-ties-not-checked =
-    .headline = { first } { no-more } The ties were not checked. This is no rating.
-    .caution = Hold the pull in a tie against the rating of its weakest part.
+    .headline = { first }{ no-more } The ties were not checked. This is no rating.
+    .caution = Compare the pull in a tie with the rating of its weakest part.
 reason-stay-not-checked =
-    .headline = { first } { no-more } The stay was not checked. This is no rating.
-    .caution = Hold the pull in the stay against the rating of its weakest part.
+    .headline = { first }{ no-more } The stay was not checked. This is no rating.
+    .caution = Compare the pull in the stay with the rating of its weakest part.
 reason-anchor-of-the-stay =
-    .caution = The stay pulls its anchor up as well as forward. Without the stay the legs fall with the load. It is made for half the load at least, by an old rule of riggers.
+    .caution = The stay pulls its anchor up as well as forward. Without the stay the legs fall with the load. By an old rule of riggers the stay is made for half the load at least.
 reason-feet-wide =
-    .caution = The feet stand farther apart than a third of a leg (an old military rule): the legs press hard against each other.
+    .caution = The feet stand farther apart than a third of a leg, which an old military rule does not allow. The legs press hard against each other.
 reason-leans-far =
-    .caution = The head hangs out by more than a fifth of its height (the same rule). Stay and legs are pulled much harder the farther it leans.
+    .caution = The head hangs out by more than a fifth of its height, which an old military rule does not allow. Stay and legs are pulled much harder the farther it leans.
 reason-up-and-down-only =
-    .caution = A tripod lifts and lowers. Do not pull the load sideways from it, and do not swing it. One leg lifts, and the tripod falls.
+    .caution = Use a tripod only to lift and lower. Do not pull the load sideways from it, and do not swing it. One leg would lift, and the tripod would fall.
 reason-slender =
     .caution = The legs are very slender (length over least radius over 200, AISC 360-10 E2, from memory). A knock or a bend that is hard to see takes much of their strength.
 reason-small-factor =
-    .headline = { first } { no-more } A factor under 3 is not for lifting. This is no rating.
-    .caution = Common practice for lifting is a factor of 3. Less is for buildings, whose loads do not jerk.
+    .headline = { first }{ no-more } A factor under 3 is not for lifting. This is no rating.
+    .caution = Common practice for lifting is a factor of 3. Smaller factors are for buildings, where loads do not jerk.
 reason-not-counted =
-    .caution = These formulas know nothing of bent legs, of a soft or uneven floor, or of a load that jerks.
+    .caution = These formulas leave out bent legs, a soft or uneven floor, and a load that jerks.
 
 ## The working
 
@@ -198,7 +198,7 @@ step-check-tips = Tipping
     .numbers = { $asked } / { $takes }
     .result = { $used }
 step-check-feet = Feet
-    .formula = level over upright push of a foot / friction 0.2
+    .formula = (outward push / downward push of a foot) / friction 0.2
     .numbers = { $asked } / { $takes }
     .result = { $used }
 step-check-ties = Ties
@@ -220,7 +220,7 @@ step-check-head = Head
 ## Why a result is absent
 
 absent-no-stay = a tripod has no stay
-absent-ties-not-checked = no ties were checked
+absent-ties-not-checked = the ties were not checked
 absent-stay-not-checked = the stay was not checked
 absent-not-all-checked = head, ties or stay were not checked
 absent-head-not-checked = the head was not checked
@@ -236,6 +236,6 @@ refused-legs-lie-flat = is so much that the legs of { $leg } lie almost flat. Gi
 ## The drawing
 
 figure = The legs to scale, { $high } high, from the side and from the front. { $weakest ->
-        [absent] Their weakest part is not known.
-       *[other] First, { $weakest }.
+        [absent] Their weakest point is not known.
+       *[other] The weakest point: { $weakest }.
     }

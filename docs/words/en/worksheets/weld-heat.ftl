@@ -37,10 +37,10 @@ option-steel-8620 = AISI 8620
 option-steel-8630 = AISI 8630
 option-steel-1340 = AISI 1340
 option-steel-1045 = AISI 1045
-option-steel-chain_steel_patent_a = chain steel patent a
-option-steel-chain_steel_patent_b = chain steel patent b
-option-steel-mining_chain_steel_patent = mining chain steel patent
-option-steel-small_chain_steel_patent = small chain steel patent
+option-steel-chain_steel_patent_a = chain steel, from a patent (A)
+option-steel-chain_steel_patent_b = chain steel, from a patent (B)
+option-steel-mining_chain_steel_patent = mining chain steel, from a patent
+option-steel-small_chain_steel_patent = small chain steel, from a patent
 option-steel-composition = By its composition
 input-carbon = Carbon (C)
     .help = Percent by weight, from the mill sheet; 0 where it says none.
@@ -59,15 +59,15 @@ input-vanadium = Vanadium (V)
 input-copper = Copper (Cu)
     .help = Percent by weight, from the mill sheet; 0 where it says none.
 input-preheat = Temperature of the steel before the bead
-    .help = As it lies there.
+    .help = The temperature of the part before you weld.
 input-peak_temperature = A temperature to find
     .help = Shows how far from the melt it got this hot. For example, give the temperature at which the part was tempered.
 input-stock_mass = Weight of the part
     .help = To find how warm all of it gets.
 input-weld_length = Length of all beads together
-    .help = For the same.
+    .help = To find how warm all of the part gets.
 input-softening = Work out the softened band of a 4140 test piece too
-    .help = Slower.
+    .help = It takes longer.
 
 ## What is found
 
@@ -115,14 +115,14 @@ rise-up-to = up to { $rise }
 opening = The bead puts in { $heat_input }.
 reason-welded =
     .headline = { $hard_zone ->
-        [absent] How hard the steel beside it becomes is out of range here.
+        [absent] How hard the steel beside it becomes is outside the range of these formulas.
        *[other] The steel beside it (heat-affected zone) becomes up to { $hardest } HV hard, over a width of { $hard_width_low } to { $hard_width_high }.
     } A welded part cannot be rated.
     .caution = A weld on rated hardware voids its rating. Nothing here gives the rating back. Remove the part from service.
 reason-steel-not-known =
     .caution = The steel is not known, so the figures cover all steels of our table. A steel with more carbon becomes even harder.
 reason-left-out =
-    .caution = The picture leaves out hydrogen, the notch at the toe of the weld, and shrinkage stress as high as the strength of the steel. These crack welded hooks, often days later and without a sign.
+    .caution = This leaves out hydrogen, the notch at the toe of the weld, and shrinkage stress as high as the strength of the steel. They crack welded hooks, often days later and without a sign.
 reason-narrow-section =
     .caution = This is worked out for a wide plate. In the narrow section of a hook the heat cannot flow away, so every zone is wider there.
 
@@ -190,7 +190,7 @@ band-hard = hard
 band-softened = softened
 band-tinted = tinted
 band-reach = { $band } out to { $reach }
-figure = Section across the bead in steel { $thickness } thick, measured from the middle of the bead along the face: { $bands }; untouched beyond.{ $through ->
+figure = Section across the bead in steel { $thickness } thick, measured from the middle of the bead along the face: { $bands }; unchanged beyond that.{ $through ->
         [0] { "" }
        *[other] { " " }Right through the thickness: { $through }.
     }

@@ -11,13 +11,13 @@ input-measured_diameter = Thickness of the wire
 input-pitch = Inside length of one link
     .help = Inside one link, from bearing to bearing. It tells a worn link from a smaller one.
 input-marks = Marks as you see them
-    .help = Letters and figures stamped on the links, such as G70, 8, T, 10. Look at several links. If there are none, write none.
+    .help = Letters and figures stamped on the links, such as G70, 8, T, 10. Look at several links. If there are no marks, write none.
 input-use = What you want to do with it
 option-use-lift = Lift
 option-use-tie_down = Tie a load down
 option-use-both = Either
 input-condition = Condition
-    .help = The worst that you find on any link. Until you have looked at every link, leave it open.
+    .help = The worst that you find on any link. Leave it empty until you have looked at every link.
 option-condition-sound = Sound: no weld, heat, crack, bend or stretch
 option-condition-worn = Worn
 option-condition-welded = Welded or weld spatter on it
@@ -43,21 +43,21 @@ reason-held-altered =
     .headline = { $says }
 reason-held-worn-out =
     .headline = The wire is thinner than { $sizes } chain may be. Remove it from service.
-    .caution = The wire is worn past the strictest limit for its size, or the mark is that of another chain. Neither may be used.
+    .caution = The wire is worn past the strictest limit for its size, or the mark is that of another chain. In both cases do not use it.
 reason-held-not-looked-over =
-    .headline = You have not said yet what state it is in, so it cannot be rated.
+    .headline = You have not said yet what condition it is in, so it cannot be rated.
     .caution = Look at every link for wear, weld, heat, cracks and bends, and say what you found. Until then do not use it.
 reason-held-worn =
     .headline = It is worn. Check the wear against its limits first.
     .caution = Check the most worn link and the length before you ask for a rating. Do not use the chain until it passes.
 reason-held-marks-not-looked-at =
     .headline = You have not said yet what marks it has, so it cannot be rated.
-    .caution = Wipe several links and read the marks. If there are none, write none.
+    .caution = Wipe several links and read the marks. If there are no marks, write none.
 reason-held-marks-not-understood =
-    .headline = Not every mark was understood: { $words }. So it cannot be rated.
+    .headline = Not every mark was understood ({ $words }), so it cannot be rated.
     .caution = Give only the marks for grade and size. If there is another mark on the links, ask the maker what it means before you use the chain.
 reason-held-may-be-worn-out =
-    .headline = This can be a smaller size or a larger one that is worn out: { $sizes }. So it cannot be rated yet.
+    .headline = This can be a smaller size, or a larger one that is worn out ({ $sizes }), so it cannot be rated yet.
     .caution = Measure the inside length of a link, or find the size mark: they tell a worn link from a smaller one.
 reason-held-size-mark-denied =
     .headline = The size mark and the wire do not agree, so it cannot be rated.
@@ -78,7 +78,7 @@ says = { $grades ->
         [absent] Unmarked
        *[other] Grade { $grades }
     } chain, { $size }: { $parts }.
-says-lifts = one straight leg lifts { $rating } at most, by its tag
+says-lifts = one straight leg may lift { $rating } at most, if its tag agrees
 says-may-not-lift = it may not lift
 says-no-lifting-rating = it has no lifting rating here
 says-ties-down = it ties down { $rating }
@@ -98,7 +98,7 @@ reason-tag-governs =
 
 grades = { $grades }
 candidate-as-new = { $size }: measures as new
-candidate-worn = { $size }: { $wear } of wear
+candidate-worn = { $size }: worn by { $wear }
 
 why-no-grade = No mark names a grade. Never lift with unmarked chain. As a tie-down it counts as grade 30 of its size in the United States (49 CFR 393.108(d)) and as nothing in Canada.
 why-several-grades = The marks can mean grade { $grades }. The lowest rating is used.
@@ -120,7 +120,7 @@ seen-as = { $seen ->
 step-if-it-was = If it once was { $size }
     .formula = 1 − wire now / wire new
     .numbers = 1 − { OWN($now) } / { OWN($new) }
-    .result = { $wear } of wear
+    .result = worn by { $wear }
 
 ## Why a result is absent
 
@@ -139,7 +139,7 @@ absent-no-table-rates = no table rates grade { $grades } in this size: go by its
 absent-law-has-no-mark = the law's table does not have this mark: go by the maker's own limit
 absent-law-has-no-size = the law's table does not have this size: go by the maker's mark
 absent-no-grade-mark = no readable grade mark
-absent-more-than-one-fits = more than one fits
+absent-more-than-one-fits = more than one size fits
 
 ## Refusals
 
