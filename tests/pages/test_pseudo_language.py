@@ -176,9 +176,8 @@ def test_every_page_names_the_language(pages: Path) -> None:
 def test_no_english_is_left_in_what_the_search_shows(pages: Path) -> None:
     """Ratings, titles of pages and its own sentences. The words of the trade that readers type are a language's own files."""
     script = (pages / "scripts" / "search-data.js").read_text(encoding="utf-8")
-    made, cards, _index = (
-        json.loads(re.sub(r"\\(.)", r"\1", text)) for text in re.findall(r"'((?:[^'\\]|\\.)*)'", script)
-    )
+    texts_of_it = re.findall(r"(?:data|cards):'((?:[^'\\]|\\.)*)'", script)
+    made, cards = (json.loads(re.sub(r"\\(.)", r"\1", text)) for text in texts_of_it)
     shown = [made["cardFields"].index(field) for field in ("label", "answer", "use_words")]
     texts = [str(card[field]) for card in cards for field in shown]
     texts += [title for title, *_ in made["pages"]]

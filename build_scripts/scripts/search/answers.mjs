@@ -303,7 +303,9 @@ export function makeSearch(data, index, say) {
     const title = new Set(data.titles?.[page]);
     const wanted = reading.words.flatMap((one) => one.ids).filter((id) => !title.has(id));
     let best = { count: 0, heading: "", anchor: "" };
-    for (const [heading, anchor, here] of wanted.length ? data.sections?.[page] ?? [] : []) {
+    /** @type {import("./types.mjs").Sections} */
+    const sections = wanted.length ? JSON.parse(data.sections?.[page] ?? "[]") : [];
+    for (const [heading, anchor, here] of sections) {
       const count = wanted.filter((id) => here.includes(id)).length;
       if (count > best.count) best = { count, heading, anchor };
     }

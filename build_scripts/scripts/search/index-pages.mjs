@@ -16,26 +16,36 @@ export const OPTIONS = {
   processTerm: (/** @type {string} */ term) => term,
 };
 
+/** Pairs as one text, a line each: a slow phone cuts it into lines much faster than it parses as many lists. @param {[string, string][]} pairs */
+export const asLines = (pairs) => pairs.map((pair) => pair.join("\t")).join("\n");
+
+/** The pairs of such a text. @param {string} text @returns {[string, string][]} */
+export const fromLines = (text) => text.split("\n").map((line) => {
+  const cut = line.indexOf("\t");
+  return [line.slice(0, cut), line.slice(cut + 1)];
+});
+
 /**
  * The index as the page keeps it: what stands of each word apart, so that a word is taken into MiniSearch when it is first
  * asked for. To read all of them at once would take a slow phone longer than all else that the search does at its start.
  * @param {any} index what MiniSearch writes of itself
  */
 export function apart({ index, ...rest }) {
-  return { rest, words: Object.fromEntries(index) };
+  return { rest, words: asLines(index.map((/** @type {[string, any]} */ [word, where]) => [word, JSON.stringify(where)])) };
 }
 
-/** The words of the pages, of an index that was set apart. @param {{rest: any, words: Record<string, any>}} kept */
+/** The words of the pages, of an index that was set apart. @param {{rest: any, words: string}} kept */
 export function openTexts({ rest, words }) {
+  const kept = new Map(fromLines(words));
   /** @type {Map<string, [string, any]>} */
   const taken = new Map();
   /** @type {MiniSearch | null} */
   let made = null;
-  const has = (/** @type {string} */ word) => Object.hasOwn(words, word);
+  const has = (/** @type {string} */ word) => kept.has(word);
   /** @param {string[]} terms @param {import("minisearch").SearchOptions} options */
   function search(terms, options) {
     for (const term of terms.filter((one) => has(one) && !taken.has(one))) {
-      taken.set(term, [term, words[term]]);
+      taken.set(term, [term, JSON.parse(kept.get(term) ?? "{}")]);
       made = null;
     }
     made ??= MiniSearch.loadJS(/** @type {any} */ ({ ...rest, index: [...taken.values()] }), OPTIONS);
@@ -84,7 +94,8 @@ export function indexed(data) {
     for (const id of new Set(line[2].flatMap(([ids]) => ids.split(" ").filter(Boolean)))) (linesOf[id] ??= []).push(place);
   });
   const sections = (data.texts ?? []).map((parts) => parts.slice(1).filter(([heading, anchor]) => heading && anchor)
-    .map(([heading, anchor]) => /** @type {[string, string, string[]]} */ ([heading, anchor, [...new Set(tokens(heading))]])));
+    .map(([heading, anchor]) => /** @type {[string, string, string[]]} */ ([heading, anchor, [...new Set(tokens(heading))]])))
+    .map((one) => JSON.stringify(one));
   const titles = data.pages.map(([title]) => [...new Set(tokens(title))]);
   const { texts: _, concepts, ...rest } = data;
   return {

@@ -112,7 +112,7 @@ export function lexiconOf(data) {
   }
   for (const [line] of data.asked) for (const word of wordsOf(line)) if (/^[a-z]{4,}$/.test(word)) known.add(word);
   return {
-    phrases: [...phrases], gradeWords, plain: [...new Set(data.plain.map(stemmed))],
+    phrases: [...phrases].map(([key, ids]) => [key, ids.join(" ")]), gradeWords, plain: [...new Set(data.plain.map(stemmed))],
     known: [...known].map((word) => [word, lettersOf(word), (phrases.get(stemmed(word)) ?? []).join(" ")]),
   };
 }
@@ -133,6 +133,7 @@ export function makeReader(data, lexicon, inTexts) {
   const light = new Set(data.allowed.light.map(termOf));
   const together = Object.entries(data.together).map(([name, lists]) => ({ id: termOf(name), lists: lists.map((list) => new Set(list)) }));
   const phrases = new Map(lexicon.phrases);
+  const idsOf = (/** @type {string} */ key) => phrases.get(key)?.split(" ");
   const gradeWords = new Map(lexicon.gradeWords);
 
   /** @param {string} text */
@@ -162,7 +163,7 @@ export function makeReader(data, lexicon, inTexts) {
       const key = part.join(" ");
       const grade = gradeWords.get(key);
       if (grade) return { length, ids: [`grade:${grade}`] };
-      const ids = phrases.get(key) ?? (length === 2 ? phrases.get(stemmed(typed.slice(from, from + 2).join(""))) : undefined);
+      const ids = idsOf(key) ?? (length === 2 ? idsOf(stemmed(typed.slice(from, from + 2).join(""))) : undefined);
       if (ids) return { length, ids };
     }
     return null;
@@ -189,7 +190,7 @@ export function makeReader(data, lexicon, inTexts) {
         near = [one];
       } else if (off === best && best <= most) near.push(one);
     }
-    const meant = new Map(near.map((one) => [(phrases.get(stemmed(one)) ?? [stemmed(one)]).join(), one]));
+    const meant = new Map(near.map((one) => [phrases.get(stemmed(one)) ?? stemmed(one), one]));
     if (meant.size === 1) return near[0] ?? "";
     // As near to two: the one that begins and ends as what was typed.
     const alike = [...meant.values()].filter((one) => one[0] === typed[0] && one.at(-1) === typed.at(-1));
@@ -319,7 +320,7 @@ export function makeReader(data, lexicon, inTexts) {
       else if (kind === "grade") takeGrade(found, here, [here]);
       else if (kind === "legs") {
         found.legs = match[1] ?? "";
-        found.words.push(word([here], phrases.get(here) ?? []));
+        found.words.push(word([here], idsOf(here) ?? []));
       } else if (kind === "angle" && value <= 90) {
         found.angle = value;
         found.words.push({ ...word([here], [termOf("sling angle")]), weight: LIGHT_WEIGHT });
@@ -349,7 +350,7 @@ export function makeReader(data, lexicon, inTexts) {
       if (!/^[\d./]+$/.test(one) || /^\d{4}$/.test(one)) if (!plain.has(one) && one.length > 1) kept.push(`t${one}`);
       for (let length = Math.min(LONGEST_PHRASE, stems.length - place); length > 0; length--) {
         const key = stems.slice(place, place + length).join(" ");
-        kept.push(...(phrases.get(key) ?? []));
+        kept.push(...(idsOf(key) ?? []));
         const grade = gradeWords.get(key);
         if (grade) kept.push(...namesOf(grade).map((name) => `grade:${name}`));
       }

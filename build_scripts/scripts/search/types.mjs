@@ -16,11 +16,12 @@
  *   cardFields: string[], cards: any[][], pages: PageLine[], asked: Asked[], absent: Absent[],
  *   rowsBySize: Record<string, [inches: number, cell: string][]>, rowsByName: Record<string, [words: string, cell: string][]>, allowed: {terms: string[], lift: string[], haul: string[], light: string[]}, together: Record<string, string[][]>, words: Record<string, any>,
  *   texts?: [heading: string, anchor: string, text: string][][],
- *   index?: any, lexicon?: Lexicon, sections?: [heading: string, anchor: string, tokens: string[]][][], titles?: string[][],
+ *   index?: any, lexicon?: Lexicon, sections?: string[], titles?: string[][],
  *   lines?: Line[], linesOf?: Record<string, number[]>,
  * }} SearchData
+ * @typedef {[heading: string, anchor: string, tokens: string[]][]} Sections those of one page, which `sections` keeps as a JSON text each
  * @typedef {[page: number, said: string, words: [ids: string, weight: number][]]} Line
- * @typedef {{phrases: [key: string, ids: string[]][], gradeWords: [key: string, spelled: string][], plain: string[],
+ * @typedef {{phrases: [key: string, ids: string][], gradeWords: [key: string, spelled: string][], plain: string[],
  *   known: [word: string, letters: number, ids: string][]}} Lexicon
  * @typedef {{typed: string, ids: string[], stems: string[], kinds: Set<ConceptKind>, weight: number, readAs: string, begun: boolean}} Word
  * @typedef {{
