@@ -232,7 +232,7 @@ def test_a_wooden_pole_gets_its_thrust_and_no_strength() -> None:
     record = answer("tripod", {**EXAMPLE, **WOOD}, "us")
     assert record["results"]["buckles_at"]["value"] is None
     assert record["results"]["weakest"]["value"] is None
-    assert record["headline"].startswith("Nobody can say what wooden legs carry")
+    assert record["headline"].startswith("Nobody can say what wooden legs hold")
     results = found(EXAMPLE, **WOOD)
     assert results["leg_weight"] == pytest.approx(math.pi / 4 * (5 * INCH) ** 2 * 10 * FOOT * 1100)
     assert results["leg_thrust"] > found(EXAMPLE)["leg_thrust"]
