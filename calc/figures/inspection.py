@@ -144,7 +144,7 @@ def hook_figure(hook: HookShape, writer: Writer) -> Figure:
     """A hook to scale: as it is now in full line, as new dashed, with the throat and the saddle to measure.
 
     Unknown sizes are drawn in usual proportion and carry no figure. Words: label-throat, label-throat-measured,
-    label-section, label-back, figure.
+    label-section, label-back, label-latch, label-tip, label-neck, figure.
     """
     new, now, section_now = hook.throat_new_m, hook.throat_now_m, hook.section_now_m
     new_chord = 2 * math.sin(math.radians((NECK_DEG - TIP_NEW_DEG) / 2))
@@ -170,9 +170,25 @@ def hook_figure(hook: HookShape, writer: Writer) -> Figure:
     saddle = writer.own(length(section_now)) if section_now else writer.text("label-section")
     drawing.dimension((0.0, -bowl), (0.0, -bowl - section), saddle, 40)
     drawing.text((-bowl - section / 2, 0.0), writer.text("label-back"), "middle", (0, 4), "small")
+    _name_hook_parts(drawing, bowl, section, now_deg, writer)
     both = now if new else None
     caption = writer.text("figure", now=measured_or_absent(both), new=measured_or_absent(new))
     return Figure(drawing.svg(caption), caption)
+
+
+def _name_hook_parts(
+    drawing: Drawing, bowl_m: float, section_m: float, tip_deg: float, writer: Writer
+) -> None:
+    """The latch across the throat, and the names of latch, tip and neck, as the questions call them."""
+    hinge, tip = _polar(bowl_m, NECK_DEG - 6.0), _polar(bowl_m, 360.0 + tip_deg)
+    drawing.line("thin", hinge, tip)
+    middle = ((hinge[0] + tip[0]) / 2, (hinge[1] + tip[1]) / 2)
+    drawing.text(middle, writer.text("label-latch"), "end", (-8, 12), "small")
+    end_deg = 360.0 + tip_deg
+    outside = _polar(bowl_m + _hook_thickness(end_deg, section_m), end_deg)
+    drawing.text(outside, writer.text("label-tip"), "start", (8, 10), "small")
+    neck = (-0.5 * section_m, 1.7 * bowl_m + 0.3 * section_m)
+    drawing.text(neck, writer.text("label-neck"), "end", (-8, 4), "small")
 
 
 def measured_or_absent(length_m: float | None) -> Quantity | Absent:

@@ -86,6 +86,9 @@ label-throat = throat
 label-throat-measured = throat { $throat }
 label-section = thickness
 label-back = back
+label-latch = latch
+label-tip = tip
+label-neck = neck
 figure = A hook seen flat. Measure the throat at its narrowest, from the tip to the neck, and the thickness of the bowl where the load rests. { $now ->
         [absent] Sight along it from the side: any twist or bend out of the flat removes it from service.
        *[other] Full line: now, { DIGITS($now, digits: 4) } open. Dashed: as new, { DIGITS($new, digits: 4) } open.
