@@ -610,3 +610,46 @@ def test_a_size_that_is_not_read_leaves_no_rating(kind: str) -> None:
     assert found.kg is None
     assert found.why is not None
     assert found.why.code == "kit-size-not-read"
+
+
+def test_what_a_table_of_chain_says_is_not_asked_of_a_binder() -> None:
+    found = rate(part("binder", mark="70", size="3/8", rating="5,400 lb"))
+    assert found.basis is not None
+    assert found.basis.code == "as-marked"
+    assert found.ties_down
+
+
+@pytest.mark.parametrize(
+    ("kind", "mark", "ties_down"), [("chain-sling", "80", False), ("tie-down-chain", "70", True)]
+)
+def test_a_rating_against_the_table_still_says_what_the_part_is_for(
+    kind: str, mark: str, ties_down: bool
+) -> None:
+    found = rate(part(kind, mark=mark, size="3/8 in", rating="35 short_ton"))
+    assert found.kg is None
+    assert found.ties_down == ties_down
+
+
+def test_the_day_of_the_next_look_is_its_last() -> None:
+    """A chain sling in Washington is looked at after a year: one of a year ago today is not overdue, of a day before it is."""
+    sling = part(place="us-washington", service="normal")
+    today, yesterday = (
+        due(replace(sling, looks=(look("2025-11-26"),))),
+        due(replace(sling, looks=(look("2025-11-25"),))),
+    )
+    assert (today.on, today.overdue, today.soon) == (TODAY, False, True)
+    assert (yesterday.overdue, yesterday.soon) == (True, False)
+    in_a_month, in_longer = (
+        due(replace(sling, looks=(look("2025-12-26"),))),
+        due(replace(sling, looks=(look("2025-12-27"),))),
+    )
+    assert (in_a_month.soon, in_longer.soon) == (True, False)
+    assert sling.looks == ()
+    assert due(sling).longest_months == 12
+
+
+def test_a_kit_is_sorted_by_the_day_of_the_next_look() -> None:
+    sling = part(place="us-washington", service="normal", number="P-9")
+    looked = replace(sling, looks=(look("2026-01-05"),))
+    assert state_of(looked).order == "2027-01-05 P-9"
+    assert state_of(sling).order == "0000-00-00 P-9"
