@@ -40,6 +40,7 @@ from calc.records.kit.schema import (
 from calc.records.kit.state import state_of
 from calc.records.kit.wear import outlook, wear
 from calc.words.facts import Quantity
+from calc.words.writer import UnitSystem
 
 TODAY = datetime.date(2026, 11, 26)
 
@@ -653,3 +654,18 @@ def test_a_kit_is_sorted_by_the_day_of_the_next_look() -> None:
     looked = replace(sling, looks=(look("2026-01-05"),))
     assert state_of(looked).order == "2027-01-05 P-9"
     assert state_of(sling).order == "0000-00-00 P-9"
+
+
+@pytest.mark.parametrize(
+    ("typed", "units", "kept"),
+    [
+        ("3/8", "us", "3/8 in"),
+        ("3/8", "si", "3/8 in"),
+        ("10", "si", "10 mm"),
+        ("10", "us", "10 in"),
+        ("10 mm", "us", "10 mm"),
+    ],
+)
+def test_a_fraction_is_of_an_inch_to_every_reader(typed: str, units: UnitSystem, kept: str) -> None:
+    made = edited({**FIELDS, "size": typed}, None, "0123456789ab", "2026.1", units)
+    assert made.size == kept
