@@ -22,8 +22,8 @@ caution-friction-alone = Friction never holds a load on the road alone. Tie it d
 
 ## Columns
 
-column-pair = What stands on what
-    .help = The load's underside first, then the deck.
+column-pair = Surfaces
+    .help = What stands on what: the underside of the load first, then the deck.
 column-state = State
     .help = Of the two surfaces; moving: while the load slides.
 
