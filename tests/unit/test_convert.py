@@ -65,6 +65,7 @@ def test_headline_fractions_and_others() -> None:
     assert texts["nearest_32"] == "59-1/16 in (0.0074 in under)"
     assert texts["nearest_64"] == "59-1/16 in (0.0074 in under)"
     assert "150 cm" in texts["others"]
+    assert "mi" not in texts["others"].split(" ")  # 0.000932 mi is said by nobody
     assert run("5 kg", "lb")["results"]["nearest_16"]["text"] == "not a length"
 
 

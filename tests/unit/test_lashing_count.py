@@ -65,6 +65,8 @@ def test_two_straps_are_the_least_even_where_friction_holds() -> None:
     assert found.results["straps_needed"] == 2
     assert found.headline.startswith("Friction alone keeps")
     assert found.results["held_alone"] == 1.0
+    light = answer("lashing-count", {**CASE, "load": "50 lb"})
+    assert "on an oily deck, at 0.1, 2 straps" in light["figure"]["caption"]
 
 
 def test_flat_straps_and_bounds_are_said() -> None:

@@ -210,6 +210,13 @@ def test_over_the_ceiling_stops_and_plans_nothing() -> None:
     assert record["cautions"][0]["kind"] == "prohibition"
 
 
+def test_a_proof_load_with_a_weight_added_says_so() -> None:
+    # 0027/ND, 14.4.2: over 25 t a shackle is proved with 1.22 times its rating and 20 t more.
+    rules = value(answer("pull-trial", worksheet("pull-trial").example), "proof_rules")
+    assert any(line.startswith("shackle, rating over 25 t: 1.22 × rating + 20 t (0027/ND") for line in rules)
+    assert any(line.startswith("shackle, rating up to 25 t: 2 × rating (0027/ND") for line in rules)
+
+
 def test_inside_the_gauges_error_stops() -> None:
     record = ask(target="15.8 kN")
     assert record["verdict"] == "stop"
