@@ -7,7 +7,7 @@ from __future__ import annotations
 
 import json
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Any
 from urllib.parse import urlencode
 
@@ -15,6 +15,7 @@ from build_scripts.markup import set_spans
 from build_scripts.wording import say, spans
 from calc.describing import Asked, Described
 from calc.inputs import Input
+from calc.lifting.own_part import NAMES as OWN_PART_NAMES
 from calc.words.writer import Spans, plain
 
 _MOST_RADIOS = 4
@@ -42,7 +43,7 @@ class Row:
 
 @dataclass(frozen=True)
 class Box:
-    """One input as a page shows it."""
+    """One input as a page shows it; of kind `own-part` the boxes (`axes`) that one of the reader's own parts fills together."""
 
     name: str
     path: str
@@ -112,7 +113,17 @@ def _boxes(
     inputs: Sequence[Asked], example: Mapping[str, Any], prefix: str, steering: set[str]
 ) -> tuple[Box, ...]:
     held = {one.declared.name: _text(one.declared.default) for one in inputs}
-    return tuple(_box(one, example.get(one.declared.name), held, prefix, steering) for one in inputs)
+    boxes = [_box(one, example.get(one.declared.name), held, prefix, steering) for one in inputs]
+    carried = tuple(box for box in boxes if box.name in OWN_PART_NAMES)
+    if len(carried) < len(OWN_PART_NAMES):
+        return tuple(boxes)
+    made: list[Box] = []
+    for box in boxes:
+        if box.name == OWN_PART_NAMES[0]:
+            made.append(replace(box, kind="own-part", path=prefix, axes=carried))
+        elif box not in carried:
+            made.append(box)
+    return tuple(made)
 
 
 def _text(value: Any) -> str:

@@ -36,16 +36,16 @@ _DAY_NAME = re.compile(r"(\d{1,2})(?:st|nd|rd|th)?[-. ]*([a-z]+)[-., ]*(\d{4})?"
 _NAME_DAY = re.compile(r"([a-z]+)[-. ]*(\d{1,2})(?:st|nd|rd|th)?(?:[-, ]+(\d{4}))?")
 
 
-def read_date(typed: str, today: datetime.date) -> datetime.date:
-    """The day that was written; a day without its year is the last one that is past.
+def read_date(typed: str, today: datetime.date, latest: datetime.date | None = None) -> datetime.date:
+    """The day that was written, up to `latest` (else today); a day without its year is the last one that is past.
 
     >>> read_date("26 Nov", datetime.date(2027, 3, 1)), read_date("11/26/2026", datetime.date(2027, 3, 1))
     (datetime.date(2026, 11, 26), datetime.date(2026, 11, 26))
     """
     text = re.sub(r"\s+", " ", typed.strip().lower())
     found = today if text == "today" else _read(text, today)
-    if found > today + CLOCKS_APART:
-        raise NotReadable("date-in-the-future", day=str(found))
+    if found > (latest or today + CLOCKS_APART):
+        raise NotReadable("date-too-late" if latest else "date-in-the-future", day=str(found))
     if found < EARLIEST:
         raise NotReadable("date-too-old", day=str(found))
     return found
@@ -95,4 +95,16 @@ def _day(year: int, month: int, day: int) -> datetime.date:
         raise NotReadable("no-such-day") from None
 
 
-__all__ = ["EARLIEST", "read_date"]
+def months_later(day: datetime.date, months: int) -> datetime.date:
+    """The same day of the month so many months on, or the last day that month has.
+
+    >>> months_later(datetime.date(2026, 11, 30), 3)
+    datetime.date(2027, 2, 28)
+    """
+    year, month = divmod(day.year * 12 + day.month - 1 + months, 12)
+    first_after = datetime.date(year + (month + 1) // 12, (month + 1) % 12 + 1, 1)
+    last = (first_after - datetime.timedelta(days=1)).day
+    return datetime.date(year, month + 1, min(day.day, last))
+
+
+__all__ = ["EARLIEST", "months_later", "read_date"]

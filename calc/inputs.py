@@ -32,6 +32,7 @@ from calc.quantities import Reading as ReadQuantity
 from calc.words.facts import Cell, Fact, Listing, Message, Number, Option, Quantity, Sense, absent, message
 from calc.words.writer import UnitSystem
 
+_FARTHEST_DUE = datetime.timedelta(days=3653)
 LONGEST_TEXT = 200_000
 """Characters that a long text input takes."""
 LONGEST_WORD = 200
@@ -503,6 +504,23 @@ class DateInput(Input):
         return str(value)
 
 
+class DueInput(DateInput):
+    """A day by which something must be done; it may be past, or up to ten years ahead (our own mark, no source)."""
+
+    def read(self, raw: Any, reading: Reading) -> datetime.date:
+        """The day."""
+        return read_date(str(single(raw)), today(), today() + _FARTHEST_DUE)
+
+    def read_as(self, typed: str, units: UnitSystem) -> Fact | None:
+        """The day as a calendar has it, where it was written in another way."""
+        day = str(read_date(typed, today(), today() + _FARTHEST_DUE))
+        return None if day == typed.strip() else day
+
+    def accepted(self, words: str) -> Message:
+        """What would do."""
+        return message("accepted-due")
+
+
 def today() -> datetime.date:
     """The day on the clock of the machine that answers."""
     return datetime.date.today()
@@ -727,6 +745,7 @@ __all__ = [
     "ChoiceInput",
     "CountInput",
     "DateInput",
+    "DueInput",
     "FileInput",
     "FlagInput",
     "Given",

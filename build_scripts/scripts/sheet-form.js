@@ -178,6 +178,9 @@ class SheetForm {
         return value !== undefined && values.includes(value);
       });
     }
+    for (const boxes of this.#form.querySelectorAll("[data-own-part-boxes]")) {
+      boxes.toggleAttribute("hidden", !boxes.querySelector("select")?.value);
+    }
   }
 
   /** @param {string} name @returns {string | undefined} */

@@ -1,7 +1,7 @@
 // @ts-check
 /** Rows of a worksheet's form: added from the template, taken out, numbered anew. */
 
-const NUMBERED = ["name", "id", "for", "aria-describedby", "aria-labelledby", "data-error", "data-echo"];
+const NUMBERED = ["name", "id", "for", "aria-describedby", "aria-labelledby", "data-error", "data-echo", "data-own-part"];
 
 /** @param {HTMLElement} rows @returns {Element | null} the new row */
 function addRow(rows) {
@@ -70,7 +70,8 @@ function rowButton(clicked) {
   const rows = button?.closest("[data-rows]");
   if (!(button instanceof HTMLElement) || !(rows instanceof HTMLElement)) return false;
   if (button.hasAttribute("data-add-row")) {
-    focusOn(addRow(rows)?.querySelector("input, select, textarea"));
+    const boxes = addRow(rows)?.querySelectorAll("input, select, textarea") ?? [];
+    focusOn([...boxes].find((box) => !box.closest("[hidden]")));
     return true;
   }
   const row = button.closest("[data-row]");

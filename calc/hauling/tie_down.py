@@ -58,6 +58,8 @@ from calc.hauling.securing_law import (
 from calc.hauling.tie_down_items import LABELS, MOST_LIMIT_LB, Load, TieDown, read_tie_downs, tie_down_inputs
 from calc.inputs import BadInput, Bounds, ChoiceInput, Given, QuantityInput, RowsInput
 from calc.lifting.condition import GOOD
+from calc.lifting.own_part import WORDS as OWN_PART_WORDS
+from calc.lifting.own_part import judge_own_parts
 from calc.quantities import STANDARD_GRAVITY_M_PER_S2
 from calc.reasons import (
     Reason,
@@ -463,7 +465,7 @@ def _parts(found: Found) -> tuple[Reason, ...]:
         reasons.append(unknown("anchor-label-not-said"))
     elif found.anchor_label == "other":
         reasons.append(unknown("anchor-label-of-no-use"))
-    return tuple(reasons)
+    return (*reasons, *judge_own_parts([item.own_part for item in found.items]))
 
 
 def _part(item: TieDown) -> Reason | None:
@@ -808,7 +810,7 @@ WORKSHEET = Worksheet(
     draw=draw,
     cite=cite,
     shown=shown,
-    shares=(WORDS,),
+    shares=(WORDS, OWN_PART_WORDS),
     large=largest,
     example={
         "country": "us",

@@ -27,7 +27,8 @@ from calc.hauling.lashing_forces import DIRECTIONS, Direct, OverTop
 from calc.hauling.securing_law import ROLES, counted_share
 from calc.inputs import Bounds, ChoiceInput, CountInput, Given, Input, QuantityInput, TextInput
 from calc.lifting.chain_spring import THICKER_THAN_NAMED, most_of_chain_kg
-from calc.lifting.condition import ALTERED, GOOD, NOT_LOOKED_AT
+from calc.lifting.condition import ALTERED, GOOD, condition_of
+from calc.lifting.own_part import OwnPart, own_part_inputs, own_part_of
 from calc.marks import read_grade
 from calc.quantities import STANDARD_GRAVITY_M_PER_S2, NotReadable, read_quantity
 from calc.ratings import NotRated, Rating, chain_tie_down
@@ -81,6 +82,7 @@ def tie_down_inputs() -> tuple[Input, ...]:
     fixed = {"role": ("direct",)}
     chained = {"kind": _WITH_TENSIONER}
     return (
+        *own_part_inputs(),
         ChoiceInput("role", choices=ROLES),
         ChoiceInput("kind", choices=KINDS),
         ChoiceInput("condition", choices=CONDITIONS, required=False),
@@ -130,6 +132,7 @@ class TieDown:
     own_n -- the limit of strap, chain or rope by its mark or the table [N]; None where it is not known
     label -- what its own limit and its tensioner's say they are; anchor_label -- what the anchor's says it is
     in_dan -- whether a limit was typed in daN, the unit of European labels
+    own_part -- which of the reader's own parts it is; None where he names none
     limit_n -- of its weakest part [N]; nothing where it does not count
     """
 
@@ -152,6 +155,7 @@ class TieDown:
     tension_n: float | None
     in_dan: bool = False
     rating: Rating | None = None
+    own_part: OwnPart | None = None
 
     @property
     def name(self) -> Message:
@@ -262,7 +266,7 @@ def _read(row: Given, place: int, country: str, load: Load, anchor: _Anchor) -> 
         place=place,
         role=role,
         kind=row.text("kind"),
-        condition=row.text("condition") or NOT_LOOKED_AT,
+        condition=condition_of(row),
         label=row.text("label"),
         country=country,
         number=row.count("count") if over else len(ways),
@@ -278,6 +282,7 @@ def _read(row: Given, place: int, country: str, load: Load, anchor: _Anchor) -> 
         tension_n=tension_n,
         in_dan=any("dan" in row.typed.get(box, "").casefold() for box in ("limit", "tensioner_limit")),
         rating=own.rating,
+        own_part=own_part_of(row),
     )
 
 

@@ -12,6 +12,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from calc import inputs
+from calc.dates import months_later
 from calc.declaration import Citation
 from calc.inputs import ChoiceInput, DateInput, Given, TextInput
 from calc.tables import Row as Claim
@@ -141,18 +142,6 @@ def _of(claims: Sequence[Claim], place: str) -> list[Claim]:
     return [claim for claim in claims if claim["place"] == place]
 
 
-def months_later(day: datetime.date, months: int) -> datetime.date:
-    """The same day of the month so many months on, or the last day that month has.
-
-    >>> months_later(datetime.date(2026, 11, 30), 3)
-    datetime.date(2027, 2, 28)
-    """
-    year, month = divmod(day.year * 12 + day.month - 1 + months, 12)
-    first_after = datetime.date(year + (month + 1) // 12, (month + 1) % 12 + 1, 1)
-    last = (first_after - datetime.timedelta(days=1)).day
-    return datetime.date(year, month + 1, min(day.day, last))
-
-
 __all__ = [
     "HARDWARE",
     "PART_INPUT",
@@ -160,6 +149,5 @@ __all__ = [
     "RECORD_INPUTS",
     "Recorded",
     "longest_gap",
-    "months_later",
     "recorded",
 ]

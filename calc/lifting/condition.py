@@ -3,12 +3,13 @@
 One question with the same answers on every sheet that holds a part against a rating. Only a part whose reader says that its
 mark is readable and that he found it good may be within a rating. An altered part (welded, heated, bent, home-made) is
 forbidden everywhere (29 CFR 1910.184, 1926.251; WAC 296-155-33900: no welding on rigging hardware); one that is unmarked,
-worn or not looked at cannot be rated.
+worn, not looked at, or whose last full inspection did not pass, cannot be rated.
 """
 
 from __future__ import annotations
 
 from calc.inputs import ChoiceInput, Given
+from calc.lifting.own_part import NOT_PASSED
 from calc.reasons import Reason, stop, unknown
 
 GOOD = "marked-good"
@@ -26,8 +27,9 @@ def condition_input() -> ChoiceInput:
 
 
 def condition_of(given: Given) -> str:
-    """The answer; NOT_LOOKED_AT where there is none."""
-    return given.text("condition") or NOT_LOOKED_AT
+    """The answer; NOT_LOOKED_AT where there is none. Good does not stand against a last inspection that did not pass."""
+    condition = given.text("condition") or NOT_LOOKED_AT
+    return NOT_PASSED if condition == GOOD and given.text("last_look") == NOT_PASSED else condition
 
 
 def judge_condition(condition: str) -> tuple[Reason, ...]:

@@ -18,10 +18,12 @@ from calc.declaration import Citation, Figure, Result, Step, Worksheet, step
 from calc.figures.paths import BarKind, PathBar, PathWords, path_figure
 from calc.inputs import Bounds, Given, QuantityInput, RowsInput
 from calc.lifting.leg_geometry import Flatness, flatness
+from calc.lifting.own_part import judge_own_parts
 from calc.lifting.path_items import (
     ALTERED,
     EYEBOLTS,
     NOT_LOOKED_AT,
+    NOT_PASSED,
     WORDS,
     ItemRating,
     PartName,
@@ -151,6 +153,7 @@ def judge(found: Found) -> tuple[Reason, ...]:
         *_altered(found),
         *_flat_legs(found),
         *_load(found),
+        *judge_own_parts([part.item.own_part for part in found.parts]),
         *_lessons(found),
         note("marks-govern", "mandatory"),
     )
@@ -249,6 +252,8 @@ def _rating_step(part: PathPart) -> Step:
         seen: Fact = Option("items-condition", item.condition)
         if item.condition == NOT_LOOKED_AT:
             seen = message("not-looked-at")
+        if item.condition == NOT_PASSED:
+            seen = message("did-not-pass")
         return step("no-rating", part=item.label, condition=seen)
     reckoned = message("straight-rating", straight=weight(rating.straight_kg), printed=rating.printed)
     for left in rating.shares:

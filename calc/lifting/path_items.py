@@ -34,6 +34,8 @@ from calc.lifting.chain_spring import most_of_chain_kg
 from calc.lifting.condition import ALTERED, CONDITIONS, GOOD, NOT_LOOKED_AT, condition_of
 from calc.lifting.hitch_factors import Share, bend_share, bent_too_hard, choke_angle_share, choker_share
 from calc.lifting.leg_geometry import legs_that_carry
+from calc.lifting.own_part import NOT_PASSED, OwnPart, own_part_inputs, own_part_of
+from calc.lifting.own_part import WORDS as OWN_PART_WORDS
 from calc.lifting.whole_sling import factor_by_tag, least_printed
 from calc.marks import GradeMark, may_lift, read_grade
 from calc.quantities import NotReadable, fraction_text, from_si, read_quantity, to_si
@@ -52,7 +54,7 @@ from calc.ratings import (
 from calc.tables import number, table
 from calc.words.facts import Cell, Fact, Listing, Message, Option, Quantity, message, weight
 
-WORDS = ("shared/path-items", "shared/hitch-shares", "shared/chain-heat")
+WORDS = ("shared/path-items", "shared/hitch-shares", "shared/chain-heat", OWN_PART_WORDS)
 """Scopes of the words of parts, their ratings and their shares: what a worksheet that has parts shares."""
 
 Use = Literal["lift", "tie-down"]
@@ -176,6 +178,7 @@ class PathItem:
     open -- what nobody has said of its use, by code: `line-not-said`, `hitch-not-said`, `temperature-not-said`, or
       `bend-without-rule`
     path -- where it stands in the inputs, such as items[2]
+    own_part -- which of the reader's own parts it is; None where he names none
     """
 
     label: PartName
@@ -195,6 +198,7 @@ class PathItem:
     flexible: bool = False
     open: tuple[str, ...] = ()
     path: str = ""
+    own_part: OwnPart | None = None
 
     @property
     def mark(self) -> GradeMark:
@@ -274,6 +278,7 @@ def path_item_inputs() -> tuple[Input, ...]:
     """The columns that describe one part of the string."""
     turn = Bounds(at_least=0, at_most=180)
     return (
+        *own_part_inputs(),
         TextInput("label", required=False),
         ChoiceInput("kind", choices=KINDS),
         ChoiceInput("condition", choices=CONDITIONS, required=False),
@@ -365,6 +370,7 @@ def _read_item(row: Given, place: int, use: str, flexible: bool) -> PathItem:
         flexible=flexible,
         open=tuple(_open(row, hitch, off_deg, cool)),
         path=row.path,
+        own_part=own_part_of(row),
     )
     if item.mark.given and not item.mark.understood:
         raise row.refuse("grade", "shackle-grade-not-known" if kind == "shackle" else "grade-not-known")
@@ -802,6 +808,7 @@ __all__ = [
     "EYEBOLTS",
     "KINDS",
     "NOT_LOOKED_AT",
+    "NOT_PASSED",
     "TABLE_ROPE",
     "WORDS",
     "Blocked",

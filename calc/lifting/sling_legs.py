@@ -42,6 +42,8 @@ from calc.lifting.leg_grade import (
     lifting_grade,
     why_not_by_tag,
 )
+from calc.lifting.own_part import WORDS as OWN_PART_WORDS
+from calc.lifting.own_part import OwnPart, judge_own_parts, own_part_inputs, own_part_of
 from calc.lifting.whole_sling import factor_by_tag, least_printed, printed_sling
 from calc.quantities import STANDARD_GRAVITY_M_PER_S2
 from calc.ratings import (
@@ -313,6 +315,7 @@ class Found:
     legs_counted: int
     flexible: bool
     condition: str
+    own_part: OwnPart | None
     shape: _Shape
     flatness: Flatness
     angle_deg: float
@@ -374,6 +377,7 @@ def find(given: Given) -> Found:
         legs_counted=counted,
         flexible=given.text("load_kind") == FLEXIBLE,
         condition=condition_of(given),
+        own_part=own_part_of(given),
         shape=shape,
         flatness="steep" if legs == 1 else flatness(angle),
         angle_deg=angle,
@@ -418,6 +422,7 @@ def judge(found: Found) -> tuple[Reason, ...]:
     condition, ratings = judge_condition(found.condition), _ratings(found)
     altered = found.condition in ALTERED
     reasons.extend((*condition, *ratings) if altered else (*ratings, *condition))
+    reasons.extend(judge_own_parts((found.own_part,)))
     reasons.extend(_counting(found))
     if found.legs > 1:
         reasons.append(note("squeeze"))
@@ -575,6 +580,7 @@ WORKSHEET = Worksheet(
             required=False,
             shown_when={"load_kind": (FLEXIBLE,)},
         ),
+        *own_part_inputs(),
         leg_kind_input(),
         leg_grade_input(),
         TextInput("size", required=False, shown_when={"leg_kind": ("chain",)}),
@@ -607,7 +613,7 @@ WORKSHEET = Worksheet(
     cite=lambda found: found.sources,
     shown=shown,
     large="leg_tension",
-    shares=(WORDS, GRADE_WORDS),
+    shares=(WORDS, GRADE_WORDS, OWN_PART_WORDS),
     example={
         "load": "4,860 lb",
         "legs": "2",

@@ -16,6 +16,7 @@ from calc.comparing import exceeds
 from calc.declaration import Citation, Figure, Result, Step, Worksheet, step
 from calc.figures.limits import LimitBar, limits_figure
 from calc.inputs import Bounds, ChoiceInput, CountInput, Given, QuantityInput, RowsInput
+from calc.lifting.own_part import judge_own_parts
 from calc.lifting.path_items import (
     WORDS,
     ItemRating,
@@ -388,7 +389,9 @@ def _load_range(row: Row) -> Message:
 
 def judge(found: Found) -> tuple[Reason, ...]:
     """The reasons, each decided once."""
-    return (*_hindrances(found), *(_dangers(found) if found.goes else _no_pull()))
+    named = [rating.item.own_part for rating in found.parts.ratings]
+    hindrances = _hindrances(found)
+    return (*hindrances, *judge_own_parts(named), *(_dangers(found) if found.goes else _no_pull()))
 
 
 def _hindrances(found: Found) -> tuple[Reason, ...]:

@@ -14,11 +14,11 @@ from dataclasses import dataclass
 
 from calc import inputs
 from calc.comparing import exceeds
+from calc.dates import months_later
 from calc.declaration import Citation, Figure, Result, Step, Worksheet, step
 from calc.figures.tag import TagWords, tag_figure
 from calc.inputs import Bounds, ChoiceInput, CountInput, DateInput, Given, TextInput
 from calc.inspecting.chain_marks import read_marks
-from calc.inspecting.record import months_later
 from calc.lifting.chain_spring import most_of_chain_kg
 from calc.quantities import NotReadable, read_quantity
 from calc.reasons import Reason, note, stop, unknown

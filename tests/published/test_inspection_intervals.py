@@ -8,7 +8,8 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from calc.inspecting.record import HARDWARE, PLACES, longest_gap, months_later
+from calc.dates import months_later
+from calc.inspecting.record import HARDWARE, PLACES, longest_gap
 
 CHAIN, ROPE, WEB, CRANE = ("chain_sling",), ("wire_rope_sling",), ("web_sling",), ("crane_hook",)
 GEAR = (CHAIN, ROPE, WEB, CRANE, HARDWARE)

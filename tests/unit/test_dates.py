@@ -8,7 +8,7 @@ import pytest
 
 import calc.inputs
 from calc.dates import read_date
-from calc.inputs import BadInput, DateInput, Reading, read_inputs
+from calc.inputs import BadInput, DateInput, DueInput, Reading, read_inputs
 from calc.quantities import NotReadable
 
 TODAY = datetime.date(2027, 3, 1)
@@ -90,3 +90,16 @@ def test_today_is_the_clocks_day() -> None:
 
 def test_the_word_today_is_a_day() -> None:
     assert read_date(" Today ", TODAY) == TODAY
+
+
+def test_a_day_that_is_due_may_lie_ahead_and_not_too_far() -> None:
+    due = DueInput("due")
+    reading = Reading("us", lambda _path, value: value)
+    today = calc.inputs.today()
+    soon, far = today + datetime.timedelta(days=400), today + datetime.timedelta(days=4000)
+    assert due.read(str(soon), reading) == soon
+    assert due.read_as(str(soon), "us") is None
+    assert due.read_as(f"{soon:%d %b %Y}", "us") == str(soon)
+    assert due.accepted("due").code == "accepted-due"
+    with pytest.raises(NotReadable, match="date-too-late"):
+        due.read(str(far), reading)

@@ -8,7 +8,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from calc.answering import Refused, answer, worksheet
-from calc.inspecting.record import months_later
+from calc.dates import months_later
 
 ROPE: dict[str, Any] = {
     "kind": "wire-rope", "broken_at_fitting": "0", "broken_in_lay": "2", "broken_in_strand": "1", "outer_wire_wear": "7 %", "core": "steel",

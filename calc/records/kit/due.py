@@ -12,8 +12,9 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 
 from calc import inputs
+from calc.dates import months_later
 from calc.declaration import Citation
-from calc.inspecting.record import HARDWARE, longest_gap, months_later
+from calc.inspecting.record import HARDWARE, longest_gap
 from calc.records.kit.part import Part
 from calc.tables import number, table
 

@@ -56,6 +56,7 @@ accepted-text = a word or two
 accepted-long-text = text of up to { $count } characters
 accepted-flag = yes or no
 accepted-date = a day from 1970 to today, such as 2026-01-17 or 17 Jan 2026, or the word today
+accepted-due = a day up to ten years ahead, such as 2027-01-17 or 17 Jan 2027
 accepted-point = three lengths, x, y and z{ bounds-of }
 accepted-numbers = values such as { $sample }, separated by semicolons{ bounds-of }
 accepted-rows = a list of rows{ bounds-of }
@@ -164,6 +165,7 @@ unreadable-not-a-date = is not a day this book can read
 unreadable-no-such-day = is no day of the calendar
 unreadable-two-dates = can be read as { $one } or as { $other }
 unreadable-date-in-the-future = is { $day }, which is still to come
+unreadable-date-too-late = is { $day }, which is too far ahead
 unreadable-date-too-old = is { $day }, which is too long ago
 
 ## Why the tables give no rating

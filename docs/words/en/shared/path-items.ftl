@@ -96,6 +96,7 @@ share-within-temperatures = within { $low } to { $high }
 ## Why a part may not be used
 
 part-not-looked-at = you have not said that the part “{ $part }” was found good and that its mark is readable
+part-not-passed = the last full inspection of the part “{ $part }” did not pass, so it may not be used until one does
 part-line-not-said = you have not said whether the part “{ $part }” is pulled in its own line
 part-hitch-not-said = you have not said whether the part “{ $part }” runs straight, is choked or is bent round something
 part-temperature-not-said = you have not said how hot or cold the part “{ $part }” gets in use

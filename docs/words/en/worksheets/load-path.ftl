@@ -88,6 +88,7 @@ step-rating = Rating of “{ $part }”
     .numbers = { $reckoned }
     .result = { $rating }
 not-looked-at = not looked at
+did-not-pass = its last inspection did not pass
 straight-rating = { OWN($straight) } ({ $printed })
 times-share = { $before } × { PLACES($share, places: 3) } ({ $what })
 of-part = { $part }: { $amount }
