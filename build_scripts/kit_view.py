@@ -7,6 +7,7 @@ standard library and calc alone, because it is packed into the page's Python bes
 
 from __future__ import annotations
 
+import json
 from collections.abc import Callable, Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from typing import Any
@@ -18,7 +19,7 @@ from calc.declaration import Citation
 from calc.figures.wear import WearShape, wear_figure
 from calc.inputs import BadInput
 from calc.inspecting.record import PLACES
-from calc.judged import handed_over, judged
+from calc.judged import boxes_for, handed_over, judged, kinds_taken
 from calc.reasons import Reason, worst_first
 from calc.records.kit.calendar import Entry, to_calendar
 from calc.records.kit.difference import Changed, Difference, difference
@@ -113,23 +114,36 @@ def _list(asked: Asked) -> dict[str, Any]:
     rows: list[Node] = [_row(asked, state) for state in states]
     if asked.data.get("more"):
         return {"nodes": rows}
-    head: list[Node] = [["p", {"class": "kit-count"}, *asked.say("kit-count", count=count, due=due)]]
+    found = asked.data.get("found")
+    says = (
+        asked.say("kit-count", count=count, due=due) if found is None else asked.say("kit-found", count=found)
+    )
+    head: list[Node] = [["p", {"class": "kit-count"}, *says]]
     return {"nodes": [*head, ["ul", {"class": "kit-list", "data-kit-rows": ""}, *rows]] if count else head}
 
 
+def _kinds(asked: Asked) -> dict[str, Any]:
+    """What each kind of part is called, for a search of the list."""
+    return {"kinds": {kind: asked.writer.text(f"kit-kind-{kind}") for kind in KINDS}}
+
+
 def _row(asked: Asked, state: State) -> Node:
-    part = state.part
-    name: Node = ["b", {}, *asked.write(called(part))]
+    link = {"href": f"#part={state.part.id}", "data-verdict": state.verdict}
+    return ["li", {}, ["a", link, *_line_of(asked, state)]]
+
+
+def _line_of(asked: Asked, state: State) -> list[Node]:
+    """A part on one line of a list: its number, what it is, how it stands."""
+    name: Node = ["b", {}, *asked.write(called(state.part))]
     small: Node = ["small", {}, *_rating_line(asked, state)]
-    link = {"href": f"#part={part.id}", "data-verdict": state.verdict}
-    right = [
+    right: Node = [
         "span",
         {"class": "kit-when"},
         ["span", {"class": "verdict-shape"}],
         ["small", {}, *_when(asked, state)],
     ]
-    tag = ["span", {"class": "kit-tag"}, part.number]
-    return ["li", {}, ["a", link, tag, ["span", {"class": "kit-what"}, name, small], right]]
+    tag: Node = ["span", {"class": "kit-tag"}, state.part.number]
+    return [tag, ["span", {"class": "kit-what"}, name, small], right]
 
 
 def called(part: Part) -> Message:
@@ -581,6 +595,54 @@ def _look_form(asked: Asked) -> dict[str, Any]:
     return {"title": title, "nodes": [_form_of(asked, boxes, "kit-save", f"part={part.id}")]}
 
 
+def _pick(asked: Asked) -> dict[str, Any]:
+    """The parts of the kit that fit a row of a worksheet, those of the kind that the row names first: each a button that
+    carries what it puts into the boxes of the row. A part out of use is none of them.
+    """
+    name, chosen = asked.data["worksheet"], asked.data.get("chosen", "")
+    words = asked.data.get("find", "").casefold().split()
+    kinds = kinds_taken(name)
+    fit = [one for one in asked.data["parts"] if one["kind"] in kinds and _matches(asked, one, words)]
+    out = sum(one["out"] is not None for one in fit)
+    usable = sorted((one for one in fit if one["out"] is None), key=lambda one: kinds[one["kind"]] != chosen)
+    nodes: list[Node] = []
+    if not usable:
+        nodes.append(["p", {}, *asked.say("kit-none-to-take")])
+    rows = [_pick_row(asked, name, state_of(part_of(one))) for one in usable[:_MOST_PICKED]]
+    nodes.append(["ul", {"class": "kit-list kit-pick"}, *rows])
+    if len(usable) > _MOST_PICKED:
+        nodes.append(["p", {}, *asked.say("kit-and-more", count=len(usable) - _MOST_PICKED)])
+    if out:
+        nodes.append(["p", {"class": "help"}, *asked.say("kit-out-not-taken", count=out)])
+    if not usable:
+        link = {"class": "plain-button", "href": f"{asked.root}kit/index.html#add"}
+        nodes.append(["p", {"class": "kit-buttons"}, ["a", link, *asked.say("kit-form-new")]])
+    return {"nodes": nodes, "many": len(usable) > _MOST_UNSEARCHED}
+
+
+_MOST_PICKED = 60
+_MOST_UNSEARCHED = 8
+"""With more parts than this a list has a box to search it."""
+
+
+def _matches(asked: Asked, part: Mapping[str, Any], words: Sequence[str]) -> bool:
+    """Whether each of the words stands in what a part is called."""
+    if not words:
+        return True
+    kind = asked.writer.text(f"kit-kind-{part['kind']}")
+    text = " ".join((kind, *(part[name] for name in _SEARCHED))).casefold()
+    return all(word in text for word in words)
+
+
+_SEARCHED = ("number", "name", "mark", "size", "other_marks", "tag")
+
+
+def _pick_row(asked: Asked, name: str, state: State) -> Node:
+    fields = json.dumps(boxes_for(name, state))
+    button = {"type": "button", "data-kit-take": state.part.number, "data-fields": fields}
+    return ["li", {}, ["button", {**button, "data-verdict": state.verdict}, *_line_of(asked, state)]]
+
+
 def _choose(asked: Asked) -> dict[str, Any]:
     """The parts to which the answer of a judging sheet can be saved."""
     name = asked.data["worksheet"]
@@ -791,6 +853,8 @@ _ANSWERS: Mapping[str, Callable[[Asked], dict[str, Any]]] = {
     "save-look": _save_look,
     "save-out": _save_out,
     "choose": _choose,
+    "pick": _pick,
+    "kinds": _kinds,
     "save-judged": _save_judged,
     "orders": _orders,
     "export": _export,

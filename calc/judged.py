@@ -8,17 +8,20 @@ marked and good only where its inspection is in date and nothing stands against 
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import replace
+from dataclasses import dataclass, replace
 from typing import Any
 
 from calc.answering import worksheet
+from calc.hauling.tie_down_items import CONDITIONS as TIE_DOWN_CONDITIONS
 from calc.inputs import read_inputs
 from calc.inspecting.inspection import Inspected
-from calc.lifting.condition import GOOD
+from calc.lifting.condition import CONDITIONS, GOOD
+from calc.lifting.own_part import CAREFUL, NEVER, NOT_PASSED, PASSED
 from calc.reasons import verdict_of
 from calc.records.kit.edit import looked_at
-from calc.records.kit.part import Part
+from calc.records.kit.part import GOOD_LOOKS, Part
 from calc.records.kit.reading import carrying_unit
+from calc.records.kit.schema import KINDS, TIE_DOWN_KINDS
 from calc.records.kit.state import State
 from calc.telling import reading
 from calc.words.writer import UnitSystem, Writer
@@ -41,10 +44,19 @@ NEW_INPUTS: Mapping[str, str] = {
     "pin": "pin_new",
     "reach": "reach_new",
 }
-_ROW = "items[+]"
-"""A row that is added to those that stand there."""
 _PATH_KINDS = {"chain-sling": "chain", "crane-hook": "other"}
 _TIE_DOWN_KINDS = {"tie-down-chain": "chain", "strap": "web"}
+_LEG_KINDS = {"chain-sling": "chain", "wire-rope": "wire-rope", "web-sling": "web"}
+_HITCH_KINDS = {
+    "chain-sling": "chain",
+    "wire-rope": "wire-rope",
+    "web-sling": "web-sling",
+    "fibre-rope": "fibre-rope",
+}
+_UNGRADED = ("wire-rope", "web", "web-sling", "fibre-rope")
+"""What worksheets call parts that bear no grade."""
+_SAID_BY_DAYS = frozenset(("kit-not-looked-at", "kit-overdue"))
+"""Cautions of the kit that a worksheet finds by itself in the days that it is told."""
 
 
 def judged(name: str, raw: Mapping[str, Any], part: Part, units: UnitSystem) -> Part:
@@ -70,37 +82,111 @@ def judged(name: str, raw: Mapping[str, Any], part: Part, units: UnitSystem) -> 
     return looked_at(fields, replace(part, new=new), units, name, altered)
 
 
-def handed_over(state: State) -> dict[str, dict[str, str]]:
-    """What a part gives to the boxes of other worksheets, by the worksheet and the name of the box; nothing for one that may
-    not be used. Its label carries its number and its last inspection into the answer.
+def taken_from(state: State) -> dict[str, str]:
+    """What every worksheet is told of an own part: its number, how its last full inspection ended, its day, and the next
+    (calc.lifting.own_part). Nothing that stands against it in the kit is left out: a part that may not be used has not passed.
     """
-    part = state.part
+    part, looked = state.part, state.part.looked
+    against = {one.code for one in state.reasons if one.weight == "caution"} - _SAID_BY_DAYS
+    if not looked and state.verdict != "stop":
+        last_look = NEVER
+    elif state.verdict == "stop" or looked[0].found not in GOOD_LOOKS:
+        last_look = NOT_PASSED
+    else:
+        last_look = CAREFUL if against else PASSED
+    return {
+        "own_number": part.number,
+        "last_look": last_look,
+        "looked_on": looked[0].on if looked else "",
+        "look_due": "" if state.due.on is None else state.due.on.isoformat(),
+    }
+
+
+def boxes_for(name: str, state: State) -> dict[str, str] | None:
+    """What a part puts into the boxes of worksheet `name` (of one row, where its rows are parts), empty ones too, so that
+    nothing of another part stays; None where the worksheet has no place for it. Its condition counts as good only while its
+    inspection is in date; else the reader is asked.
+    """
+    part, takes = state.part, _TAKES.get(name)
+    if takes is None or part.kind not in takes.kinds:
+        return None
+    told = taken_from(state)
+    in_date = told["last_look"] in (PASSED, CAREFUL) and not state.due.overdue
+    condition = part.condition if part.condition != GOOD or (in_date and state.usable) else ""
+    kind = takes.kinds[part.kind]
+    graded = kind not in _UNGRADED
+    given = {
+        "label": part.number,
+        takes.kind: kind,
+        "grade": part.mark if graded else "",
+        takes.size: part.size,
+        takes.rating: part.rating,
+        "condition": condition if condition in takes.conditions else "",
+    }
+    return told | {box: value for box, value in given.items() if box in takes.boxes}
+
+
+def kinds_taken(name: str) -> Mapping[str, str]:
+    """The kinds of part that worksheet `name` has a place for, with what it calls them."""
+    return _TAKES[name].kinds if name in _TAKES else {}
+
+
+@dataclass(frozen=True)
+class _Takes:
+    """What a worksheet takes of a part: what it calls each kind, and its boxes for kind, size and rating."""
+
+    kinds: Mapping[str, str]
+    boxes: tuple[str, ...]
+    kind: str = "kind"
+    size: str = "size"
+    rating: str = "rating"
+    conditions: tuple[str, ...] = CONDITIONS
+
+
+_PARTS = _Takes(
+    {kind: _PATH_KINDS.get(kind, kind) for kind in KINDS if kind not in TIE_DOWN_KINDS},
+    ("label", "kind", "grade", "size", "rating", "condition"),
+)
+_TAKES: Mapping[str, _Takes] = {
+    "load-path": _PARTS,
+    "pull-trial": _PARTS,
+    "sling-legs": _Takes(
+        _LEG_KINDS, ("leg_kind", "grade", "size", "leg_rating", "condition"), "leg_kind", rating="leg_rating"
+    ),
+    "hanging-load": _Takes(
+        _LEG_KINDS, ("leg_kind", "grade", "chain_size", "condition"), "leg_kind", size="chain_size"
+    ),
+    "hitch": _Takes(_HITCH_KINDS, ("sling_kind", "grade", "rating", "condition"), "sling_kind"),
+    "tie-down": _Takes(
+        _TIE_DOWN_KINDS,
+        ("kind", "grade", "size", "limit", "condition"),
+        rating="limit",
+        conditions=TIE_DOWN_CONDITIONS,
+    ),
+}
+"""The worksheets that take a part of the kit."""
+
+
+def handed_over(state: State) -> dict[str, dict[str, str]]:
+    """What a part gives to the worksheet for parts of its use, by the names of its boxes in a row of its own; nothing for one
+    that may not be used.
+    """
     if not state.usable:
         return {}
-    last = part.last_good
-    label = f"{part.number} ({last.on if last else '-'})"
-    in_date = last is not None and not state.due.overdue and part.condition == GOOD
-    good = {"condition": GOOD} if in_date else {}
-    if state.rated.ties_down:
-        return _to_tie_down(part, good)
-    row = {"label": label, "kind": _PATH_KINDS.get(part.kind, part.kind), **good}
-    row |= {"grade": part.mark, "size": part.size, "rating": part.rating}
-    row = {name: value for name, value in row.items() if value}
-    return {"load-path": {f"{_ROW}.{name}": value for name, value in row.items()}}
-
-
-def _to_tie_down(part: Part, good: Mapping[str, str]) -> dict[str, dict[str, str]]:
-    kind = _TIE_DOWN_KINDS.get(part.kind)
-    if kind is None:
+    name, rows = ("tie-down", "tie_downs") if state.rated.ties_down else ("load-path", "items")
+    boxes = boxes_for(name, state)
+    if boxes is None:
         return {}
-    row = {
-        "kind": kind,
-        "limit": part.rating,
-        **good,
-    }
-    if kind == "chain":
-        row |= {"grade": part.mark, "size": part.size}
-    return {"tie-down": {f"tie_downs[+].{name}": value for name, value in row.items() if value}}
+    return {name: {f"{rows}[+].{box}": value for box, value in boxes.items() if value}}
 
 
-__all__ = ["ALTERED_CRITERIA", "MEASURED_INPUTS", "NEW_INPUTS", "handed_over", "judged"]
+__all__ = [
+    "ALTERED_CRITERIA",
+    "MEASURED_INPUTS",
+    "NEW_INPUTS",
+    "boxes_for",
+    "handed_over",
+    "judged",
+    "kinds_taken",
+    "taken_from",
+]

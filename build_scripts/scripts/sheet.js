@@ -236,6 +236,12 @@ class CalcSheet extends HTMLElement {
     return this.dataset["answerFor"] === "reader" ? this.#question() : null;
   }
 
+  /** Puts values into boxes, as if they were typed. @param {Record<string, string>} values  by the names of the boxes */
+  take(values) {
+    this.#form?.fill(new URLSearchParams(values));
+    this.#edit();
+  }
+
   // ---- what the reader does
 
   /** @param {Event} event */

@@ -161,7 +161,7 @@
 
   /** The scripts of the reader's own parts come with the first page that shows them. */
   function loadKit() {
-    if (isKitLoaded || !document.querySelector("[data-kit], [data-kit-judged]") || !globalThis.linkwright) return;
+    if (isKitLoaded || !document.querySelector("[data-kit], [data-kit-judged], [data-kit-pick]") || !globalThis.linkwright) return;
     isKitLoaded = true;
     globalThis.linkwrightScript(new URL("scripts/kit.js", scope)).catch(() => (isKitLoaded = false));
   }

@@ -43,6 +43,8 @@ from calc.lifting.leg_grade import (
     why_not_by_tag,
 )
 from calc.lifting.leg_grade import WORDS as GRADE_WORDS
+from calc.lifting.own_part import WORDS as OWN_PART_WORDS
+from calc.lifting.own_part import OwnPart, judge_own_parts, own_part_inputs, own_part_of
 from calc.quantities import STANDARD_GRAVITY_M_PER_S2
 from calc.reasons import Reason, caution, note, over, stop, unknown, within
 from calc.words.facts import (
@@ -119,6 +121,7 @@ class Found:
     worst_tilt_deg: float | Absent
     condition: str
     differ: float
+    own_part: OwnPart | None
     not_by_tag: Absent | None
     level_lengths_m: tuple[float, ...] | Absent
     springy_tensions_n: tuple[float, ...] | Absent
@@ -182,7 +185,7 @@ def find(given: Given) -> Found:
         raise _out_of_reach(given, load)
     upright = [rest for rest in places if load.is_upright(rest)]
     if not upright:
-        return _rolled_over(load, at_rest(load, places[0]), condition_of(given))
+        return _rolled_over(load, at_rest(load, places[0]), given)
     not_by_tag = why_not_by_tag(given)
     _refuse_thin_chain(given, load)
     at = at_rest(load, upright[0])
@@ -214,6 +217,7 @@ def find(given: Given) -> Found:
         worst_tilt_deg=absent("rolls-over-first") if worst.rolls_over else worst.tilt_deg,
         condition=condition_of(given),
         differ=differ,
+        own_part=own_part_of(given),
         not_by_tag=not_by_tag,
         level_lengths_m=lengths_to_level(load, at),
         springy_tensions_n=absent("not-found") if springy.tensions_n is None else springy.tensions_n,
@@ -239,7 +243,7 @@ def _taut(at: AtRest, leg: int) -> bool | Absent:
     return True if at.rest.least[leg] > 0 else absent("tight-or-slack")
 
 
-def _rolled_over(load: HungLoad, at: AtRest, condition: str) -> Found:
+def _rolled_over(load: HungLoad, at: AtRest, given: Given) -> Found:
     """No resting place with the hook over the picks: the load is top-heavy and rolls over as it leaves the floor."""
     none = absent("rolls-over-first")
     return Found(
@@ -264,7 +268,8 @@ def _rolled_over(load: HungLoad, at: AtRest, condition: str) -> Found:
         worst_tension_n=none,
         worst_tensions_n=none,
         worst_tilt_deg=none,
-        condition=condition,
+        condition=condition_of(given),
+        own_part=own_part_of(given),
         differ=0.0,
         not_by_tag=None,
         level_lengths_m=none,
@@ -316,6 +321,7 @@ def judge(found: Found) -> tuple[Reason, ...]:
         *judge_leg_grade(found.not_by_tag),
         *_legs(found, found.worst),
         *(() if altered else condition),
+        *judge_own_parts((found.own_part,)),
         *_standing(found),
         *_tip(found),
         *_sharing(found),
@@ -584,6 +590,7 @@ WORKSHEET = Worksheet(
                 QuantityInput("rating", dimension="weight", bounds=_WEIGHT, required=False, sense="capacity"),
             ),
         ),
+        *own_part_inputs(),
         leg_kind_input(),
         leg_grade_input(),
         QuantityInput("chain_size", dimension="length", bounds=Bounds(above=0, at_most=4)),
@@ -615,7 +622,7 @@ WORKSHEET = Worksheet(
     draw=draw,
     shown=shown,
     large=lambda found: "highest_tension" if isinstance(found.worst_tension_n, Absent) else "worst_tension",
-    shares=(WORDS, GRADE_WORDS),
+    shares=(WORDS, GRADE_WORDS, OWN_PART_WORDS),
     example={
         "load": "1,450 lb",
         "centre": ["16 in", "9 in", "10 in"],

@@ -21,6 +21,8 @@ from calc.lifting.hitch_factors import Share, bend_share, bent_too_hard, choke_a
 from calc.lifting.leg_geometry import Flatness, flatness
 from calc.lifting.leg_grade import WORDS as GRADE_WORDS
 from calc.lifting.leg_grade import judge_leg_grade, leg_grade_input, why_not_by_tag
+from calc.lifting.own_part import WORDS as OWN_PART_WORDS
+from calc.lifting.own_part import OwnPart, judge_own_parts, own_part_inputs, own_part_of
 from calc.lifting.path_items import most_of_a_size_kg
 from calc.reasons import Reason, caution, note, over, shows_capacity, stop, unknown, within
 from calc.words.facts import Absent, Quantity, absent, message, weight
@@ -45,6 +47,7 @@ class Found:
     shape: HitchShape
     choke_measured: bool
     condition: str
+    own_part: OwnPart | None
     not_by_tag: Absent | None
     edge: str
     flatness: Flatness
@@ -84,6 +87,7 @@ def find(given: Given) -> Found:
         shape=shape,
         choke_measured=given.has("choke_angle"),
         condition=condition_of(given),
+        own_part=own_part_of(given),
         not_by_tag=why_not_by_tag(given, "sling_kind"),
         edge=_edge(given),
         flatness=flatness(shape.basket_angle_deg) if shape.hitch == "basket" else "steep",
@@ -184,6 +188,7 @@ def judge(found: Found) -> tuple[Reason, ...]:
         *judge_leg_grade(found.not_by_tag),
         *_load(found),
         *(() if altered else condition),
+        *judge_own_parts((found.own_part,)),
         *_ways_to_go_wrong(found),
         note("tag-governs", "mandatory"),
     )
@@ -266,6 +271,7 @@ _BEARS = {"hitch": ("choker", "basket")}
 WORKSHEET = Worksheet(
     name="hitch",
     inputs=(
+        *own_part_inputs(),
         ChoiceInput("sling_kind", choices=("wire-rope", "chain", "web-sling", "fibre-rope")),
         leg_grade_input("sling_kind"),
         QuantityInput("rating", dimension="weight", bounds=_WEIGHT, sense="capacity"),
@@ -319,7 +325,7 @@ WORKSHEET = Worksheet(
     draw=draw,
     cite=cite,
     large="capacity",
-    shares=("shared/hitch-shares", WORDS, GRADE_WORDS),
+    shares=("shared/hitch-shares", WORDS, GRADE_WORDS, OWN_PART_WORDS),
     example={
         "sling_kind": "wire-rope",
         "rating": "5.6 short tons",

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import datetime
+import re
 from dataclasses import replace
 from typing import Any
 
@@ -15,9 +16,10 @@ from calc import inputs, judged
 from calc.answering import answer, worksheet
 from calc.figures.wear import WearShape, wear_figure
 from calc.inputs import BadInput
+from calc.lifting.own_part import LAST_LOOKS, NAMES
 from calc.records.kit.calendar import Entry, to_calendar
 from calc.records.kit.edit import NotSaved
-from calc.records.kit.part import Part
+from calc.records.kit.part import Out, Part
 from calc.records.kit.schema import TIE_DOWN_KINDS
 from calc.records.kit.state import state_of
 from calc.trees import markup
@@ -107,15 +109,113 @@ def handed(one: Part) -> dict[str, Any]:
 def test_a_part_in_date_is_rated_with_its_number_and_last_inspection_in_the_answer() -> None:
     record = handed(part(**GOOD))
     assert record["verdict"] == "ok"
-    assert "P-1 (2026-11-20)" in str(record["inputs"])
+    assert "P-1, inspected 2026-11-20" in record["headline"]
     assert handed(part(**{**GOOD, "looks": ()}))["verdict"] == "unknown"
     assert handed(part(**{**GOOD, "looks": (look("2020-01-01"),)}))["verdict"] == "unknown"
     assert set(
         judged.handed_over(state_of(part(**{**GOOD, "kind": "tie-down-chain", "mark": "70"})))["tie-down"]
-    ) == {f"tie_downs[+].{name}" for name in ("kind", "condition", "grade", "size")}
+    ) == {f"tie_downs[+].{name}" for name in ("kind", "condition", "grade", "size", *NAMES)}
     binder = part("binder", rating="5,400 lb", looks=(look("2026-11-20"),))
     assert judged.handed_over(state_of(binder)) == {}
     assert judged.handed_over(state_of(replace(binder, kind="strap"))) != {}
+
+
+LOOKS = {
+    "passed": (look("2026-11-20"),),
+    "careful": (look("2025-11-20", "stop"), look("2026-11-20")),
+    "not-passed": (look("2026-11-01"), look("2026-11-20", "stop")),
+    "never": (),
+}
+
+
+@pytest.mark.parametrize("last_look", LAST_LOOKS)
+def test_what_a_worksheet_is_told_of_the_last_inspection(last_look: str) -> None:
+    one = part(**{**GOOD, "looks": LOOKS[last_look]})
+    told = judged.taken_from(state_of(one))
+    assert (told["own_number"], told["last_look"]) == ("P-1", last_look)
+    assert told["looked_on"] == (one.looked[0].on if one.looks else "")
+    unfinished = replace(one, looks=(look("2026-11-20", "unknown"),))
+    assert judged.taken_from(state_of(unfinished))["last_look"] == "not-passed"
+    damaged = replace(one, condition="damaged")
+    assert judged.taken_from(state_of(damaged))["last_look"] == "not-passed"
+
+
+@pytest.mark.parametrize(
+    ("name", "kind", "boxes"),
+    [
+        (
+            "sling-legs",
+            "chain-sling",
+            {"leg_kind": "chain", "grade": "80", "size": "3/8 in", "leg_rating": ""},
+        ),
+        ("hanging-load", "chain-sling", {"leg_kind": "chain", "grade": "80", "chain_size": "3/8 in"}),
+        ("hitch", "web-sling", {"sling_kind": "web-sling", "grade": "", "rating": ""}),
+        ("load-path", "chain-sling", {"label": "P-1", "kind": "chain", "grade": "80", "size": "3/8 in"}),
+        ("pull-trial", "crane-hook", {"kind": "other", "size": "3/8 in"}),
+        ("tie-down", "strap", {"kind": "web", "grade": "", "limit": ""}),
+    ],
+)
+def test_a_part_fills_the_boxes_of_the_worksheets_that_have_a_place_for_it(
+    name: str, kind: str, boxes: dict[str, str]
+) -> None:
+    filled = judged.boxes_for(name, state_of(part(**{**GOOD, "kind": kind})))
+    assert filled is not None
+    assert {box: filled[box] for box in boxes} == boxes
+    sheet = worksheet(name)
+    rows = {"load-path": "items", "pull-trial": "items", "tie-down": "tie_downs"}.get(name)
+    inputs_of = {one.name: one for one in sheet.inputs}
+    known = {one.name for one in (inputs_of[rows].columns if rows else sheet.inputs)}
+    assert set(filled) <= known
+    assert filled["condition"] == ("" if kind in ("web-sling", "crane-hook", "strap") else "marked-good")
+
+
+def test_a_part_fills_no_boxes_where_there_is_no_place_for_it() -> None:
+    state = state_of(part(**{**GOOD, "kind": "binder"}))
+    assert judged.boxes_for("tie-down", state) is None
+    assert judged.boxes_for("lifting-lug", state) is None
+    assert judged.kinds_taken("lifting-lug") == {}
+
+
+@pytest.mark.parametrize(
+    "changes", [{"looks": ()}, {"looks": (look("2020-01-01"),)}, {"looks": LOOKS["not-passed"]}]
+)
+def test_a_part_that_is_not_in_date_is_careful_at_best_also_when_the_reader_finds_it_good(
+    changes: Any,
+) -> None:
+    filled = judged.boxes_for("sling-legs", state_of(part(**{**GOOD, **changes})))
+    assert filled is not None
+    assert filled["condition"] == ""
+    asked_of = {"load": "1,000 lb", "legs": "2", "angle": "60", **filled, "condition": "marked-good"}
+    record = answer("sling-legs", asked_of)
+    assert record["verdict"] == ("unknown" if changes["looks"] == LOOKS["not-passed"] else "caution")
+    assert "From your kit: P-1, " in record["headline"]
+    assert answer("sling-legs", {**asked_of, **judged.taken_from(state_of(part(**GOOD)))})["verdict"] == "ok"
+
+
+def test_a_row_is_offered_the_parts_that_fit_and_none_that_is_out_of_use() -> None:
+    chain = part(**GOOD)
+    shackle = part(**{**GOOD, "kind": "shackle", "mark": "A"}, id="11111111", number="S-4")
+    out = part(**GOOD, id="22222222", number="C-9").taken_out(Out("2026-01-01", "worn", ""))
+    strap = part("strap", id="33333333", number="T-1")
+    kit = [one.to_data() for one in (chain, shackle, out, strap)]
+
+    def offered(**data: Any) -> list[str]:
+        made = asked("pick", worksheet="load-path", parts=kit, **data)
+        return re.findall(r"'data-kit-take': '([^']+)'", str(made["nodes"]))
+
+    assert offered() == ["P-1", "S-4"]
+    assert offered(chosen="shackle") == ["S-4", "P-1"]
+    assert offered(find="SHACK 3/8") == ["S-4"]
+    assert offered(find="nothing like it") == []
+    assert "1 more part is out of use" in str(asked("pick", worksheet="load-path", parts=kit)["nodes"])
+    none = asked("pick", worksheet="hitch", parts=[strap.to_data()])
+    assert "kit/index.html#add" in str(none["nodes"])
+    many = [replace(chain, id=f"{n:08}").to_data() for n in range(61)]
+    made = asked("pick", worksheet="sling-legs", parts=many)
+    assert made["many"]
+    assert "'and ', '1', ' more'" in str(made["nodes"])
+    assert asked("kinds")["kinds"]["hook"] == "Sling hook"
+    assert "' parts are like that.'" in str(asked("list", parts=kit[:2], count=4, due=0, found=2)["nodes"])
 
 
 def test_a_calendar_folds_long_lines_and_parts_no_letter() -> None:

@@ -12,6 +12,12 @@ import { Changed, KitStore } from "./store.mjs";
 const PAGE = 60;
 /** So many are sorted anew at once. */
 const AT_ONCE = 200;
+/** With so many parts the list has a box to search it. */
+const MANY = 6;
+/** What of a part is searched. */
+const SEARCHED = ["number", "name", "mark", "size", "other_marks", "tag"];
+/** What the list is sorted by begins so for a part out of use. */
+const OUT = "9999";
 const channel = typeof BroadcastChannel === "function" ? new BroadcastChannel("linkwright-kit") : null;
 
 /** @typedef {import("./asking.mjs").Answer} Answer */
@@ -26,12 +32,15 @@ class KitPage {
   /** The text of the file that is being looked at. */
   #file = "";
   #turn = 0;
+  /** What each kind of part is called. @type {Record<string, string> | null} */
+  #kinds = null;
 
   /** @param {HTMLElement} place @param {AbortSignal} signal */
   constructor(place, signal) {
     this.#place = place;
     place.addEventListener("submit", (event) => this.#submitted(event), { signal });
     place.addEventListener("click", (event) => this.#clicked(event), { signal });
+    place.addEventListener("input", (event) => this.#searched(event), { signal });
     place.addEventListener("change", (event) => this.#changed(event), { signal });
     addEventListener("hashchange", () => void this.show(true), { signal });
     document.addEventListener("linkwright-units", () => void this.#showAgain(), { signal });
@@ -101,8 +110,30 @@ class KitPage {
       this.#revision = found.revision;
       return ask(kind, { part: found.part });
     }
-    const [counts, parts] = await Promise.all([store.counts(today()), store.list(0, PAGE)]);
-    return ask("list", { parts, ...counts });
+    const counts = await store.counts(today());
+    this.#part("search").hidden = counts.count < MANY;
+    if (this.#isSearched()) return ask("list", { ...counts, ...(await this.#found(store)) });
+    return ask("list", { parts: await store.list(0, PAGE), ...counts });
+  }
+
+  /** @returns {[string, string]} what is searched for, and of which parts */
+  #wanted() {
+    const [box, only] = [this.#part("find-all"), this.#part("only")];
+    const isShown = !this.#part("search").hidden;
+    return [isShown && box instanceof HTMLInputElement ? box.value : "", isShown && only instanceof HTMLSelectElement ? only.value : ""];
+  }
+
+  #isSearched() {
+    return this.#wanted().some((one) => one.trim() !== "");
+  }
+
+  /** The parts that are like what is searched for. @param {KitStore} store */
+  async #found(store) {
+    const [text, only] = this.#wanted();
+    const ranges = { due: IDBKeyRange.upperBound(today()), out: IDBKeyRange.lowerBound(OUT) };
+    this.#kinds ??= (await ask("kinds", {}))["kinds"];
+    const line = (/** @type {Record<string, string>} */ part) => [this.#kinds?.[part["kind"] ?? ""], ...SEARCHED.map((name) => part[name])].join(" ");
+    return store.find(text.toLowerCase().split(/\s+/), ranges[/** @type {"due" | "out"} */ (only)] ?? null, line, PAGE);
   }
 
   /** @param {Answer} answer @param {boolean} isList @param {boolean} turned */
@@ -115,7 +146,7 @@ class KitPage {
     this.#part("title").hidden = isList;
     this.#part("home").hidden = isList;
     this.#part("files").hidden = !isList;
-    this.#part("more").hidden = !isList || region.querySelectorAll("[data-kit-rows] > li").length < PAGE;
+    this.#part("more").hidden = !isList || this.#isSearched() || region.querySelectorAll("[data-kit-rows] > li").length < PAGE;
     this.#place.dataset["kit"] = "shown";
     this.#forKind();
     if (!turned) return;
@@ -229,6 +260,12 @@ class KitPage {
     link.download = `linkwright-kit-${today()}.${how}`;
     link.click();
     setTimeout(() => URL.revokeObjectURL(link.href), 60_000);
+  }
+
+  /** @param {Event} event */
+  #searched(event) {
+    const box = event.target;
+    if (box === this.#part("find-all") || box === this.#part("only")) void this.show(false);
   }
 
   /** @param {Event} event */

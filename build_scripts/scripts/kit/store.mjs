@@ -40,6 +40,23 @@ export class KitStore {
     return new KitStore(db);
   }
 
+  /**
+   * The parts, at most so many, without photos, whose line has every one of the words; and how many there are.
+   * @param {string[]} words  in small letters
+   * @param {IDBKeyRange | null} range  of what the list is sorted by
+   * @param {(part: Part) => string} line
+   * @param {number} most
+   */
+  async find(words, range, line, most) {
+    /** @type {Row[]} */
+    const rows = await this.#db.transaction("parts").store.index("order").getAll(range);
+    const found = rows.filter(({ part }) => {
+      const text = line(part).toLowerCase();
+      return words.every((word) => text.includes(word));
+    });
+    return { parts: found.slice(0, most).map(({ part }) => ({ ...part, photo: "" })), found: found.length };
+  }
+
   /** How many parts there are, and how many of them are to be looked at by a day. @param {string} today */
   async counts(today) {
     const order = this.#db.transaction("parts").store.index("order");

@@ -168,6 +168,17 @@ kit-look-lacks = Give the date of this inspection and who made it, in their boxe
 kit-saved-to = Saved to
 kit-saved-out = It was found altered, so it is out of use for good:
 
+kit-none-to-take = No part in your kit fits here.
+kit-out-not-taken = { $count ->
+        [one] 1 more part is out of use and cannot be taken.
+       *[other] { $count } more parts are out of use and cannot be taken.
+    }
+kit-found = { $count ->
+        [0] No part is like that.
+        [one] 1 part is like that.
+       *[other] { $count } parts are like that.
+    }
+
 ## Wear
 
 kit-wear-figure = { $measure }, each reading a dot. The dashed line is its limit. Two marks on it show the days between which the line may meet it.

@@ -38,6 +38,7 @@ kit-not-allowed = This browser does not let this page keep anything ({ $reason }
 kit-no-room = There is no room on this device. Nothing was changed. Delete something else, or take out photos, and save again.
 kit-changed-elsewhere = This part was changed in another window. Nothing was saved. Open it again to see what it says now.
 kit-no-photo = This browser cannot read that picture. The part is saved without it.
+kit-taken = { $number } is filled in. Look at it before you use it: what you see today counts.
 kit-kept-safe = Saved. The browser keeps your kit until you delete it.
 kit-kept = Saved. The browser may drop your kit when space runs short, so save a copy.
 
