@@ -19,7 +19,7 @@ from calc.declaration import Citation
 from calc.figures.wear import WearShape, wear_figure
 from calc.inputs import BadInput
 from calc.inspecting.record import PLACES
-from calc.judged import boxes_for, handed_over, judged, kinds_taken
+from calc.judged import boxes_for, handed_over, judged, kinds_taken, on_tag
 from calc.reasons import Reason, worst_first
 from calc.records.kit.calendar import Entry, to_calendar
 from calc.records.kit.difference import Changed, Difference, difference
@@ -362,7 +362,7 @@ def _use(asked: Asked, state: State) -> list[Node]:
     """Links that carry the part to the worksheets that ask for one like it."""
     links: list[Node] = [
         ["a", {"class": "plain-button", "href": _address(asked, name, fields)}, *asked.say(f"kit-use-{name}")]
-        for name, fields in handed_over(state).items()
+        for name, fields in (handed_over(state) | {"tag": on_tag(state)}).items()
     ]
     return [["p", {"class": "kit-buttons"}, *links]] if links else []
 

@@ -15,10 +15,10 @@ from calc.answering import worksheet
 from calc.hauling.tie_down_items import CONDITIONS as TIE_DOWN_CONDITIONS
 from calc.inputs import read_inputs
 from calc.inspecting.inspection import Inspected
-from calc.lifting.condition import CONDITIONS, GOOD
+from calc.lifting.condition import ALTERED, CONDITIONS, GOOD
 from calc.lifting.own_part import CAREFUL, NEVER, NOT_PASSED, PASSED
 from calc.reasons import verdict_of
-from calc.records.kit.edit import looked_at
+from calc.records.kit.edit import ALTERED_CRITERION, looked_at
 from calc.records.kit.part import GOOD_LOOKS, Part
 from calc.records.kit.reading import carrying_unit
 from calc.records.kit.schema import KINDS, TIE_DOWN_KINDS
@@ -126,6 +126,31 @@ def boxes_for(name: str, state: State) -> dict[str, str] | None:
     return told | {box: value for box, value in given.items() if box in takes.boxes}
 
 
+def on_tag(state: State) -> dict[str, str]:
+    """What a part gives to the worksheet of tags; empty boxes too, so that nothing of another part stays. The tag of a part
+    that may not be used says so.
+    """
+    part, looked = state.part, state.part.looked
+    finding = ""
+    if part.condition in ALTERED or (part.out is not None and part.out.why == ALTERED_CRITERION):
+        finding = "altered"
+    elif state.verdict == "stop" or (looked and looked[0].found == "stop"):
+        finding = "failed"
+    elif part.condition == "unmarked":
+        finding = "unmarked"
+    elif looked and looked[0].found in GOOD_LOOKS:
+        finding = "passed"
+    return {
+        "own_number": part.number,
+        "finding": finding,
+        "mark": part.mark,
+        "rating": part.rating,
+        "inspected_on": looked[0].on if looked else "",
+        "months": str(state.due.months),
+        "inspected_by": looked[0].by if looked else "",
+    }
+
+
 def kinds_taken(name: str) -> Mapping[str, str]:
     """The kinds of part that worksheet `name` has a place for, with what it calls them."""
     return _TAKES[name].kinds if name in _TAKES else {}
@@ -188,5 +213,6 @@ __all__ = [
     "handed_over",
     "judged",
     "kinds_taken",
+    "on_tag",
     "taken_from",
 ]

@@ -120,6 +120,34 @@ def test_a_part_in_date_is_rated_with_its_number_and_last_inspection_in_the_answ
     assert judged.handed_over(state_of(replace(binder, kind="strap"))) != {}
 
 
+@pytest.mark.parametrize(
+    ("changes", "finding", "verdict"),
+    [
+        ({}, "passed", "ok"),
+        ({"looks": ()}, "", "unknown"),
+        ({"looks": (look("2026-11-20", "stop"),)}, "failed", "stop"),
+        ({"looks": (look("2026-11-20", "unknown"),)}, "", "unknown"),
+        ({"condition": "damaged"}, "failed", "stop"),
+        ({"condition": "unmarked"}, "unmarked", "stop"),
+        ({"condition": "bent", "out": Out("2026-11-21", "bent", "")}, "altered", "stop"),
+        ({"out": Out("2026-11-21", "altered", "")}, "altered", "stop"),
+        ({"out": Out("2026-11-21", "lost", "")}, "failed", "stop"),
+    ],
+)
+def test_a_part_goes_to_its_tag(changes: Any, finding: str, verdict: str) -> None:
+    one = part(**{**GOOD, "rating": "7,100 lb", **changes})
+    given_to_tag = judged.on_tag(state_of(one))
+    assert given_to_tag["finding"] == finding
+    assert (given_to_tag["own_number"], given_to_tag["mark"], given_to_tag["rating"]) == (
+        "P-1",
+        "80",
+        "7,100 lb",
+    )
+    record = answer("tag", {**given_to_tag, "size": "4x2"})
+    assert record["verdict"] == verdict
+    assert "work-out/tag.html#own_number=P-1" in str(asked("part", part=one.to_data())["nodes"])
+
+
 LOOKS = {
     "passed": (look("2026-11-20"),),
     "careful": (look("2025-11-20", "stop"), look("2026-11-20")),

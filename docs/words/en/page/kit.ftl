@@ -160,6 +160,7 @@ kit-out-is-final = This is for good. The part stays in your kit as out of use, a
 
 kit-name = My kit
 kit-use-load-path = Use it in a line of parts
+kit-use-tag = Print a tag for it
 kit-use-tie-down = Use it to tie a load down
 kit-entry = Inspect { $number }: { $what }
 kit-field-save_to = Save this inspection to
