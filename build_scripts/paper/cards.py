@@ -43,15 +43,40 @@ def _small_clips() -> tuple[Grid, list[Row]]:
     return Grid(grid.title, heads, lines), kept
 
 
+def _small_heat() -> tuple[Grid, list[Row]]:
+    """What heat takes off a chain, with heads that are short enough for a pocket."""
+    grid, rows = wall.chain_heat_grid()
+    heads = (
+        grid.heads[0],
+        *(
+            _say(f"pocket-heat-{when}", grade=grade)
+            for grade in wall.LIFTING_GRADES
+            for when in ("hot", "after")
+        ),
+    )
+    return replace(grid, heads=heads), rows
+
+
 def pocket_book() -> Sheet:
-    """Eight panels: what they are, chain to tie down, chain to lift, angles, two legs, clips, limits, sources."""
+    """Eight panels: what they are, chain to tie down, chain to lift, angles and hitches, two legs, clips, limits and heat, sources."""
     tie_down, tie_rows = wall.tie_down_grid()
     one_leg, leg_rows = wall.one_leg_grid()
     may_lift, may_rows = wall.may_lift_grid()
     two_legs, two_rows = wall.two_leg_grid()
     clips, clip_rows = _small_clips()
     limits, limit_rows = wall.limits_grid()
-    rows = [*tie_rows, *leg_rows, *may_rows, *two_rows, *clip_rows, *limit_rows[:POCKET_LIMITS]]
+    choke, choke_rows = wall.choke_grid()
+    heat, heat_rows = _small_heat()
+    rows = [
+        *choke_rows,
+        *heat_rows,
+        *tie_rows,
+        *leg_rows,
+        *may_rows,
+        *two_rows,
+        *clip_rows,
+        *limit_rows[:POCKET_LIMITS],
+    ]
     dash = wall.said_where_empty
     panels = (
         Panel(_say("pocket-book"), lines=tuple(_say(f"pocket-fold-{n}") for n in (1, 2, 3, 4))),
@@ -65,14 +90,17 @@ def pocket_book() -> Sheet:
         ),
         Panel(
             _say("pocket-angles"),
-            (wall.angle_grid(POCKET_ANGLES),),
-            (_say("pocket-angles.never", least=Number(LOWEST_ANGLE_DEG)),),
+            (wall.angle_grid(POCKET_ANGLES), choke),
+            (
+                _say("pocket-angles.basket"),
+                _say("pocket-angles.never", least=Number(LOWEST_ANGLE_DEG)),
+            ),
         ),
         Panel(_say("pocket-lift"), tuple(dash(part) for part in _by_grade(_first_sizes(two_legs)))),
         Panel(_say("pocket-clips"), (dash(clips),), (_say("pocket-clips.saddle"),)),
         Panel(
             _say("pocket-limits"),
-            (replace(limits, rows=limits.rows[:POCKET_LIMITS]),),
+            (replace(limits, rows=limits.rows[:POCKET_LIMITS]), dash(heat)),
             (_say("pocket-limits.never"),),
         ),
         Panel(_say("pocket-sources"), lines=(_say("pocket-sources.more"),)),

@@ -9,13 +9,15 @@ from __future__ import annotations
 import math
 from collections.abc import Iterable
 from dataclasses import replace
+from itertools import pairwise
 
 from build_scripts import table_words
 from build_scripts.markup import measured
 from build_scripts.paper.gauges import CLIP_QUANTITIES, clip_row
-from build_scripts.paper.sheets import RING, Caution, Cited, Drawing, Grid, Label, Line, Mark, Sheet
+from build_scripts.paper.sheets import RING, Arc, Caution, Cited, Drawing, Grid, Label, Line, Mark, Sheet
 from build_scripts.table_view import companions, key_text
 from build_scripts.wording import language
+from calc.lifting.hitch_factors import choke_angle_share, choker_share
 from calc.lifting.leg_geometry import LOWEST_ANGLE_DEG, angle_factor, leg_tension_n
 from calc.quantities import plain_number, to_si
 from calc.tables import Row, table
@@ -445,8 +447,82 @@ def hitch_chart() -> Sheet:
         "work-out/hitch",
         (choke_grid(), legs_grid(), web_grid()),
         (("mandatory", _say("wall-hitches.tag")), ("warning", _say("wall-hitches.basket"))),
+        drawing=_hitches_drawn(),
         letters_pt=13.0,
     )
+
+
+HITCHES_DRAWN = (
+    ("straight", 0.0),
+    ("choked", 130.0),
+    ("basket-upright", 0.0),
+    ("basket", 30.0),
+    ("basket", 45.0),
+)
+"""What is drawn on the chart of hitches: how a sling is put on, and the angle of its choke, or of a basket's legs from the
+vertical, as its table has them [deg]."""
+_LOAD_MM = 7.5
+"""Radius of the drawn load [mm]."""
+_FOOT_MM, _HIGH_MM = 34.0, 5.0
+"""Where the middle of the loads and the hooks stand [mm]."""
+
+
+def holds_of_straight(hitch: str, angle_deg: float) -> float:
+    """How many times its straight rating a sling holds so [-], by the same shares as the worksheet (calc.lifting)."""
+    if hitch == "straight":
+        return 1.0
+    if hitch == "choked":
+        return choker_share("chain").share * choke_angle_share(angle_deg).share
+    return 2.0 * math.cos(math.radians(angle_deg))
+
+
+def _hitches_drawn() -> Drawing:
+    """Each hitch round a load, seen from its end; the legs of a basket at their true angle."""
+    marks: list[Mark] = []
+    said: Spans = [*_say("wall-hitches.said")]
+    for place, (hitch, angle_deg) in enumerate(HITCHES_DRAWN):
+        x = 18.6 + place * 37.2
+        name = _say(f"hitch-{hitch}", angle=Quantity(angle_deg, "angle"))
+        holds = Number(holds_of_straight(hitch, angle_deg), sense="capacity")
+        marks += [
+            *_put_on(hitch, x, angle_deg),
+            Label(x, _FOOT_MM + _LOAD_MM + 5.0, name, "middle", 10.5, bold=True),
+            Label(x, _FOOT_MM + _LOAD_MM + 10.5, _say("hitch-holds", holds=holds), "middle", 12, bold=True),
+        ]
+        said = [*said, " ", *name, " ", *_say("hitch-holds", holds=holds), "."]
+    return Drawing(_FOOT_MM + _LOAD_MM + 14.0, tuple(marks), said)
+
+
+def _put_on(hitch: str, x: float, angle_deg: float) -> list[Mark]:
+    """A sling put on a load whose middle stands at x [mm]."""
+    if hitch == "straight":
+        top = _FOOT_MM - _LOAD_MM
+        corners = ((-1, -1), (1, -1), (1, 1), (-1, 1), (-1, -1))
+        box = [(x + across * _LOAD_MM, _FOOT_MM + down * _LOAD_MM) for across, down in corners]
+        sides = [Line(*one, *other, "thin") for one, other in pairwise(box)]
+        return [*sides, Line(x, _HIGH_MM, x, top, "thick"), *_hook(x, _HIGH_MM)]
+    load = Arc(x, _FOOT_MM, _LOAD_MM - 0.9, 0.0, 360.0, "thin")
+    if hitch == "choked":
+        return [load, Arc(x, _FOOT_MM, _LOAD_MM, 0.0, 360.0, "thick"), *_choke(x)]
+    lean = math.radians(angle_deg)
+    across, up = _LOAD_MM * math.cos(lean), _LOAD_MM * math.sin(lean)
+    meet = across if angle_deg == 0.0 else 0.0
+    top = _HIGH_MM if angle_deg == 0.0 else _FOOT_MM - up - across / math.tan(lean)
+    marks: list[Mark] = [load, Arc(x, _FOOT_MM, _LOAD_MM, -angle_deg, 180.0 + angle_deg, "thick")]
+    for side in (-1.0, 1.0):
+        marks.append(Line(x + side * across, _FOOT_MM - up, x + side * meet, top, "thick"))
+        marks += _hook(x + side * meet, top)
+    return marks
+
+
+def _hook(x: float, y: float) -> list[Mark]:
+    return [Arc(x, y - 1.6, 1.6, 0.0, 360.0, "thick")]
+
+
+def _choke(x: float) -> list[Mark]:
+    """The free end, upright, and the eye through which it runs."""
+    eye = _FOOT_MM - _LOAD_MM
+    return [Line(x, _HIGH_MM, x, eye, "thick"), *_hook(x, _HIGH_MM), Arc(x, eye, 1.4, 0.0, 360.0, "thick")]
 
 
 def clip_chart() -> Sheet:

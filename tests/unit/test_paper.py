@@ -22,6 +22,7 @@ from build_scripts.paper import gauges, typeset, wall
 from build_scripts.paper.faces import ready_faces
 from build_scripts.paper.sheets import Sheet
 from build_scripts.table_view import key_text
+from calc.answering import answer
 from calc.inspecting.hook_check import largest_throat_m
 from calc.inspecting.thickness import thickness_limits
 from calc.quantities import plain_number, to_si
@@ -339,6 +340,8 @@ def test_the_pocket_book_folds_to_pages_in_order(size: typeset.PaperSize) -> Non
     assert "3/8 in 12,300 10,000 7,100" in found[5]
     assert "1/2 in 3 3 in 11-1/2 in 65 lb·ft" in found[6]
     assert "Hook Throat opened by out at 5%" in found[7]
+    assert "90 to 120° 87%" in found[4]
+    assert "400 °F (204 °C) 10% 0% 15% 0%" in found[7]
 
 
 @pytest.mark.parametrize("size", typeset.PAPERS)
@@ -452,13 +455,13 @@ def test_every_limit_of_the_chain_chart_is_its_cell() -> None:
 
 def test_no_chart_lets_grade_70_unmarked_or_altered_chain_lift() -> None:
     said = lines_of("wall-chain")
-    for grade, answer in (
+    for grade, uses in (
         ("Grade 30", "no yes"),
         ("Grade 43", "no yes"),
         ("Grade 70", "no yes"),
         ("Altered", "no no"),
     ):
-        assert f"{grade} {answer}" in said
+        assert f"{grade} {uses}" in said
     assert "Unmarked no yes" in said
 
 
@@ -527,6 +530,29 @@ def test_the_hitch_chart_has_the_shares_and_the_colours() -> None:
     for colour in {row["colour"] for row in claims("web-slings")} - {"factor"}:
         wanted = [cells[colour, hitch, angle] for hitch, angle in wall.WEB_COLUMNS]
         assert f"{key_text('web-slings', 'colour', colour)} {' '.join(wanted)}" in said
+
+
+def test_each_drawn_hitch_holds_what_the_worksheet_says() -> None:
+    """Vertical 1; choke 3/4; basket 2 sin(angle from the horizontal); the answer of the worksheet hitch is asked for each."""
+    said = text_of(page_of("wall-hitches"))
+    for hitch, angle in wall.HITCHES_DRAWN:
+        asked = {"sling_kind": "chain", "grade": "80", "rating": "1,000 kg", "condition": "marked-good"}
+        if hitch == "choked":
+            asked |= {"hitch": "choker", "choke_angle": f"{angle} deg", "edge": "padded"}
+        elif hitch != "straight":
+            asked |= {"hitch": "basket", "basket_angle": f"{90 - angle} deg", "edge": "padded"}
+        else:
+            asked |= {"hitch": "vertical"}
+        found = answer("hitch", asked, "si")["results"]
+        holds = found["factor_hitch"]["value"] * found["factor_angle"]["value"]
+        assert holds == pytest.approx(wall.holds_of_straight(hitch, angle))
+        assert f"× {math.floor(holds * 100 + 1e-9) / 100:.2f}" in said
+    slopes = {
+        round(math.degrees(math.atan2(abs(one["pts"][1][0] - one["pts"][0][0]), one["height"])), 1)
+        for one in page_of("wall-hitches").lines
+        if one["height"] > 8
+    }
+    assert slopes == {0.0, 30.0, 45.0}
 
 
 def test_the_heat_chart_has_the_cells_of_both_grades() -> None:
