@@ -29,7 +29,7 @@ from calc.records.kit.file import KitRefused, read_kit, to_csv, to_json
 from calc.records.kit.part import Look, Part, part_of
 from calc.records.kit.schema import BOUGHT, CONDITIONS, KINDS, SERVICES
 from calc.records.kit.state import State, state_of
-from calc.records.kit.wear import MEASURED, Wear
+from calc.records.kit.wear import LEAST_READINGS, MEASURED, Wear
 from calc.trees import Node
 from calc.words.facts import Fact, Message, Option, Place, absent, length, message
 from calc.words.writer import UnitSystem, Writer
@@ -340,10 +340,21 @@ def _worn(asked: Asked, worn: Wear) -> Node:
         )
         facts: dict[str, Fact] = {"earliest": worn.outlook.earliest.isoformat(), "latest": latest}
         lines.append(["p", {"data-kit-outlook": worn.measure}, *asked.say("kit-outlook", **facts)])
+    days = len({one.day for one in worn.readings})
+    if days < LEAST_READINGS:
+        lines.append(
+            ["p", {"data-kit-lacks": worn.measure}, *asked.say("kit-wear-lacks", more=LEAST_READINGS - days)]
+        )
+    if days < _LEAST_DRAWN:
+        return ["section", {}, *lines]
     caption = asked.writer.text("kit-wear-figure", measure=measure)
     drawn = wear_figure(_shape(worn), caption, asked.writer)
     lines.append(["figure", {"class": "work-figure"}, drawn.drawing, ["figcaption", {}, drawn.caption]])
     return ["section", {}, *lines]
+
+
+_LEAST_DRAWN = 2
+"""Readings of fewer days than this make no graph."""
 
 
 def _shape(worn: Wear) -> WearShape:

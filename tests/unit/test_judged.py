@@ -288,6 +288,26 @@ def test_every_view_of_every_kind_of_part_can_be_made() -> None:
     assert calendar.count("BEGIN:VEVENT") == 1
 
 
+@pytest.mark.parametrize(
+    ("sizes", "graphs", "says"),
+    [
+        (("1.16 in",), 0, "2"),
+        (("1.16 in", "1.17 in"), 1, "One more reading"),
+        (("1.16 in", "1.17 in", "1.18 in"), 1, ""),
+    ],
+)
+def test_a_single_reading_draws_no_graph_and_the_page_says_what_is_missing(
+    sizes: tuple[str, ...], graphs: int, says: str
+) -> None:
+    looks = tuple(look(f"202{n}-03-01", throat=size) for n, size in enumerate(sizes, 3))
+    nodes = str(
+        asked("part", part=replace(part("hook"), looks=looks, new={"throat": "1.15 in"}).to_data())["nodes"]
+    )
+    assert nodes.count("'figure'") == graphs
+    assert ("data-kit-lacks" in nodes) == (says != "")
+    assert says in nodes
+
+
 def test_the_answer_of_a_sheet_is_saved_to_a_part_that_it_fits() -> None:
     one = part("hook")
     chosen = asked(

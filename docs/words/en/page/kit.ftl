@@ -191,6 +191,10 @@ kit-wear = { $measure }
 kit-wear-limit = The last reading is { $now }. It is out at { $limit }.
 kit-wear-no-limit = The last reading is { $now }. The limit is not known without its size when new.
 kit-outlook = The line through the readings meets the limit between { $earliest } and { $latest }. One jerk can take it there sooner, so the next inspection comes first.
+kit-wear-lacks = { $more ->
+        [one] One more reading, on another day, shows how fast it wears.
+       *[other] { $more } more readings, each on another day, show how fast it wears.
+    }
 kit-no-end = a day that cannot be told
 
 ## Why a part stands as it does
