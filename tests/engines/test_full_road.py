@@ -159,6 +159,63 @@ def test_pages_turn_and_turn_back(engine: Engine, book: str) -> None:
     assert engine.run("globalThis.keptMark ?? 0") == (1 if book.startswith("http") else 0)
 
 
+def fill_kit_form(engine: Engine, fields: dict[str, str]) -> None:
+    """Fill the form of the kit by its names, as the reader's hand would."""
+    wait_for(engine, "form.kit-form")
+    for name, value in fields.items():
+        engine.run(
+            f"void (() => {{ const box = document.querySelector('form.kit-form [name={name}]');"
+            f" box.value = {json.dumps(value)}; box.dispatchEvent(new Event('change', {{bubbles: true}})); }})()"
+        )
+    engine.click("form.kit-form button[type=submit]")
+
+
+@in_each_engine
+def test_a_part_is_kept_inspected_used_and_tagged(engine: Engine, book: str) -> None:
+    """Each engine keeps the kit, from disk too, or says that it does not; a part goes into a worksheet and onto its tag."""
+    engine.open(f"{book}kit/index.html")
+    shown = there('[data-kit="shown"]')
+    wait_until(
+        engine,
+        f"{shown} || document.querySelector('[data-kit-note]').textContent.includes('cannot be kept')",
+        "no kit",
+    )
+    if not engine.run(shown):
+        assert not book.startswith("http")
+        return
+    number = f"C-{'disk' if book.startswith('file') else 'net'}"
+    engine.click("[data-kit-tools] a")
+    wanted = {
+        "number": number,
+        "kind": "chain-sling",
+        "mark": "80",
+        "size": "3/8",
+        "condition": "marked-good",
+    }
+    fill_kit_form(engine, wanted)
+    wait_until(
+        engine, "document.querySelector('[data-big]')?.textContent.includes('7,100 lb') ?? false", "not rated"
+    )
+    assert engine.run("document.querySelector('[data-kit-view] .answer').dataset.verdict") == "caution"
+    engine.click('[data-kit-view] a[href^="#look="]')
+    wait_for(engine, "form.kit-form [name=found]")
+    fill_kit_form(engine, {"by": "R. Ames", "found": "ok"})
+    wait_for(engine, '[data-kit-view] .answer[data-verdict="ok"]')
+    tag = engine.run("document.querySelector('[data-kit-view] a[href*=\\'tag.html\\']').href")
+    open_sheet(engine, book + SLING)
+    engine.click("[data-kit-pick]")
+    wait_for(engine, f'[data-kit-take="{number}"]')
+    engine.click(f'[data-kit-take="{number}"]')
+    told = f"document.querySelector('[data-headline]').textContent.includes('From your kit: {number}, inspected')"
+    wait_until(engine, told, "the answer does not name the part")
+    open_sheet(engine, tag)
+    wait_for(engine, "svg.tag")
+    assert engine.run("document.querySelector('[name=own_number]').value") == number
+    wait_until(
+        engine, f"document.querySelector('svg.tag').textContent.includes('{number}')", "no number on the tag"
+    )
+
+
 @where_kept
 def test_once_kept_the_book_needs_no_network(engine: Engine, site: Path) -> None:
     server, thread = serve.start(0, site)
