@@ -128,7 +128,7 @@ def words_on_paper(page: Page, target: Path) -> str:
     """What stands on the one sheet that is printed."""
     page.evaluate("document.fonts.ready")
     page.pdf(path=target, prefer_css_page_size=True)
-    command = ["pdftotext", "-layout", str(target), "-"]
+    command = ["pdftotext", str(target), "-"]
     return " ".join(subprocess.run(command, check=True, capture_output=True, text=True).stdout.split())
 
 
