@@ -384,3 +384,12 @@ def test_a_hard_plate_is_said_to_lose_by_the_weld() -> None:
     hard = run(yield_strength="100,000 psi", tensile_strength="110,000 psi")
     assert any("softens or cracks" in one["text"] for one in hard["cautions"])
     assert hard["verdict"] == "caution"
+
+
+def test_a_wall_is_cut_through_by_hand() -> None:
+    """2 L T of a wall of 1/4 in under 3 in of foot at 36 ksi over root 3 and a factor of 3: 10,392 lb."""
+    inch, psi, lb = 0.0254, 6894.757293168361, 4.4482216152605
+    wall = Wall(0.25 * inch, 8 * inch, 36_000 * psi)
+    lug = dataclasses.replace(LUG, weld_length_m=3 * inch, design_factor=3.0)
+    assert wall_shears_n(wall, lug) / lb == pytest.approx(2 * 3 * 0.25 * 36_000 / 3**0.5 / 3, rel=1e-9)
+    assert wall_shears_n(wall, lug) / lb == pytest.approx(10_392, abs=1)
