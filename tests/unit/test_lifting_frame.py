@@ -395,3 +395,19 @@ def test_thin_flanges_lose_and_slender_ones_have_none() -> None:
     assert moments == sorted(moments, reverse=True)
     assert moments[-1] == pytest.approx(60.0)
     assert thin_flange_moment_nm(100.0, 60.0, root * 1.01, 345e6, 200e9) == 0.0
+
+
+def test_the_nearer_end_carries_what_the_place_says() -> None:
+    """A load 3 ft from one end of 10 ft presses that end with seven tenths; a trolley may run to the end and press it with all."""
+    lb = 0.45359237 * G
+    own = (2 * 5.25 * 0.3125 + 7.375 * 0.25) * 0.0254**2 * 7850 * G * 60 * 0.0254
+    for place, part in (("3 ft", 0.7), ("7 ft", 0.7), ("5 ft", 0.5)):
+        found = asked("lifting-frame", {**EXAMPLE, "position": place}, "us").results
+        assert found["end_reaction"] == pytest.approx(part * 1.1 * 960 * lb + own)
+    anywhere = asked("lifting-frame", {**EXAMPLE, "position": ""}, "us").results
+    assert anywhere["end_reaction"] == pytest.approx(1.1 * 960 * lb + own)
+
+
+def test_loose_feet_of_a_frames_slide_by_the_lean_of_their_legs() -> None:
+    """A foot pushes out by the tangent of its lean, 30 / 108, and its friction holds a fifth of what presses it."""
+    assert used({**EXAMPLE, "feet_tied": "loose"})["feet"] == pytest.approx(30 / 108 / 0.2)
