@@ -1,7 +1,7 @@
 """Jobs of the bench from an empty sheet to paper: a phone 390 px wide, by tap, with no network.
 
-A bowed plate of half an inch, a crate hauled up a slip, a diesel on an electric hoist. The numbers are worked by hand in
-tests/unit/test_straighten.py, test_move_it.py and test_moving_load.py.
+A bowed plate of half an inch, and a crate hauled up a slip. The numbers are worked by hand in tests/unit/test_straighten.py
+and test_move_it.py.
 """
 
 from __future__ import annotations
@@ -25,10 +25,6 @@ JOBS: dict[str, tuple[dict[str, Any], tuple[str, ...]]] = {
     "move-it": (
         dict(worksheet("move-it").example),
         ("1,090 lb", "815 lb", "11.8°", "470 lb", "1,560 lb", "1,460 lb", "Keep a line on it"),
-    ),
-    "moving-load": (
-        dict(worksheet("moving-load").example),
-        ("1.27 times", "1,110 lb", "24.5%", "639 lb", "1.15", "hangs still"),
     ),
 }
 """Each sheet with what is typed there, and what stands on its paper."""
