@@ -99,6 +99,7 @@ def find(given: Given) -> Found:
             raise given.refuse(name, "too-long-for-a-tag", count=longest)
     if not _says(given, "own_number"):
         raise given.refuse("own_number", "names-nothing")
+    _refuse_mark(given)
     _refuse_rating(given)
     day = given.values.get("inspected_on")
     inspected_on = None if day is None else datetime.date(day.year, day.month, day.day)
@@ -128,6 +129,19 @@ def find(given: Given) -> Found:
         stops=tuple(stops),
         lacks=tuple(code for code, lacking in missing.items() if lacking),
     )
+
+
+_FOUND_NOT_STAMPED = re.compile(
+    r"\b(weld(?!less)|bent|heated|overheat|burn|torch|crack|worn|gouge|repair|straighten|altered|modified)\w*",
+    re.IGNORECASE,
+)
+"""Words for what was found on a part: no maker stamps one of them."""
+
+
+def _refuse_mark(given: Given) -> None:
+    """Refuses a mark that says what was found on the part: that is asked, and then the tag says: do not use."""
+    if found := _FOUND_NOT_STAMPED.search(given.text("mark")):
+        raise given.refuse("mark", "found-not-stamped", word=found.group().casefold())
 
 
 _SAYS_NOTHING = ("none", "nil", "unknown", "unmarked", "unreadable", "illegible", "gone", "missing")

@@ -91,6 +91,19 @@ def test_the_drawing_bears_its_size(size: str) -> None:
     assert f'<svg class="drawing tag tag-{size}"' in tag(size=size).figure.svg
 
 
+@pytest.mark.parametrize("mark", ["3/8 8 T welded", "Bent 3/8", "repaired by weld", "3/8 G80 (heated)"])
+def test_what_was_found_is_no_mark_of_the_maker(mark: str) -> None:
+    with pytest.raises(Refused) as caught:
+        tag(mark=mark)
+    assert [one.input for one in caught.value.errors] == ["mark"]
+    assert "no maker stamps" in caught.value.errors[0].message
+
+
+@pytest.mark.parametrize("mark", ["WELDLESS 1/2", "8 T HEAT A12"])
+def test_what_makers_do_stamp_is_a_mark(mark: str) -> None:
+    assert tag(mark=mark, rating="").verdict == "ok"
+
+
 def test_what_does_not_fit_the_tag_is_refused() -> None:
     with pytest.raises(Refused, match="too many letters for the tag. Give up to 24"):
         tag(own_number="H" * 25)
