@@ -1,4 +1,4 @@
-"""On a phone, two taps on the home page lead to an answer: one question of each task, tapped as a reader taps."""
+"""On a phone, two taps on the home page lead to an answer: a look-up page and a page that explains, tapped as a reader taps."""
 
 from __future__ import annotations
 
@@ -11,10 +11,10 @@ from tests.pages.test_two_taps import QUESTIONS, Asked
 
 NewContext = Callable[..., BrowserContext]
 PHONE = {"viewport": {"width": 390, "height": 844}, "has_touch": True, "is_mobile": True}
-OF_EACH_TASK = tuple({one.task: one for one in QUESTIONS}.values())
+TAPPED = ("How many clips on a 1/2 in rope?", "May I straighten it?")
 
 
-@pytest.mark.parametrize("one", OF_EACH_TASK, ids=lambda one: one.task)
+@pytest.mark.parametrize("one", [one for one in QUESTIONS if one.text in TAPPED], ids=lambda one: one.task)
 def test_two_taps_on_a_phone(served: str, new_context: NewContext, one: Asked) -> None:
     page = new_context(**PHONE).new_page()
     page.goto(served + "index.html")
