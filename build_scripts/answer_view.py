@@ -121,7 +121,8 @@ def view_json(request: str) -> str:
     """Answer a request written in JSON: {"worksheet", "inputs", "units", "language", "root", "example"}; refusals come back as data too.
 
     Returns what `view` makes, or {"ok": false, "errors": [{"input", "given", "message", "said"}]}. A request with `kit` in it is
-    about the reader's own parts (build_scripts.kit_view).
+    about the reader's own parts (build_scripts.kit_view), one with `job` about the page
+    of a job, one with `code` or `back` about the text that brings numbers back.
     """
 
     def viewed(asked: Mapping[str, Any]) -> dict[str, Any]:
@@ -131,6 +132,17 @@ def view_json(request: str) -> str:
             )
 
             return kit_view(asked)
+        if "job" in asked:
+            from build_scripts.job_view import job_view  # likewise
+
+            return job_view(asked)
+        if "code" in asked or "back" in asked:
+            from build_scripts.code_view import (
+                back_view,  # so do they, and the memory image need not hold them
+                code_view,
+            )
+
+            return code_view(asked) if "code" in asked else back_view(asked)
         language = asked.get("language", "en")
         units = asked.get("units", "us")
         record = answer_in_spans(asked["worksheet"], asked.get("inputs", {}), units, language)

@@ -31,6 +31,7 @@ names old addresses that lead here, with spaces between them). What a page may c
     {{ source("cfr-49-393", "393.108") }}           a link to the card of a source
     {{ caution("warning", "...") }}                 warning, prohibition, mandatory or note
     {{ show(15745, "force") }}                      an SI value in US and SI units; also show(v, "length", "si")
+    {{ jobs }}                                      the worksheets of each job, as JSON
     {{ fraction("1-3/8 in") }}                      shop fractions set as fractions
     {{ published("linkwright-tables.zip") }}        a link to a file of all tables, with its size; `published_tables` has them
     {{ changed_figures() }}                         what changed in the tables from edition to edition
@@ -111,6 +112,7 @@ from build_scripts.table_view import (
 from build_scripts.wording import language, say, writer
 from calc import answering
 from calc.quantities import show
+from calc.records.jobs import slots as jobs
 from calc.records.kit.schema import FILE as KIT_SCHEMA
 from calc.tables import NoSuchRow, NoSuchTable, table, table_names
 from calc.trees import Node
@@ -254,7 +256,7 @@ class Book:
         root = "../" * page.count("/")
         return {
             "sheet": partial(self.sheet, root), "answer": self.answer_for_reader, "said": self.said_for_reader, "figure": partial(self.figure, page=page),
-            "cell": self.cell_for_reader, "cited": partial(self.cited, root), "stated": partial(self.stated, root), "ours": ours(), "rows": self.rows, "drawing": partial(self.drawing, page=page), "there": self.there,
+            "cell": self.cell_for_reader, "cited": partial(self.cited, root), "stated": partial(self.stated, root), "ours": ours(), "jobs": json.dumps({job: jobs.sheets_of(job) for job in jobs.JOBS}), "rows": self.rows, "drawing": partial(self.drawing, page=page), "there": self.there,
             "draggable": partial(self.draggable, page=page), "value": self.value, "printed": self.printed, "printed_in": partial(self.printed_in, root),
             "table_view": partial(self.table_html, root, page), "table": partial(self.table, root, page), "chart": charts.chart, "on_paper": partial(self.on_paper, root), "sheets_of": sheets_of,
             "published": partial(self.published, root), "changed_figures": partial(self.changed_figures, root),
@@ -555,6 +557,7 @@ class Book:
                 unit=unit_name,
                 oldest_browsers=oldest(),
                 made_by=made_by(),
+                job=jobs.job_of(name),
             )
         )
 

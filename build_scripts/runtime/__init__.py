@@ -44,10 +44,10 @@ PAGE_SCRIPTS = (
         "sheet-asking.js",
         "sheet-keys.js",
     ),
-    *("answer-view.js", "sheet.js", "edition.js", "kit-bridge.js"),
+    *("answer-view.js", "sheet.js", "edition.js", "bring-back.js", "job.js", "kit-bridge.js"),
 )
 """In the order in which they run."""
-PAGE_MODULES = ("__init__.py", "answer_view.py", "kit_view.py", "edition.py")
+PAGE_MODULES = ("__init__.py", "answer_view.py", "code_view.py", "job_view.py", "kit_view.py", "edition.py")
 """What of build_scripts runs in the page, beside calc."""
 ENGINE_SCRIPTS = (
     *("python-parts.js", "python-engine.js", "python-serving.js"),

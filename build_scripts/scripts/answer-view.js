@@ -13,7 +13,7 @@ const SVG = "http://www.w3.org/2000/svg";
 /** The single places whose text is the answer's. */
 const ANSWER_PLACES = "[data-verdict-word], [data-headline], [data-big], [data-big-label], [data-result]";
 /** The regions that are nothing but the answer's. */
-const ANSWER_LISTS = "[data-figure], [data-steps], [data-cautions], [data-sources], [data-inputs], [data-next]";
+const ANSWER_LISTS = "[data-figure], [data-steps], [data-cautions], [data-sources], [data-inputs], [data-next], [data-code]";
 /** What marks an answer as the example's. */
 const EXAMPLE_MARKS = ".example-mark";
 
@@ -128,7 +128,7 @@ class AnswerView {
     for (const place of this.#sheet.querySelectorAll("[data-bar-note]")) place.textContent = bar;
     for (const place of this.#sheet.querySelectorAll(ANSWER_LISTS)) {
       place.replaceChildren();
-      if (place.matches("[data-figure], [data-next]")) place.setAttribute("hidden", "");
+      if (place.matches("[data-figure], [data-next], [data-code]")) place.setAttribute("hidden", "");
     }
   }
 

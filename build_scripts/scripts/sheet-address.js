@@ -9,6 +9,8 @@ const MOST_ROWS_IN_ADDRESS = 200;
 const EXAMPLE_ADDRESS = "example";
 /** The field of an address that names the worksheet from which its numbers come. */
 const FROM = "from";
+/** The field that names the tables and code which printed the numbers of an address. */
+const BACK = "back";
 
 /** A day that means the same at every time: `today` and `26 Nov`, kept in a bookmark, would be a later day a year on. */
 const CALENDAR_DAY = /^\d{4}-\d{2}-\d{2}$/;

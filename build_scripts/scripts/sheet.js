@@ -18,6 +18,8 @@
 const CLEAR_AFTER_MS = 100;
 /** When the boxes are looked at after the browser brought a whole page back. WebKit empties them then, and tells nobody. */
 const CAME_BACK_MS = [0, 50, 250, 1000];
+/** How long an answer must stand before the text is made that brings its numbers back. */
+const CODE_AFTER_MS = 500;
 /** How long the reader must pause before the screen reader is told the answer. */
 const SPEAK_AFTER_MS = 600;
 /** After a failure, an edit starts the calculator again when so much time has passed. */
@@ -59,6 +61,8 @@ class CalcSheet extends HTMLElement {
   #clearing;
   /** @type {ReturnType<typeof setTimeout> | undefined} */
   #speaking;
+  /** @type {ReturnType<typeof setTimeout> | undefined} */
+  #coding;
   /** What was asked when the browser brought this page back whole, until the boxes are known to hold it. */
   #cameBackWith = "";
   /** @type {AbortController | null} */
@@ -81,6 +85,7 @@ class CalcSheet extends HTMLElement {
     this.#listening = null;
     clearTimeout(this.#clearing);
     clearTimeout(this.#speaking);
+    clearTimeout(this.#coding);
   }
 
   /** @param {HTMLFormElement} form @param {AbortSignal} signal */
@@ -129,15 +134,20 @@ class CalcSheet extends HTMLElement {
     const fields = fieldsToOpen(this.dataset["sheet"] ?? "");
     leaveOutLooseDays(form, fields);
     const filled = fillFrom(form, fields);
-    this.#carried(fields.get(FROM));
+    this.#carried(fields.get(FROM), fields.get(BACK));
     this.#become(filled ? "own" : "empty");
     if (filled) this.#changed();
     else this.#start();
   }
 
-  /** @param {string | null} from  the title of the worksheet whose numbers were handed over */
-  #carried(from) {
-    this.#write("[data-carried]", from ? say("carried", { sheet: from }) : "");
+  /**
+   * @param {string | null} from  the title of the worksheet whose numbers were handed over
+   * @param {string | null} back  what named the tables and code that printed the numbers
+   */
+  #carried(from, back) {
+    const { code } = linkwrightBuild;
+    const same = back === code ? say("brought-back-same", { code }) : say("brought-back", { printed: back ?? "", code });
+    this.#write("[data-carried]", from ? say("carried", { sheet: from }) : back ? same : "");
   }
 
   /** @param {Mode} mode */
@@ -439,6 +449,30 @@ class CalcSheet extends HTMLElement {
     this.#writeDays(null);
     this.#note("");
     this.#speak(view.spoken);
+    this.#coded();
+  }
+
+  /** The text that brings these numbers back, once they have stood for a moment. The example has none. */
+  #coded() {
+    clearTimeout(this.#coding);
+    this.#writeCode([]);
+    const asked = this.answered;
+    if (!asked) return;
+    const { edition, code: made_by } = linkwrightBuild;
+    this.#coding = setTimeout(async () => {
+      const code = { worksheet: asked.worksheet, inputs: asked.inputs, edition, made_by };
+      const answer = await /** @type {any} */ (python).answer({ ...asked, code }).catch(() => null);
+      const now = this.answered;
+      if (answer?.ok && now && JSON.stringify(now) === JSON.stringify(asked)) this.#writeCode(answer.nodes);
+    }, CODE_AFTER_MS);
+  }
+
+  /** @param {TreeNode[]} nodes */
+  #writeCode(nodes) {
+    for (const place of this.querySelectorAll("[data-code]")) {
+      place.replaceChildren(...nodes.map((node) => built(node)));
+      place.toggleAttribute("hidden", nodes.length === 0);
+    }
   }
 
   /**

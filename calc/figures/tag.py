@@ -6,6 +6,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from calc.declaration import Figure
+from calc.figures.code_squares import code_squares
 from calc.figures.drawing import Drawing
 
 WIDTH_MM, HEIGHT_MM = 148.0, 76.0
@@ -49,7 +50,8 @@ def tag_figure(words: TagWords, code: Sequence[Sequence[bool]], quiet: int, capt
             drawing.text((_LEFT_MM, height), part, "start", kind="small" if place else "strong")
             height -= _LINE_MM
     drawing.text((_LEFT_MM, 4.0), words.foot, "start", kind="small")
-    _code(drawing, code, quiet)
+    left, top = drawing.place((_CODE_LEFT_MM, _CODE_FOOT_MM + CODE_MM))
+    drawing.parts += code_squares(code, quiet, left, top, CODE_MM * drawing.scale)
     attributes = {
         "class": " ".join(("drawing", "tag", f"tag-{words.size}")),
         "viewBox": f"0 0 {drawing.width:g} {drawing.height:g}",
@@ -72,28 +74,6 @@ def wrapped(line: str) -> tuple[str, ...]:
         parts.append(line[:end])
         line = line[end:].lstrip()
     return (*parts, line)
-
-
-def _code(drawing: Drawing, code: Sequence[Sequence[bool]], quiet: int) -> None:
-    """The code on white, whatever the page's colours: one path with a run of dark squares for each piece."""
-    step = CODE_MM / (len(code) + 2 * quiet)
-    left, top = drawing.place((_CODE_LEFT_MM, _CODE_FOOT_MM + CODE_MM))
-    side, square = CODE_MM * drawing.scale, step * drawing.scale
-    drawing.parts.append(
-        ["path", {"class": "code-paper", "d": f"M{left:.3f} {top:.3f}h{side:.3f}v{side:.3f}h-{side:.3f}z"}]
-    )
-    runs = []
-    for row, squares in enumerate(code):
-        start = None
-        for column, dark in enumerate([*squares, False]):
-            if dark and start is None:
-                start = column
-            elif not dark and start is not None:
-                x, y = left + (start + quiet) * square, top + (row + quiet) * square
-                long = (column - start) * square
-                runs.append(f"M{x:.3f} {y:.3f}h{long:.3f}v{square:.3f}h-{long:.3f}z")
-                start = None
-    drawing.parts.append(["path", {"class": "code", "d": "".join(runs)}])
 
 
 __all__ = ["CODE_MM", "HEIGHT_MM", "WIDTH_MM", "TagWords", "tag_figure", "wrapped"]

@@ -1,7 +1,7 @@
 """A text as a QR code (ISO/IEC 18004): the pattern of dark and light squares that a phone reads back without any network.
 
-Byte mode, error correction level M (15 % of the code may be lost), versions 1 to 13, one fixed mask: a reader takes any of
-the eight. The page runs this, so it rests on the standard library alone; tests/independent holds each square against
+Byte mode, or alphanumeric mode where the text has nothing but capitals, digits and a few signs; error correction level M
+(15 % of the code may be lost), versions 1 to 25, one fixed mask: a reader takes any of the eight. The page runs this, so it rests on the standard library alone; tests/independent holds each square against
 another encoder.
 """
 
@@ -20,7 +20,9 @@ _OPEN = 2
 
 QUIET_MODULES = 4
 """So many light squares stand around a code (ISO/IEC 18004, 5.3.8)."""
-_BYTE_MODE, _BYTE_MODE_BITS, _LEVEL_M = 0b0100, 4, 0b00
+_ALPHANUMERIC, _BYTES, _MODE_BITS, _LEVEL_M = 0b0010, 0b0100, 4, 0b00
+_CAPITALS = "0123456789ABCDEFGHIJKLMNOPQRSTUVWXYZ $%*+-./:"
+"""The letters of alphanumeric mode, by their values (ISO/IEC 18004, Table 5); two of them take 11 bits, one alone 6."""
 _PAD = (0xEC, 0x11)
 _FORMAT_GENERATOR, _FORMAT_MASK = 0b10100110111, 0b101010000010010
 _VERSION_GENERATOR = 0b1111100100101
@@ -29,7 +31,7 @@ _FIELD_POLYNOMIAL = 0x11D
 MASK = 0
 """The mask, 7.8.2: a square is turned over where row and column add up to an even number."""
 _LONG_COUNT_FROM = 10
-"""From this version the count of characters has 16 bits, before it 8."""
+"""From this version the count of characters is longer: 16 bits in place of 8 for bytes, 11 in place of 9 for capitals."""
 
 
 class TooLong(ValueError):
@@ -57,10 +59,10 @@ class Version:
         """Words of eight bits for the text and what goes with it."""
         return sum(count * words for count, words in self.blocks)
 
-    @property
-    def count_bits(self) -> int:
-        """Bits that the count of characters takes."""
-        return 16 if self.number >= _LONG_COUNT_FROM else 8
+    def count_bits(self, mode: int) -> int:
+        """Bits that the count of characters takes in a mode."""
+        short, long = (9, 11) if mode == _ALPHANUMERIC else (8, 16)
+        return long if self.number >= _LONG_COUNT_FROM else short
 
 
 VERSIONS = (
@@ -77,6 +79,18 @@ VERSIONS = (
     Version(11, 30, ((1, 50), (4, 51)), (6, 30, 54)),
     Version(12, 22, ((6, 36), (2, 37)), (6, 32, 58)),
     Version(13, 22, ((8, 37), (1, 38)), (6, 34, 62)),
+    Version(14, 24, ((4, 40), (5, 41)), (6, 26, 46, 66)),
+    Version(15, 24, ((5, 41), (5, 42)), (6, 26, 48, 70)),
+    Version(16, 28, ((7, 45), (3, 46)), (6, 26, 50, 74)),
+    Version(17, 28, ((10, 46), (1, 47)), (6, 30, 54, 78)),
+    Version(18, 26, ((9, 43), (4, 44)), (6, 30, 56, 82)),
+    Version(19, 26, ((3, 44), (11, 45)), (6, 30, 58, 86)),
+    Version(20, 26, ((3, 41), (13, 42)), (6, 34, 62, 90)),
+    Version(21, 26, ((17, 42),), (6, 28, 50, 72, 94)),
+    Version(22, 28, ((17, 46),), (6, 26, 50, 74, 98)),
+    Version(23, 28, ((4, 47), (14, 48)), (6, 30, 54, 78, 102)),
+    Version(24, 28, ((6, 45), (14, 46)), (6, 28, 54, 80, 106)),
+    Version(25, 28, ((8, 47), (13, 48)), (6, 32, 58, 84, 110)),
 )
 
 
@@ -86,16 +100,30 @@ def qr_code(text: str) -> Modules:
     >>> len(qr_code("H-2"))
     21
     """
-    words = text.encode("utf-8")
+    mode = _ALPHANUMERIC if text and all(letter in _CAPITALS for letter in text) else _BYTES
+    count, content = (len(text), _in_pairs(text)) if mode == _ALPHANUMERIC else _in_bytes(text)
     for version in VERSIONS:
-        if 8 * len(words) + _BYTE_MODE_BITS + version.count_bits <= 8 * version.data_words:
-            return _drawn(version, _with_checks(version, _data(version, words)))
-    raise TooLong(f"{len(words)} bytes")
+        head = f"{mode:0{_MODE_BITS}b}{count:0{version.count_bits(mode)}b}"
+        if len(head) + len(content) <= 8 * version.data_words:
+            return _drawn(version, _with_checks(version, _data(version, head + content)))
+    raise TooLong(f"{count} letters")
 
 
-def _data(version: Version, words: bytes) -> bytes:
-    """Mode, count, text and padding as words of eight bits."""
-    bits = f"{_BYTE_MODE:04b}{len(words):0{version.count_bits}b}" + "".join(f"{one:08b}" for one in words)
+def _in_bytes(text: str) -> tuple[int, str]:
+    """How many bytes a text has, and their bits."""
+    words = text.encode("utf-8")
+    return len(words), "".join(f"{one:08b}" for one in words)
+
+
+def _in_pairs(text: str) -> str:
+    """The bits of a text in alphanumeric mode, two letters at a time (ISO/IEC 18004, 7.4.4)."""
+    values = [_CAPITALS.index(letter) for letter in text]
+    pairs = [f"{45 * one + other:011b}" for one, other in zip(values[::2], values[1::2], strict=False)]
+    return "".join([*pairs, f"{values[-1]:06b}" if len(values) % 2 else ""])
+
+
+def _data(version: Version, bits: str) -> bytes:
+    """Mode, count and text with padding, as words of eight bits."""
     room = 8 * version.data_words
     bits += "0" * min(4, room - len(bits))
     bits += "0" * (-len(bits) % 8)

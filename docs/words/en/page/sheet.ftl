@@ -58,3 +58,10 @@ record-save = Save it to my kit
 record-of-example = This is the example. It is no record of any part.
 record-next = Next full inspection
 record-signature = Signature
+
+## The page of a job
+
+# Where a worksheet leads to the page of its job.
+job-link-lift = One page to print: the lift sheet
+job-link-pull = One page to print: the pull record
+job-link-load = One page to print: the load sheet

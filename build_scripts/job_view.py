@@ -1,0 +1,285 @@
+"""The page of a job as a page shows and prints it: one sheet of paper from the answers of several worksheets.
+
+A plan shows what was worked out; what is no plan shows the reasons and no number that could be used. It imports the standard
+library and calc alone, because it is packed into the page's Python beside calc.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import dataclass
+from typing import Any
+from urllib.parse import parse_qsl
+
+from build_scripts.answer_view import nodes_of
+from build_scripts.code_view import code_nodes
+from calc.inputs import Given
+from calc.records.codes.numbers import Numbers, nested
+from calc.records.jobs.plan import Plan, Typed, Worked, plan
+from calc.records.jobs.slots import JOBS, SHOWN, sheets_of
+from calc.trees import Node
+from calc.words.facts import Fact, Option, absent, share, weight
+from calc.words.writer import UnitSystem, Writer, plain
+
+SCOPES = ("page/jobs", "page/codes", "page/answer")
+BEFORE: Mapping[str, tuple[str, ...]] = {
+    "lift": ("straight", "looked", "pins", "legs", "support", "clear", "hands", "inch"),
+    "pull": ("measured", "barrier", "gauge", "release", "stop"),
+    "load": ("looked", "tight", "edges", "deck", "parts"),
+}
+"""What is looked at before each job begins, in its order."""
+_WORDS = {"ok": "job-plan", "caution": "job-careful"}
+_SIGNS = ("prohibition", "warning", "mandatory")
+"""Kinds of caution that stand on the page, in their order; notes stay on the worksheets."""
+_BY_HAND = ("what", "by", "checked", "date")
+_BLANK_STAGES = 6
+
+
+@dataclass(frozen=True)
+class Asked:
+    """A request: the job, what was typed in its worksheets, who made the book, and the writer."""
+
+    job: str
+    typed: Mapping[str, Typed]
+    made_by: str
+    units: UnitSystem
+    language: str
+    root: str
+    writer: Writer
+
+    def say(self, code: str, **facts: Fact) -> list[Node]:
+        """A message as nodes."""
+        return nodes_of(self.writer.say(code, facts))
+
+
+def job_view(request: Mapping[str, Any]) -> dict[str, Any]:
+    """The answer to {"job": {"name", "typed", "made_by"}}: the verdict and the nodes of the page. `typed`: by worksheet, its
+    fields as an address holds them, with the units that they were typed in; those are the units of the page.
+    """
+    one = request["job"]
+    typed = {name: _typed(fields) for name, fields in one["typed"].items() if name in sheets_of(one["name"])}
+    typed = {name: sheet for name, sheet in typed.items() if sheet.inputs}
+    units: UnitSystem = next((sheet.units for sheet in typed.values()), "us")
+    language = request.get("language", "en")
+    made = plan(one["name"], typed, language)
+    writer = Writer(units, language, SCOPES)
+    asked = Asked(one["name"], typed, one["made_by"], units, language, request.get("root", ""), writer)
+    return {"ok": True, "verdict": made.verdict, "plan": made.is_plan, "nodes": _page(asked, made)}
+
+
+def _typed(fields: str) -> Typed:
+    filled = dict(parse_qsl(fields))
+    units: UnitSystem = "si" if filled.pop("units", "us") == "si" else "us"
+    return Typed(nested(filled.items()), units)
+
+
+def _page(asked: Asked, made: Plan) -> list[Node]:
+    title: Node = ["h2", {"class": "job-title"}, asked.writer.text(f"job-{asked.job}")]
+    if not asked.typed:
+        return [title, ["p", {}, *asked.say("job-nothing")], _sheets(asked)]
+    word = _WORDS.get(made.verdict, "job-not-a-plan")
+    band: Node = [
+        "p",
+        {"class": "verdict job-verdict", "data-job-verdict": made.verdict},
+        ["span", {"class": "verdict-shape"}],
+        ["span", {}, asked.writer.text(word)],
+    ]
+    head: Node = ["div", {"class": "answer job-head", "data-verdict": made.verdict}, title, band]
+    body = _plan(asked, made) if made.is_plan else _refusal(asked, made)
+    return [head, *body, _code(asked)]
+
+
+# ---- no plan
+
+
+def _refusal(asked: Asked, made: Plan) -> list[Node]:
+    against = [one for one in made.reasons if one.weight in ("stop", "unknown")]
+    items: list[Node] = [
+        ["li", {}, *asked.say(f"reason-{one.code}.headline", **one.facts)] for one in against
+    ]
+    return [
+        ["p", {"class": "job-why"}, *asked.say("job-why-not")],
+        ["ul", {"class": "job-reasons", "data-job-reasons": ""}, *items],
+        *_headlines(made),
+        _sheets(asked),
+    ]
+
+
+def _headlines(made: Plan) -> Iterator[Node]:
+    """What the worksheets that say stop or cannot be rated say themselves."""
+    for one in made.worked:
+        if one.verdict in ("stop", "unknown"):
+            yield ["p", {"class": "headline"}, *nodes_of(one.told["headline"])]
+
+
+def _sheets(asked: Asked) -> Node:
+    """Links to the worksheets of the job."""
+    items: list[Node] = []
+    for name in sheets_of(asked.job):
+        title = asked.writer.of(f"worksheets/{name}").text("title")
+        items.append(["li", {}, ["a", {"href": f"{asked.root}work-out/{name}.html"}, title]])
+    return ["ol", {"class": "job-sheets"}, *items]
+
+
+# ---- the plan
+
+
+def _plan(asked: Asked, made: Plan) -> list[Node]:
+    careful = [one for one in made.reasons if one.weight == "caution" and one.code != "sheet-careful"]
+    said: list[Node] = [
+        ["p", {"class": "job-careful"}, *asked.say(f"reason-{one.code}.headline", **one.facts)]
+        for one in careful
+    ]
+    slots = [_slot(asked, made, slot.name) for slot in JOBS[asked.job]]
+    return [
+        *said,
+        ["div", {"class": "job-slots"}, *(one for one in slots if one is not None)],
+        *_parts(asked, made),
+        ["div", {"class": "job-two"}, _cautions(asked, made), _before(asked)],
+        *_log_by_hand(asked, made),
+        _by_hand(asked),
+        ["div", {"class": "job-two job-small"}, *_given(asked, made)],
+        _rests_on(asked, made),
+        ["p", {"class": "job-certifies"}, *asked.say("job-certifies")],
+    ]
+
+
+def _slot(asked: Asked, made: Plan, name: str) -> Node | None:
+    worked = [one for one in made.worked if one.slot == name]
+    if not worked:
+        return None
+    content: list[Node] = [["h3", {}, asked.writer.text(f"slot-{name}")]]
+    for one in worked:
+        content.append(["p", {"class": "headline"}, *nodes_of(one.told["headline"])])
+        if one.told["figure"]:
+            content.append(["figure", {"class": "job-figure"}, one.told["figure"]["drawing"]])
+        content.append(_numbers(one))
+    return ["section", {"class": f"job-slot job-slot-{name}"}, *content]
+
+
+def _numbers(one: Worked) -> Node:
+    rows: list[Node] = []
+    for name in SHOWN[one.sheet.name]:
+        result = one.told["results"][name]
+        items = result.get("items") or ()
+        written: list[Node] = nodes_of(result["text"])
+        if len(items) > 1:
+            written = [["ul", {"class": "items"}, *(["li", {}, *nodes_of(item)] for item in items)]]
+        rows.append(["tr", {}, ["th", {"scope": "row"}, *nodes_of(result["label"])], ["td", {}, *written]])
+    return ["table", {"class": "results"}, ["tbody", {}, *rows]]
+
+
+def _parts(asked: Asked, made: Plan) -> list[Node]:
+    """The parts of the string: number, mark, last inspection, what each may carry, its pull and how much of it is used."""
+    path = next((one for one in made.worked if one.sheet.name == "load-path"), None)
+    if path is None:
+        return []
+    writer = Writer(asked.units, asked.language, path.sheet.scopes)
+    names = ("number", "mark", "looked", "rating", "pull", "used")
+    heads: list[Node] = [["th", {"scope": "col"}, asked.writer.text(f"part-{name}")] for name in names]
+    rows = zip(path.given.rows("items"), path.found.parts, strict=True)
+    body = [_part(asked, writer, row, part) for row, part in rows]
+    table: Node = ["table", {"class": "job-parts"}, ["thead", {}, ["tr", {}, *heads]], ["tbody", {}, *body]]
+    return [table]
+
+
+def _part(asked: Asked, writer: Writer, row: Given, part: Any) -> Node:
+    label = writer.plain(part.item.label)
+    number = row.text("own_number")
+    looked = row.date("looked_on")
+    what = asked.writer.say(
+        "part-what",
+        {
+            "kind": plain(writer.write(Option("items-kind", part.item.kind))),
+            "size": row.text("size") or absent("not-given"),
+            "grade": row.text("grade") or absent("not-given"),
+        },
+    )
+    cells = [
+        nodes_of(writer.write(weight(part.rating.rating_kg, "capacity"))),
+        nodes_of(writer.write(weight(part.pull_kg, "demand"))),
+        nodes_of(writer.write(share(part.share))),
+    ]
+    named = f"{number}, {label}" if number and number != label else label
+    return [
+        "tr",
+        {},
+        ["th", {"scope": "row"}, named],
+        ["td", {}, *nodes_of(what)],
+        ["td", {}, str(looked) if looked else "____________"],
+        *(["td", {}, *cell] for cell in cells),
+    ]
+
+
+def _cautions(asked: Asked, made: Plan) -> Node:
+    told: list[Any] = []
+    for kind in _SIGNS:
+        for one in made.worked:
+            told += [c for c in one.told["cautions"] if c["kind"] == kind and c not in told]
+    items: list[Node] = [
+        [
+            "li",
+            {},
+            ["b", {}, asked.writer.text(f"caution-word-{one['kind']}") + "."],
+            " ",
+            *nodes_of(one["text"]),
+        ]
+        for one in told
+    ]
+    return ["section", {}, ["h3", {}, asked.writer.text("job-cautions")], ["ul", {}, *items]]
+
+
+def _before(asked: Asked) -> Node:
+    name = f"before-{asked.job}"
+    items: list[Node] = [["li", {}, *asked.say(f"{name}.{one}")] for one in BEFORE[asked.job]]
+    return ["section", {}, ["h3", {}, asked.writer.text(name)], ["ul", {"class": "job-before"}, *items]]
+
+
+def _log_by_hand(asked: Asked, made: Plan) -> list[Node]:
+    """Lines for a log, where a pull was not logged."""
+    if asked.job != "pull" or any(one.slot == "log" for one in made.worked):
+        return []
+    rows: list[Node] = [
+        ["tr", {}, ["th", {"scope": "row"}, str(one)], *(["td", {}] for _ in range(3))]
+        for one in range(1, _BLANK_STAGES + 1)
+    ]
+    return [
+        ["h3", {}, asked.writer.text("by-hand-log")],
+        ["table", {"class": "job-log"}, ["tbody", {}, *rows]],
+    ]
+
+
+def _by_hand(asked: Asked) -> Node:
+    lines: list[Node] = [
+        ["div", {}, ["dt", {}, asked.writer.text(f"by-hand-{name}")], ["dd", {}]] for name in _BY_HAND
+    ]
+    return ["dl", {"class": "job-by-hand"}, *lines]
+
+
+def _given(asked: Asked, made: Plan) -> list[Node]:
+    """What each worksheet was worked out from."""
+    made_of: list[Node] = []
+    for one in made.worked:
+        title = asked.writer.of(f"worksheets/{one.sheet.name}").text("title")
+        lines: list[Node] = []
+        for given in one.told["inputs"]:
+            lines += [["b", {}, *nodes_of(given["label"]), ":"], " ", *nodes_of(given["text"]), ". "]
+        made_of.append(
+            ["p", {}, ["b", {}, f"{asked.writer.text('job-worked-out-from')} ({title})"], " ", *lines]
+        )
+    return made_of
+
+
+def _rests_on(asked: Asked, made: Plan) -> Node:
+    titles = dict.fromkeys(source["title"] for one in made.worked for source in one.told["sources"])
+    return ["p", {"class": "job-small"}, *asked.say("job-rests-on", sources="; ".join(titles))]
+
+
+def _code(asked: Asked) -> Node:
+    sheets: Sequence[Numbers] = [Numbers(name, one.inputs) for name, one in asked.typed.items()]
+    content = code_nodes(sheets, asked.made_by, asked.writer, asked.root)
+    heading: Node = ["h3", {}, asked.writer.text("code-title")]
+    return ["section", {"class": "code-place", "data-code": ""}, heading, *content]
+
+
+__all__ = ["BEFORE", "job_view"]
