@@ -33,6 +33,13 @@ _SIGNS = ("prohibition", "warning", "mandatory")
 """Kinds of caution that stand on the page, in their order; notes stay on the worksheets."""
 _BY_HAND = ("what", "by", "checked", "date")
 _BLANK_STAGES = 6
+_LOG_COLUMNS = ("stage", "force", "gap", "time")
+DRAWN = ("sling-legs", "hanging-load", "tie-down", "trial-log")
+"""Worksheets whose drawing stands on the page."""
+TO_DO = ("steps",)
+"""Results that say what to do: they do not stand beside the log of what was done."""
+LISTED = ("steps", "directions")
+"""Results that are several sentences: each a list over the whole width."""
 
 
 @dataclass(frozen=True)
@@ -85,8 +92,8 @@ def _page(asked: Asked, made: Plan) -> list[Node]:
         ["span", {}, asked.writer.text(word)],
     ]
     head: Node = ["div", {"class": "answer job-head", "data-verdict": made.verdict}, title, band]
-    body = _plan(asked, made) if made.is_plan else _refusal(asked, made)
-    return [head, *body, _code(asked)]
+    body = _plan(asked, made) if made.is_plan else [*_refusal(asked, made), _code(asked)]
+    return [head, *body]
 
 
 # ---- no plan
@@ -135,12 +142,9 @@ def _plan(asked: Asked, made: Plan) -> list[Node]:
         *said,
         ["div", {"class": "job-slots"}, *(one for one in slots if one is not None)],
         *_parts(asked, made),
-        ["div", {"class": "job-two"}, _cautions(asked, made), _before(asked)],
-        *_log_by_hand(asked, made),
+        ["div", {"class": "job-two"}, _cautions(asked, made), _before(asked, made)],
         _by_hand(asked),
-        ["div", {"class": "job-two job-small"}, *_given(asked, made)],
-        _rests_on(asked, made),
-        ["p", {"class": "job-certifies"}, *asked.say("job-certifies")],
+        ["div", {"class": "job-foot"}, _code(asked), ["div", {"class": "job-small"}, *_given(asked, made)]],
     ]
 
 
@@ -151,22 +155,30 @@ def _slot(asked: Asked, made: Plan, name: str) -> Node | None:
     content: list[Node] = [["h3", {}, asked.writer.text(f"slot-{name}")]]
     for one in worked:
         content.append(["p", {"class": "headline"}, *nodes_of(one.told["headline"])])
-        if one.told["figure"]:
+        if one.told["figure"] and one.sheet.name in DRAWN:
             content.append(["figure", {"class": "job-figure"}, one.told["figure"]["drawing"]])
-        content.append(_numbers(one))
+        content += _numbers(one, _is_done(made))
     return ["section", {"class": f"job-slot job-slot-{name}"}, *content]
 
 
-def _numbers(one: Worked) -> Node:
+def _numbers(one: Worked, is_done: bool) -> Iterator[Node]:
+    """The numbers of a worksheet as a table, then those of its results that are lists of sentences. `is_done`: the log of the
+    pull is there, so that its stages are past.
+    """
     rows: list[Node] = []
-    for name in SHOWN[one.sheet.name]:
+    lists: list[Node] = []
+    for name in (name for name in SHOWN[one.sheet.name] if not (is_done and name in TO_DO)):
         result = one.told["results"][name]
-        items = result.get("items") or ()
-        written: list[Node] = nodes_of(result["text"])
-        if len(items) > 1:
-            written = [["ul", {"class": "items"}, *(["li", {}, *nodes_of(item)] for item in items)]]
-        rows.append(["tr", {}, ["th", {"scope": "row"}, *nodes_of(result["label"])], ["td", {}, *written]])
-    return ["table", {"class": "results"}, ["tbody", {}, *rows]]
+        items: list[Node] = [["li", {}, *nodes_of(item)] for item in result.get("items") or ()]
+        label = nodes_of(result["label"])
+        if name in LISTED:
+            lists.append(["div", {"class": "job-listed"}, ["h4", {}, *label], ["ul", {}, *items]])
+            continue
+        written = [["ul", {"class": "items"}, *items]] if len(items) > 1 else nodes_of(result["text"])
+        rows.append(["tr", {}, ["th", {"scope": "row"}, *label], ["td", {}, *written]])
+    if rows:
+        yield ["table", {"class": "results"}, ["tbody", {}, *rows]]
+    yield from lists
 
 
 def _parts(asked: Asked, made: Plan) -> list[Node]:
@@ -229,24 +241,30 @@ def _cautions(asked: Asked, made: Plan) -> Node:
     return ["section", {}, ["h3", {}, asked.writer.text("job-cautions")], ["ul", {}, *items]]
 
 
-def _before(asked: Asked) -> Node:
+def _before(asked: Asked, made: Plan) -> Node:
     name = f"before-{asked.job}"
     items: list[Node] = [["li", {}, *asked.say(f"{name}.{one}")] for one in BEFORE[asked.job]]
-    return ["section", {}, ["h3", {}, asked.writer.text(name)], ["ul", {"class": "job-before"}, *items]]
+    checks: Node = ["ul", {"class": "job-before"}, *items]
+    return ["section", {}, ["h3", {}, asked.writer.text(name)], checks, *_log_by_hand(asked, made)]
+
+
+def _is_done(made: Plan) -> bool:
+    return any(one.slot == "log" for one in made.worked)
 
 
 def _log_by_hand(asked: Asked, made: Plan) -> list[Node]:
     """Lines for a log, where a pull was not logged."""
-    if asked.job != "pull" or any(one.slot == "log" for one in made.worked):
+    if asked.job != "pull" or _is_done(made):
         return []
     rows: list[Node] = [
         ["tr", {}, ["th", {"scope": "row"}, str(one)], *(["td", {}] for _ in range(3))]
         for one in range(1, _BLANK_STAGES + 1)
     ]
-    return [
-        ["h3", {}, asked.writer.text("by-hand-log")],
-        ["table", {"class": "job-log"}, ["tbody", {}, *rows]],
+    heads: list[Node] = [
+        ["th", {"scope": "col"}, asked.writer.text(f"log-column-{name}")] for name in _LOG_COLUMNS
     ]
+    table: Node = ["table", {"class": "job-log"}, ["thead", {}, ["tr", {}, *heads]], ["tbody", {}, *rows]]
+    return [["h3", {}, asked.writer.text("by-hand-log")], table]
 
 
 def _by_hand(asked: Asked) -> Node:
@@ -257,22 +275,21 @@ def _by_hand(asked: Asked) -> Node:
 
 
 def _given(asked: Asked, made: Plan) -> list[Node]:
-    """What each worksheet was worked out from."""
+    """What each worksheet was worked out from, and what the figures rest on."""
     made_of: list[Node] = []
     for one in made.worked:
         title = asked.writer.of(f"worksheets/{one.sheet.name}").text("title")
         lines: list[Node] = []
-        for given in one.told["inputs"]:
+        told = one.told["inputs"]
+        if one.slot == "parts":  # their rows are the table of parts
+            told = told[: len(told) - len(one.found.parts)]
+        for given in told:
             lines += [["b", {}, *nodes_of(given["label"]), ":"], " ", *nodes_of(given["text"]), ". "]
         made_of.append(
             ["p", {}, ["b", {}, f"{asked.writer.text('job-worked-out-from')} ({title})"], " ", *lines]
         )
-    return made_of
-
-
-def _rests_on(asked: Asked, made: Plan) -> Node:
     titles = dict.fromkeys(source["title"] for one in made.worked for source in one.told["sources"])
-    return ["p", {"class": "job-small"}, *asked.say("job-rests-on", sources="; ".join(titles))]
+    return [*made_of, ["p", {}, *asked.say("job-rests-on", sources="; ".join(titles))]]
 
 
 def _code(asked: Asked) -> Node:

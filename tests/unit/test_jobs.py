@@ -17,7 +17,7 @@ from calc.records.jobs.slots import JOBS, SHOWN, job_of, sheets_of
 from calc.words.writer import UnitSystem
 from tests.unit.test_codes import example_of, text_in
 
-WEIGHT = {
+WEIGHT: dict[str, Any] = {
     "parts": [
         {
             "shape": "lump",
@@ -30,7 +30,7 @@ WEIGHT = {
         },
     ]
 }
-LEGS = {
+LEGS: dict[str, Any] = {
     "load": "2,000 lb",
     "legs": "2",
     "known_by": "angle",
@@ -40,7 +40,7 @@ LEGS = {
     "size": "3/8",
     "condition": "marked-good",
 }
-PARTS = {
+PARTS: dict[str, Any] = {
     "load": "2,000 lb",
     "use": "plain",
     "items": [
@@ -55,7 +55,7 @@ PARTS = {
         },
     ],
 }
-LIFT = {"load-weight": WEIGHT, "sling-legs": LEGS, "load-path": PARTS}
+LIFT: dict[str, Any] = {"load-weight": WEIGHT, "sling-legs": LEGS, "load-path": PARTS}
 
 
 def made(job: str, typed: dict[str, Any], units: UnitSystem = "us") -> Plan:
@@ -200,9 +200,9 @@ def test_a_plan_has_its_parts_checks_lines_and_the_text_that_brings_it_back(
     answer = viewed(job, typed)
     said = words_of(answer)
     assert answer["plan"]
-    for wanted in ("Done by", "Checked by", "Date", "certifies nothing", "Keep in mind", "Worked out from"):
+    for wanted in ("Done by", "Checked by", "Date", "Figures from", "Keep in mind", "Worked out from"):
         assert wanted in said, wanted
-    assert ("Readings, where no log is kept" in said) == (job == "pull" and "trial-log" not in typed)
+    assert ("ReadingsStage" in said.replace(" ", "")) == (job == "pull" and "trial-log" not in typed)
     text = "LW1" + said.split("LW1 ")[-1]
     brought = bring_back(text)
     assert [one.sheet for one in brought.sheets] == list(typed)

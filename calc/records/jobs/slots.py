@@ -34,13 +34,13 @@ JOBS: Mapping[str, tuple[Slot, ...]] = {
 SHOWN: Mapping[str, tuple[str, ...]] = {
     "load-weight": ("weight_high", "weight", "centre_x", "centre_y", "centre_z"),
     "sling-legs": ("leg_tension", "use_percent", "angle", "side_force", "headroom"),
-    "hanging-load": ("worst_tensions", "tilt", "low_side", "lowest_leg_angle", "headroom", "hook"),
-    "load-path": ("capacity", "governing"),
+    "hanging-load": ("worst_tensions", "lowest_leg_angle", "headroom", "hook"),
+    "load-path": (),
     "pull-trial": ("ceiling", "governing", "stop_reading", "pressure", "steps", "stored_energy"),
-    "trial-log": ("top_force", "permanent_set", "throat_change_percent", "departs_at", "proves", "does_not_prove"),
+    "trial-log": ("top_force", "permanent_set", "throat_change_percent", "departs_at"),
     "tie-down": ("law_asked", "law_counted", "tie_downs_needed", "tie_downs_there", "directions", "worst"),
 }  # fmt: skip
-"""The results of each worksheet that stand on the page."""
+"""The results of each worksheet that stand on the page; of the parts, a table of its own does."""
 
 
 def job_of(sheet: str) -> str:

@@ -20,7 +20,6 @@ job-why-not = This page is no plan, and it must not be used as one. The reasons:
 job-worked-out-from = Worked out from
 job-cautions = Keep in mind
 job-rests-on = Figures from: { $sources }. The worksheets name the places.
-job-certifies = This page certifies nothing. It says what the book worked out from the numbers on it. Change one number and it no longer holds. The maker's tag and a competent person come first.
 
 ## The table of parts
 
@@ -45,7 +44,11 @@ by-hand-what = What and where
 by-hand-by = Done by
 by-hand-checked = Checked by
 by-hand-date = Date
-by-hand-log = Readings, where no log is kept: force, gap, time at each stage
+by-hand-log = Readings
+log-column-stage = Stage
+log-column-force = Force
+log-column-gap = Gap
+log-column-time = Time
 
 ## What to look at before it begins. 29 CFR 1910.184(c) for slings, and common practice.
 
