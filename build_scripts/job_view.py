@@ -85,6 +85,8 @@ def _page(asked: Asked, made: Plan) -> list[Node]:
     if not asked.typed:
         return [title, ["p", {}, *asked.say("job-nothing")], _sheets(asked)]
     word = _WORDS.get(made.verdict, "job-not-a-plan")
+    if made.is_plan and _is_done(made):
+        word = "job-record"
     band: Node = [
         "p",
         {"class": "verdict job-verdict", "data-job-verdict": made.verdict},
@@ -92,7 +94,7 @@ def _page(asked: Asked, made: Plan) -> list[Node]:
         ["span", {}, asked.writer.text(word)],
     ]
     head: Node = ["div", {"class": "answer job-head", "data-verdict": made.verdict}, title, band]
-    body = _plan(asked, made) if made.is_plan else [*_refusal(asked, made), _code(asked)]
+    body = _plan(asked, made) if made.is_plan else _refusal(asked, made)
     return [head, *body]
 
 
@@ -109,6 +111,7 @@ def _refusal(asked: Asked, made: Plan) -> list[Node]:
         ["ul", {"class": "job-reasons", "data-job-reasons": ""}, *items],
         *_headlines(made),
         _sheets(asked),
+        ["div", {"class": "job-foot"}, _code(asked)],
     ]
 
 

@@ -14,6 +14,8 @@ slot-load = What holds the load
 
 job-plan = Plan
 job-careful = Plan, with care
+# Of a pull whose log is there.
+job-record = Record
 job-not-a-plan = Not a plan
 job-nothing = Nothing was typed in these worksheets yet, in this window. Fill them in this order, then come back:
 job-why-not = This page is no plan, and it must not be used as one. The reasons:
