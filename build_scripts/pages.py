@@ -180,7 +180,17 @@ FACES = (
     ("@fontsource/barlow-condensed", "barlow-condensed-latin-600-normal.woff2", "head.woff2"),
     ("@fontsource/barlow-condensed", "barlow-condensed-latin-700-normal.woff2", "head-bold.woff2"),
 )  # fmt: skip
-PAGE_SCRIPTS = ("early.js", "site.js", "reader.js", "lookup.js", "find.js", "drag.js", "tilt.js", "moved.js")
+PAGE_SCRIPTS = (
+    "early.js",
+    "site.js",
+    "reader.js",
+    "lookup.js",
+    "find.js",
+    "drag.js",
+    "tilt.js",
+    "moved.js",
+    "from-paper.js",
+)
 
 
 VERDICTS = ("ok", "caution", "stop", "unknown")
@@ -1083,7 +1093,7 @@ def _pack_kit(site: Path, root: Path) -> None:
 
 def _make_lighter(site: Path, root: Path) -> None:
     """Comments and blanks are for the people who read the sources; the reader's phone need not fetch them."""
-    files = [site / "assets" / "book.css", *(site / "scripts" / name for name in PAGE_SCRIPTS)]
+    files = [*(site / "assets").glob("*.css"), *(site / "scripts" / name for name in PAGE_SCRIPTS)]
     _run_node(root, "minify.mjs", *files)
 
 

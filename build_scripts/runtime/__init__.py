@@ -44,7 +44,7 @@ PAGE_SCRIPTS = (
         "sheet-asking.js",
         "sheet-keys.js",
     ),
-    *("answer-view.js", "sheet.js", "edition.js", "bring-back.js", "job.js", "kit-bridge.js"),
+    *("answer-view.js", "sheet.js", "edition.js", "kit-bridge.js"),
 )
 """In the order in which they run."""
 PAGE_MODULES = ("__init__.py", "answer_view.py", "code_view.py", "job_view.py", "kit_view.py", "edition.py")

@@ -145,9 +145,8 @@ class CalcSheet extends HTMLElement {
    * @param {string | null} back  what named the tables and code that printed the numbers
    */
   #carried(from, back) {
-    const { code } = linkwrightBuild;
-    const same = back === code ? say("brought-back-same", { code }) : say("brought-back", { printed: back ?? "", code });
-    this.#write("[data-carried]", from ? say("carried", { sheet: from }) : back ? same : "");
+    const printed = back ? say("brought-back", { printed: back, code: linkwrightBuild.code }) : "";
+    this.#write("[data-carried]", from ? say("carried", { sheet: from }) : printed);
   }
 
   /** @param {Mode} mode */

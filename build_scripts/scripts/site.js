@@ -157,17 +157,21 @@
     });
   }
 
-  let isKitLoaded = false;
+  /** Scripts that come with the first page that has a place for them. */
+  const EXTRAS = [["scripts/kit.js", "[data-kit], [data-kit-judged], [data-kit-pick]"], ["scripts/from-paper.js", "[data-job], [data-back]"]];
+  /** @type {Set<string>} */
+  const loaded = new Set();
 
-  /** The scripts of the reader's own parts come with the first page that shows them. */
-  function loadKit() {
-    if (isKitLoaded || !document.querySelector("[data-kit], [data-kit-judged], [data-kit-pick]") || !globalThis.linkwright) return;
-    isKitLoaded = true;
-    globalThis.linkwrightScript(new URL("scripts/kit.js", scope)).catch(() => (isKitLoaded = false));
+  function loadExtras() {
+    for (const [address = "", places = ""] of EXTRAS) {
+      if (loaded.has(address) || !document.querySelector(places) || !globalThis.linkwright) continue;
+      loaded.add(address);
+      globalThis.linkwrightScript(new URL(address, scope)).catch(() => loaded.delete(address));
+    }
   }
 
   function arrived() {
-    loadKit();
+    loadExtras();
     markDoor();
     stampPrint();
     frames();

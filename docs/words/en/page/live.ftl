@@ -20,8 +20,7 @@ bar-working = Working it out
 bar-failed = No answer: the calculator does not run
 carried = Carried over from “{ $sheet }”.
 # The numbers of a printed sheet. `$printed` and `$code` are the eight letters of tables and code.
-brought-back-same = These numbers come from a printed sheet. It was made by the same tables and code as this book ({ $code }).
-brought-back = These numbers come from a printed sheet. Other tables and code made it ({ $printed }, and this book has { $code }). Compare the answer below with the one on the sheet.
+brought-back = These numbers come from a printed sheet, made by tables and code { $printed }. This book has { $code }. Compare the two answers.
 job-print = Print this page
 back-working = Reading the text.
 back-cannot-run = The calculator does not run here: { $reason }. The text cannot be read. Reload the page, or try another browser.
