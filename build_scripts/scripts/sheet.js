@@ -345,6 +345,7 @@ class CalcSheet extends HTMLElement {
 
   #changed() {
     this.#asking.change();
+    clearTimeout(this.#coding);
     this.#form?.markOwnUnits();
     this.#askedFor = JSON.stringify(this.#form?.typed());
     if (this.#form) remember(this.#form, this.dataset["sheet"] ?? "", this.#mode === "own", this.#path);
@@ -524,6 +525,7 @@ class CalcSheet extends HTMLElement {
    */
   #empty(state, note, bar) {
     clearTimeout(this.#clearing);
+    clearTimeout(this.#coding);
     clearTimeout(this.#speaking);
     this.dataset["answerState"] = state;
     delete this.dataset["answerFor"];
