@@ -53,7 +53,7 @@ def test_a_printed_answer_comes_back_from_its_code(served: str, page: Page) -> N
     assert bring_back(text).sheets[0].inputs == LEGS
     assert "".join(page.locator("[data-code-text]").inner_text().split()) == text
     page.fill('[name="load"]', "")
-    expect(page.locator("[data-code]")).to_be_hidden()
+    expect(page.locator(".code-place")).to_be_hidden()
 
     page.goto(served + BACK_PAGE)
     box, said = page.locator("#back-text"), page.locator("[data-back-said]")
