@@ -32,6 +32,8 @@ _WORDS = {"ok": "job-plan", "caution": "job-careful"}
 _SIGNS = ("prohibition", "warning", "mandatory")
 """Kinds of caution that stand on the page, in their order; notes stay on the worksheets."""
 _BY_HAND = ("what", "by", "checked", "date")
+_COLUMNS = ("number", "mark", "looked", "rating", "pull", "used")
+"""The columns of the table of parts; on a narrow screen each cell stands under its head."""
 _BLANK_STAGES = 6
 _LOG_COLUMNS = ("stage", "force", "gap", "time")
 DRAWN = ("sling-legs", "hanging-load", "tie-down", "trial-log")
@@ -190,8 +192,7 @@ def _parts(asked: Asked, made: Plan) -> list[Node]:
     if path is None:
         return []
     writer = Writer(asked.units, asked.language, path.sheet.scopes)
-    names = ("number", "mark", "looked", "rating", "pull", "used")
-    heads: list[Node] = [["th", {"scope": "col"}, asked.writer.text(f"part-{name}")] for name in names]
+    heads: list[Node] = [["th", {"scope": "col"}, asked.writer.text(f"part-{name}")] for name in _COLUMNS]
     rows = zip(path.given.rows("items"), path.found.parts, strict=True)
     body = [_part(asked, writer, row, part) for row, part in rows]
     table: Node = ["table", {"class": "job-parts"}, ["thead", {}, ["tr", {}, *heads]], ["tbody", {}, *body]]
@@ -210,7 +211,9 @@ def _part(asked: Asked, writer: Writer, row: Given, part: Any) -> Node:
             "grade": row.text("grade") or absent("not-given"),
         },
     )
-    cells = [
+    cells: list[list[Node]] = [
+        nodes_of(what),
+        [str(looked) if looked else "____________"],
         nodes_of(writer.write(weight(part.rating.rating_kg, "capacity"))),
         nodes_of(writer.write(weight(part.pull_kg, "demand"))),
         nodes_of(writer.write(share(part.share))),
@@ -220,9 +223,10 @@ def _part(asked: Asked, writer: Writer, row: Given, part: Any) -> Node:
         "tr",
         {},
         ["th", {"scope": "row"}, named],
-        ["td", {}, *nodes_of(what)],
-        ["td", {}, str(looked) if looked else "____________"],
-        *(["td", {}, *cell] for cell in cells),
+        *(
+            ["td", {"data-head": asked.writer.text(f"part-{name}")}, *cell]
+            for name, cell in zip(_COLUMNS[1:], cells, strict=True)
+        ),
     ]
 
 
