@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from decimal import Decimal
 from fractions import Fraction
 from pathlib import Path
@@ -21,7 +22,7 @@ from build_scripts.pages import (
     recalled_line,
     tight_blocks,
 )
-from build_scripts.sheet_form import form_inputs
+from build_scripts.sheet_form import Box, form_inputs
 from build_scripts.table_declaration import declarations, declared
 from build_scripts.table_view import companions, key_text, view
 from build_scripts.table_words import MissingWords
@@ -276,6 +277,11 @@ def test_every_rating_leads_to_a_cell_of_its_table() -> None:
         assert entry.answer.startswith(table(entry.table).rows[int(row)]["value"])
 
 
+def every_box(boxes: Iterable[Box]) -> list[Box]:
+    """The boxes one by one: those that a part of the reader's own fills together stand in one."""
+    return [one for box in boxes for one in (box.axes if box.kind == "own-part" else (box,))]
+
+
 def test_a_form_has_every_input_of_its_worksheet_by_path() -> None:
     """But for what the page does not ask: a list that only the command line takes."""
     off = [
@@ -287,15 +293,19 @@ def test_a_form_has_every_input_of_its_worksheet_by_path() -> None:
     assert off == [("chain-check", "damage")]
     for name in worksheets():
         sheet = described(name)
-        boxes = form_inputs(sheet)
+        boxes = every_box(form_inputs(sheet))
         inputs = [asked.declared for asked in sheet.inputs if asked.declared.on_page]
         assert [box.path for box in boxes] == [one.name for one in inputs]
         for box, one in zip(boxes, inputs, strict=True):
             if one.kind == "rows":
                 assert box.blank is not None
-                assert [inner.name for inner in box.blank.inputs] == [c.name for c in one.columns]
+                columns = [inner.name for inner in every_box(box.blank.inputs)]
+                assert columns == [c.name for c in one.columns]
                 assert box.rows or one.bounds.at_least == 0, f"{sheet.name} has no example row for {one.name}"
-                assert not box.rows or box.rows[0].inputs[0].path == f"{one.name}[0].{one.columns[0].name}"
+                assert (
+                    not box.rows
+                    or every_box(box.rows[0].inputs)[0].path == f"{one.name}[0].{one.columns[0].name}"
+                )
 
 
 def test_worksheets_are_listed_in_the_order_of_use() -> None:
