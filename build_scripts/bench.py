@@ -548,6 +548,41 @@ def kit_lines(playwright: Playwright, times: int = 15) -> list[Line]:
     return lines
 
 
+SEARCH = """async (asked) => {
+  const box = document.getElementById("find-box");
+  const panel = document.querySelector('[data-answers-for="find-box"]');
+  const begun = performance.now();
+  box.focus();
+  box.value = asked;
+  box.dispatchEvent(new Event("input", {bubbles: true}));
+  while (panel.hidden || !panel.querySelector("a")) await new Promise((resolve) => requestAnimationFrame(resolve));
+  return performance.now() - begun;
+}"""
+ASKED = "3/8 grade 70 chain"
+SLOW_PHONE = 4
+"""How many times slower the processor is made."""
+
+
+def search_lines(playwright: Playwright, times: int = 15) -> list[Line]:
+    """The start of the search: from the first touch of the box, its scripts not yet there, to the first answer."""
+    lines = []
+    with served(SITE) as (address, _):
+        browser = playwright.chromium.launch(executable_path=chromium(), args=["--no-sandbox"])
+        for slower in (1, SLOW_PHONE):
+            taken = []
+            for _ in range(times):
+                context = browser.new_context(service_workers="block")
+                page = context.new_page()
+                context.new_cdp_session(page).send("Emulation.setCPUThrottlingRate", {"rate": slower})
+                page.goto(f"{address}index.html", wait_until="load")
+                taken.append(float(page.evaluate(SEARCH, ASKED)))
+                context.close()
+            what = "search, box touched to first answer" + (f", {slower} times slower" if slower > 1 else "")
+            lines.append(Line(what, f"{statistics.median(taken):.0f} ms", "-"))
+        browser.close()
+    return lines
+
+
 def size_lines(playwright: Playwright) -> list[Line]:
     """Bytes before the first answer, and the folder as a zip."""
     with served(SITE) as (address, sent):
@@ -631,6 +666,7 @@ def main(arguments: list[str] | None = None) -> int:
         lines += start_lines(playwright, Path(folder), chosen.times)
         lines += answer_lines(playwright)
         lines += size_lines(playwright)
+        lines += search_lines(playwright)
         lines += kit_lines(playwright)
     lines += other_engine_lines(chosen.times)
     lines += growth_lines()
