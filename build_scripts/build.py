@@ -144,12 +144,13 @@ def frame_words() -> dict[str, Any]:
     """What the theme's template says and puts into each page for its scripts."""
     from build_scripts.markup import attribute, said
     from build_scripts.places import PLACES
-    from build_scripts.runtime import code_hash
+    from build_scripts.runtime import code_hash, inputs_hash
     from build_scripts.wording import language, script_words
 
     return {
         "language": language(),
         "code": code_hash(ROOT),
+        "runtime": inputs_hash(ROOT),
         "say": said,
         "attr": attribute,
         "script_words": script_words(),

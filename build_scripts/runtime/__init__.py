@@ -7,7 +7,7 @@ What it makes in `OUT` (the site's `runtime/` folder):
       python-worker.mjs  the worker of a served page
       python-engine.mjs  what it runs (Pyodide's loader bundled in); the page runs the same where a worker is refused
       pyodide.asm.wasm   the interpreter, without what no page uses
-      library.zip        trimmed, compiled standard library, calc, answer_view and the tables
+      library.zip        trimmed, compiled standard library, calc, answer_view and the tables; beside the image only if wanted
       snapshot.bin       memory image with calc warm (gzip)
       python_stdlib.zip, pyodide-lock.json, linkwright-*.whl   the ordinary road, when the others fail
       disk/              the same parts as classic scripts, for the folder opened from disk
@@ -50,7 +50,7 @@ PAGE_SCRIPTS = (
 PAGE_MODULES = ("__init__.py", "answer_view.py", "code_view.py", "job_view.py", "kit_view.py", "edition.py")
 """What of build_scripts runs in the page, beside calc."""
 ENGINE_SCRIPTS = (
-    *("python-parts.js", "python-engine.js", "python-serving.js"),
+    *("memory-image.mjs", "python-parts.js", "python-engine.js", "python-serving.js"),
     *("python-worker.js", "python-page.js", "python-disk.js"),
 )
 PAGE_SCRIPT = "linkwright.js"

@@ -4,22 +4,21 @@
  *
  *   node build_scripts/runtime/make_runtime.mjs ROOT OUT SOURCES CUT
  *
- * Reads SOURCES/calc, SOURCES/build_scripts and SOURCES/tables, writes OUT/library.zip and OUT/snapshot.bin (gzip), and proves the image by starting
- * from it once and asking it for an answer that the trimmed library gave. CUT is the package of Pyodide that
+ * Reads SOURCES/calc, SOURCES/build_scripts and SOURCES/tables, writes OUT/library.zip and OUT/snapshot.bin (gzip), and
+ * proves the image: put back as a page does, without the library, it must answer as the library did, and what it lacks must
+ * be there once the library is. CUT is the package of Pyodide that
  * cut_runtime.mjs made: the library is packed by Pyodide as published, the image is made and proved by the one that the page
  * runs, and its answers are held against those of the published one.
  */
-import { mkdirSync, readFileSync, readdirSync, writeFileSync } from "node:fs";
+import { mkdirSync, readFileSync, readdirSync, rmSync, writeFileSync } from "node:fs";
 import { dirname, join } from "node:path";
 import { fileURLToPath, pathToFileURL } from "node:url";
 import { gzipSync } from "node:zlib";
 import { loadPyodide } from "pyodide";
+import { packedImage, readImage, restore } from "../scripts/memory-image.mjs";
 
 /** A heap that grew past its first size cannot be restored; the image is that heap (FIRST_PAGES of cut_runtime.mjs) and a header under 64 KiB. */
 const LARGEST_IMAGE = 640 * 65_536 + 65_535;
-
-/** The grain in which empty parts of the image are left out; python-parts.js has the same. */
-const PAGE = 4096;
 
 const here = dirname(fileURLToPath(import.meta.url));
 const [root, out, sources, cut] = process.argv.slice(2);
@@ -33,22 +32,6 @@ process.on("uncaughtException", (error) => {
 });
 
 const environment = { PYTHONHASHSEED: "0", HOME: "/home/reader" };
-
-/**
- * Leaves out the pages that hold only zeros (more than half): what is not there need not be unpacked at every start.
- * Little-endian 32-bit numbers: length of the image, count of pages kept, their indexes; then the pages.
- * @param {Uint8Array} image
- * @returns {Buffer}
- */
-function withoutZeroPages(image) {
-  const pages = [];
-  for (let page = 0; page * PAGE < image.length; page += 1) {
-    if (image.subarray(page * PAGE, (page + 1) * PAGE).some((byte) => byte !== 0)) pages.push(page);
-  }
-  const head = Buffer.alloc(8 + 4 * pages.length);
-  [image.length, pages.length, ...pages].forEach((number, i) => head.writeUInt32LE(number, 4 * i));
-  return Buffer.concat([head, ...pages.map((page) => image.subarray(page * PAGE, (page + 1) * PAGE))]);
-}
 
 /**
  * Copies a folder of the project into Pyodide's file system.
@@ -109,6 +92,53 @@ function answersOf(python) {
   return answers;
 }
 
+/** What no example needs: every table, and a module that is in the library and in no image. */
+const WANTED = `
+import stringprep
+from calc.tables import table, table_names
+for name in table_names():
+    table(name)
+`;
+
+/**
+ * What is not in the image must be missed in the way that python-engine.js knows, and be there once the library is.
+ * @param {import("pyodide").PyodideAPI} python
+ */
+function proveLateLibrary(python) {
+  let missed = "nothing";
+  try {
+    python.runPython(WANTED);
+  } catch (error) {
+    missed = error instanceof Error ? error.message : String(error);
+  }
+  if (!/\bEOFError\b/.test(missed)) throw new Error(`without its library Python misses: ${missed}`);
+  const place = python.runPython("import sys\nnext(path for path in sys.path if path.endswith('.zip'))");
+  python.FS.writeFile(place, library);
+  python.runPython(WANTED);
+}
+
+/**
+ * The memory of the cut interpreter before it begins, as a page finds it that puts the image back.
+ * @returns {Promise<Uint8Array>}
+ */
+async function freshMemory() {
+  /** @type {Uint8Array | undefined} */
+  let memory;
+  const stopping = short.loadPyodide({
+    stdLibURL: libraryFile,
+    lockFileContents,
+    env: environment,
+    _loadSnapshot: new Uint8Array(4),
+    createPyodideModule: async (/** @type {unknown} */ settings) => {
+      memory = (await createPyodideModule(settings)).HEAPU8.slice();
+      throw new Error("enough was seen");
+    },
+  });
+  await stopping.catch(() => undefined);
+  if (!memory) throw new Error("the cut interpreter does not come up");
+  return memory;
+}
+
 /** @type {typeof import("pyodide")} */
 const short = await import(pathToFileURL(join(cut, "pyodide.mjs")).href);
 const published = answersOf(stock);
@@ -124,14 +154,30 @@ const image = warm.makeMemorySnapshot();
 if (image.length > LARGEST_IMAGE) {
   throw new Error(`the memory image is ${image.length} bytes; more than ${LARGEST_IMAGE} cannot be restored`);
 }
-writeFileSync(join(out, "snapshot.bin"), gzipSync(withoutZeroPages(image), { level: 9 }));
+const { default: createPyodideModule } = await import(pathToFileURL(join(cut, "pyodide.asm.mjs")).href);
+const packed = packedImage(image, await freshMemory());
+writeFileSync(join(out, "snapshot.bin"), gzipSync(packed, { level: 9 }));
 
+// As on the page: the image is put straight into the memory, and beside it the library is an archive with nothing in it.
+const nothing = join(out, "nothing.zip");
+writeFileSync(nothing, Buffer.concat([Buffer.from("PK\x05\x06"), Buffer.alloc(18)]));
+const kept = readImage(packed.buffer);
+if (!kept) throw new Error("the memory image cannot be read back");
 const restored = await short.loadPyodide({
-  stdLibURL: libraryFile,
+  stdLibURL: nothing,
   lockFileContents,
   env: environment,
-  _loadSnapshot: image,
+  _loadSnapshot: kept.head,
+  createPyodideModule: async (/** @type {unknown} */ settings) => {
+    const module = await createPyodideModule(settings);
+    restore(kept, module.HEAPU8);
+    const wrong = module.HEAPU8.findIndex((/** @type {number} */ byte, /** @type {number} */ i) => byte !== image[kept.head.length + i]);
+    if (wrong >= 0) throw new Error(`the memory image is put back wrongly from byte ${wrong} on`);
+    return module;
+  },
 });
 if (JSON.stringify(answersOf(restored)) !== JSON.stringify(answers)) throw new Error("the memory image answers differently from the library");
+rmSync(nothing);
+proveLateLibrary(restored);
 console.log(JSON.stringify({ library: library.length, image: image.length, answers: answers.length }));
 process.exit(0);

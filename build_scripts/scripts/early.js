@@ -153,6 +153,24 @@
       document.head.append(hint);
     }
   }
+  // Where this device keeps the book, the worker of a worksheet is made before the page is read, and brings what it needs;
+  // python.js takes it over. On a first visit the line is left to the page.
+  const runtime = script.dataset["runtime"];
+  if (runtime && isFit && navigator.serviceWorker?.controller && typeof Worker === "function") {
+    const base = String(new URL(`runtime/${runtime}/`, scope));
+    try {
+      const worker = new Worker(globalThis.linkwrightTrusted.script(`${base}python-worker.mjs`), { type: "module" });
+      const early = { base, worker, hasFailed: false };
+      worker.onerror = (event) => {
+        event.preventDefault();
+        early.hasFailed = true;
+      };
+      worker.postMessage({ kind: "bring", base, sum: script.dataset["interpreter"] });
+      globalThis.linkwrightEarly = early;
+    } catch {
+      // python.js finds out why, and says it.
+    }
+  }
   let mode = null;
   try {
     mode = localStorage.getItem("linkwright.mode");

@@ -14,6 +14,9 @@ declare var linkwrightTrusted: { script: (address: string | URL) => string; page
 /** Loads a script of the book, held against its checksum where the page names one (early.js). */
 declare var linkwrightScript: (address: string | URL) => Promise<void>;
 
+/** The worker of a worksheet, made before the page's script is there (early.js). */
+declare var linkwrightEarly: { base: string; worker: Worker; hasFailed: boolean } | undefined;
+
 /** Shorter limits of time, which a test sets before the page's scripts run. */
 declare var linkwrightLimits: Record<string, number> | undefined;
 

@@ -11,9 +11,18 @@
  */
 import { loadPyodide, version } from "pyodide";
 import createPyodideModule from "pyodide/pyodide.asm.mjs";
+import { restore } from "./memory-image.mjs";
 import { Fault } from "./python-parts.js";
 
-/** @typedef {{answer: (request: string) => string, stages: Record<string, number>}} Engine */
+/** @typedef {{answer: (request: string) => Promise<string>, stages: Record<string, number>}} Engine */
+
+/**
+ * An archive with nothing in it, which stands for the library beside the memory image: all that the examples need is in
+ * the image. A question that needs more (a table that no example asks) ends in an EOFError of Python's own reader of
+ * archives, which nothing in calc catches; then the library is brought, and the question asked again.
+ */
+const NO_LIBRARY = new Uint8Array([0x50, 0x4b, 5, 6, ...Array(18).fill(0)]).buffer;
+const LIBRARY_IS_WANTED = /\bEOFError\b/;
 
 /** A lock file that knows no package (the snapshot and library roads install none), with the release's own description. */
 const NO_PACKAGES = JSON.stringify({ info: { ...LINKWRIGHT_RELEASE, version }, packages: {} });
@@ -64,9 +73,9 @@ export async function startPython(plan, parts, report, begun) {
   reached("engine");
   if (plan.packed && plan.road === "ordinary") throw new Fault("no-such-road");
 
-  const image = parts.snapshot && new Uint8Array(await parts.snapshot);
+  const image = await parts.snapshot;
   if (image) reached("image");
-  const library = await parts.library;
+  const library = (await parts.library) ?? NO_LIBRARY;
   const interpreter = await parts.interpreter;
   const lock = await parts.lock;
   reached("parts");
@@ -84,8 +93,8 @@ export async function startPython(plan, parts, report, begun) {
       ...(plan.road === "ordinary"
         ? { packages: ["linkwright"], packageBaseUrl: plan.base, lockFileContents: lock ?? "" }
         : { lockFileContents: NO_PACKAGES }),
-      createPyodideModule,
-      ...(image ? { _loadSnapshot: image } : {}),
+      createPyodideModule: image ? withImage(image) : createPyodideModule,
+      ...(image ? { _loadSnapshot: image.head } : {}),
     });
     reached("python");
     const answer = python.runPython(
@@ -98,11 +107,47 @@ export async function startPython(plan, parts, report, begun) {
     reached("calc");
     await parts.proved;
     reached("proved");
-    return { answer: (request) => String(answer(request)), stages };
+    return { answer: parts.library === undefined ? bringingLibrary(python, answer, parts.lateLibrary) : async (request) => String(answer(request)), stages };
   } catch (error) {
     await parts.proved; // that a part is damaged says more than what came of it
     throw error;
   } finally {
     undo();
   }
+}
+
+/**
+ * Makes the interpreter and puts the memory image into it before the loader goes on; to the loader the image is then its
+ * head alone.
+ * @param {import("./memory-image.mjs").MemoryImage} image
+ * @returns {typeof createPyodideModule}
+ */
+function withImage(image) {
+  return async (/** @type {any} */ settings) => {
+    const module = await createPyodideModule(settings);
+    restore(image, module.HEAPU8);
+    return module;
+  };
+}
+
+/**
+ * Asks, and where the memory image lacks what a question needs, brings the library and asks again.
+ * @param {import("pyodide").PyodideAPI} python
+ * @param {(request: string) => unknown} ask
+ * @param {() => Promise<ArrayBuffer>} bring
+ * @returns {(request: string) => Promise<string>}
+ */
+function bringingLibrary(python, ask, bring) {
+  let isThere = false;
+  return async (request) => {
+    try {
+      return String(ask(request));
+    } catch (error) {
+      if (isThere || !(error instanceof Error && LIBRARY_IS_WANTED.test(error.message))) throw error;
+    }
+    const library = new Uint8Array(await bring());
+    python.FS.writeFile(String(python.runPython("next(path for path in sys.path if path.endswith('.zip'))")), library);
+    isThere = true;
+    return String(ask(request));
+  };
 }

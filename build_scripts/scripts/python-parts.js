@@ -9,6 +9,8 @@
  * not before it: what a damaged part would do is never seen, because no start is whole before `parts.proved`.
  */
 
+import { readImage } from "./memory-image.mjs";
+
 /**
  * A fault of ours: a code and its facts. The page has the words (`fault-CODE`); a worker cannot pass on an Error whole.
  */
@@ -48,12 +50,14 @@ function lastLine(text) {
 /**
  * @typedef {{code: string, facts: Record<string, string | number>}} Reason  the page's words are `fault-CODE`
  * @typedef {"snapshot" | "library" | "ordinary"} Road
- * @typedef {{wasm: string, library: string, snapshot: string}} PackedParts  base64 of gzip, from the disk folder
+ * @typedef {{wasm: string, snapshot: string, library?: string}} PackedParts  base64 of gzip, from the disk folder
+ * @typedef {import("./memory-image.mjs").MemoryImage} MemoryImage
  * @typedef {Record<string, string>} Sums  by name of a part, SHA-256 of its bytes as they are unpacked: `sha256-BASE64`
- * @typedef {{road: Road, base: string, sums: Sums, packed?: PackedParts}} Plan
+ * @typedef {{road: Road, base: string, sums: Sums, packed?: PackedParts, wantLibrary?: () => Promise<string>}} Plan
+ *   wantLibrary brings the packed library, which the memory image seldom needs
  * @typedef {(progress: {kind: "progress", stage: string}) => void} Report
- * @typedef {{interpreter: Promise<WebAssembly.Module>, library: Promise<ArrayBuffer>,
- *   snapshot: Promise<ArrayBuffer> | undefined, lock: Promise<string> | undefined, proved: Promise<unknown>}} Parts
+ * @typedef {{interpreter: Promise<WebAssembly.Module>, library: Promise<ArrayBuffer> | undefined,
+ *   lateLibrary: () => Promise<ArrayBuffer>, snapshot: Promise<MemoryImage> | undefined, lock: Promise<string> | undefined, proved: Promise<unknown>}} Parts
  */
 
 /**
@@ -84,13 +88,42 @@ export async function keptSnapshot(base) {
 }
 
 /**
+ * What was asked for before the page's own script came: the image, and with it the interpreter. It is held against its
+ * checksum as ever, once the page's script tells it.
+ * @typedef {{base: string, sum: string, image: Promise<ArrayBuffer | undefined>, interpreter: Promise<WebAssembly.Module | undefined>}} Early
+ * @type {Early | undefined}
+ */
+let early;
+
+/** @param {string} base @param {string} sum  of the interpreter */
+export function bringEarly(base, sum) {
+  const kept = keptSnapshot(base);
+  early = {
+    base,
+    sum,
+    image: kept.then((response) => response?.arrayBuffer()),
+    interpreter: kept.then((response) => (response ? ownInterpreter(base, sum) : undefined)),
+  };
+  for (const part of [early.image, early.interpreter]) part.catch(() => undefined); // told where it is used
+}
+
+/** Whether this device keeps the memory image. @param {string} base @returns {Promise<boolean>} */
+export async function isKept(base) {
+  try {
+    return Boolean(early?.base === base ? await early.image : await keptSnapshot(base));
+  } catch {
+    return false;
+  }
+}
+
+/**
  * @param {Plan} plan
  * @param {Report} report
  * @returns {Parts}
  */
 export function bringParts(plan, report) {
   const proofs = new Proofs(plan.sums);
-  const parts = plan.packed ? fromPack(plan.packed, plan.road, proofs) : fromServer(plan, report, proofs);
+  const parts = plan.packed ? fromPack(plan, plan.packed, proofs) : fromServer(plan, report, proofs);
   const used = [parts.interpreter, parts.library, parts.snapshot, parts.lock];
   const proved = Promise.all(used).then(() => proofs.all());
   // A part that fails is told where it is used; until then it must not count as a fault nobody looks at.
@@ -156,20 +189,22 @@ class Proofs {
  * @returns {Unproved}
  */
 function fromServer(plan, report, proofs) {
-  const libraryName = plan.road === "ordinary" ? "python_stdlib.zip" : "library.zip";
+  const libraryName = plan.road === "ordinary" ? "python_stdlib.zip" : LIBRARY;
   proofs.code(plan.base, "python-engine.mjs");
   return {
     interpreter: interpreterFrom(plan, report, proofs),
-    library: fetched(plan.base, libraryName, proofs.asked(libraryName))
-      .then((response) => allOf(watched(response, libraryName, report), libraryName))
-      .then((bytes) => proofs.of(libraryName, bytes)),
+    library:
+      plan.road === "snapshot"
+        ? undefined
+        : fetched(plan.base, libraryName, proofs.asked(libraryName))
+            .then((response) => allOf(watched(response, libraryName, report), libraryName))
+            .then((bytes) => proofs.of(libraryName, bytes)),
+    lateLibrary: () => late(plan, async () => (await fetched(plan.base, LIBRARY, proofs.asked(LIBRARY))).arrayBuffer()),
     snapshot:
       plan.road === "snapshot"
-        ? keptSnapshot(plan.base)
-            .then((kept) => kept ?? fetched(plan.base, "snapshot.bin"))
-            .then((response) => response.arrayBuffer())
+        ? imageFrom(plan.base)
             .then((image) => (isPacked(image) ? unpacked(streamOf(new Uint8Array(image)), "snapshot.bin") : image))
-            .then((image) => withZeroPages(proofs.of("snapshot.bin", image)))
+            .then((image) => asImage(proofs.of("snapshot.bin", image)))
         : undefined,
     lock:
       plan.road === "ordinary"
@@ -179,6 +214,38 @@ function fromServer(plan, report, proofs) {
 }
 
 const INTERPRETER = "pyodide.asm.wasm";
+const LIBRARY = "library.zip";
+
+/**
+ * The library, after all: brought, and held against its checksum before anyone reads it.
+ * @param {Plan} plan
+ * @param {() => Promise<ArrayBuffer>} bring
+ */
+async function late(plan, bring) {
+  const proofs = new Proofs(plan.sums);
+  const library = proofs.of(LIBRARY, await bring());
+  await proofs.all();
+  return library;
+}
+
+/** @param {string} base @returns {Promise<ArrayBuffer>} */
+async function imageFrom(base) {
+  const brought = early?.base === base ? await early.image : undefined;
+  if (brought) return brought;
+  return ((await keptSnapshot(base)) ?? (await fetched(base, "snapshot.bin"))).arrayBuffer();
+}
+
+/**
+ * The browser keeps the compiled code of a response it made itself, and checks that one itself.
+ * @param {string} base
+ * @param {string} sum
+ * @returns {Promise<WebAssembly.Module>}
+ */
+async function ownInterpreter(base, sum) {
+  const response = await fetched(base, INTERPRETER, { integrity: sum });
+  const isNamed = response.headers.get("content-type") === "application/wasm";
+  return compiled(isNamed ? WebAssembly.compileStreaming(response) : response.arrayBuffer().then((bytes) => WebAssembly.compile(bytes)));
+}
 
 /**
  * @param {Plan} plan
@@ -187,11 +254,12 @@ const INTERPRETER = "pyodide.asm.wasm";
  * @returns {Promise<WebAssembly.Module>}
  */
 async function interpreterFrom(plan, report, proofs) {
-  // The browser keeps the compiled code of a response it made itself, and checks that one itself.
-  const own = plan.road === "snapshot";
-  const asked = own ? { integrity: plan.sums[INTERPRETER] ?? "" } : proofs.asked(INTERPRETER);
-  const response = await fetched(plan.base, INTERPRETER, asked);
-  if (own && response.headers.get("content-type") === "application/wasm") return compiled(WebAssembly.compileStreaming(response));
+  const sum = plan.sums[INTERPRETER] ?? "";
+  if (plan.road === "snapshot") {
+    const brought = early?.base === plan.base && early.sum === sum ? await early.interpreter : undefined;
+    return brought ?? ownInterpreter(plan.base, sum);
+  }
+  const response = await fetched(plan.base, INTERPRETER, proofs.asked(INTERPRETER));
   const [one, other] = watched(response, INTERPRETER, report).tee();
   const bytes = allOf(other, INTERPRETER);
   bytes.catch(() => undefined);
@@ -211,18 +279,24 @@ async function compiled(module) {
 }
 
 /**
+ * @param {Plan} plan
  * @param {PackedParts} packed
- * @param {Road} road
  * @param {Proofs} proofs
  * @returns {Unproved}
  */
-function fromPack(packed, road, proofs) {
+function fromPack(plan, packed, proofs) {
+  const { road } = plan;
   /** @param {string} text @param {string} name */
   const bytes = async (text, name) => proofs.of(name, await unpacked(streamOf(fromBase64(text, name)), name));
   return {
     interpreter: bytes(packed.wasm, INTERPRETER).then((wasm) => compiled(WebAssembly.compile(wasm))),
-    library: bytes(packed.library, "library.zip"),
-    snapshot: road === "snapshot" ? bytes(packed.snapshot, "snapshot.bin").then(withZeroPages) : undefined,
+    library: road === "snapshot" ? undefined : bytes(packed.library ?? "", LIBRARY),
+    lateLibrary: () =>
+      late(plan, async () => {
+        const text = packed.library ?? (await plan.wantLibrary?.()) ?? "";
+        return unpacked(streamOf(fromBase64(text, LIBRARY)), LIBRARY);
+      }),
+    snapshot: road === "snapshot" ? bytes(packed.snapshot, "snapshot.bin").then(asImage) : undefined,
     lock: undefined,
   };
 }
@@ -295,32 +369,11 @@ async function allOf(stream, name) {
   }
 }
 
-/** The grain in which empty parts of the image were left out; make_runtime.mjs has the same. */
-const PAGE = 4096;
-/** More than this cannot be restored; a damaged head must not ask for gigabytes. */
-const LARGEST_IMAGE = 41 * 1024 * 1024;
-
-/**
- * The memory image with its empty pages back in place (make_runtime.mjs describes the form).
- * @param {ArrayBuffer} kept
- * @returns {ArrayBuffer}
- */
-function withZeroPages(kept) {
-  const [length = 0, count = 0] = new Uint32Array(kept, 0, 2);
-  if (length % 4 !== 0 || length > LARGEST_IMAGE || 8 + 4 * count > kept.byteLength) throw new Fault("damaged", { file: "snapshot.bin" });
-  const pages = new Uint32Array(kept, 8, count);
-  const image = new Uint8Array(length);
-  let from = 8 + 4 * count;
-  for (let i = 0; i < count; ) {
-    let run = 1;
-    while (i + run < count && pages[i + run] === (pages[i] ?? 0) + run) run += 1;
-    const to = (pages[i] ?? 0) * PAGE;
-    const size = Math.min(run * PAGE, length - to);
-    image.set(new Uint8Array(kept, from, size), to);
-    from += size;
-    i += run;
-  }
-  return image.buffer;
+/** @param {ArrayBuffer} kept */
+function asImage(kept) {
+  const image = readImage(kept);
+  if (!image) throw new Fault("damaged", { file: "snapshot.bin" });
+  return image;
 }
 
 /**

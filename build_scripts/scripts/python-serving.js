@@ -1,21 +1,42 @@
 // @ts-check
 /**
  * What a worker says and hears: starts Python when told, then answers one request at a time.
- * In: {kind: "start", plan} and {kind: "answer", id, request}. Out: progress, beat, ready, failed; then begun, and
- * answered, broken (this question could not be answered) or lost (nothing can be any more).
+ * In: {kind: "bring", base, sum}, which may come before the page's script, {kind: "start", plan}, {kind: "answer", id, request}
+ * and, when it was wanted, {kind: "library", text}. Out: progress, beat, ready, failed; then begun, wanting (the library, from disk), and answered, broken (this question could not be
+ * answered) or lost (nothing can be any more).
  */
-import { bringParts, keptSnapshot, ofEngine, reasonOf, whyNoWebAssembly } from "./python-parts.js";
+import { bringEarly, bringParts, isKept, ofEngine, reasonOf, whyNoWebAssembly } from "./python-parts.js";
 
 /** How often a starting worker says that it has nothing to do; python.js has the same. */
 const BEAT_MS = 250;
 
 /**
  * Installs the message listener of a worker.
- * @param {(plan: import("./python-parts.js").Plan) => Promise<typeof import("./python-engine.js")>} bringEngine
+ * @param {(plan: {base: string}) => Promise<typeof import("./python-engine.js")>} bringEngine
  */
 export function serve(bringEngine) {
   /** @type {import("./python-engine.js").Engine | undefined} */
   let engine;
+
+  /** Who waits for the library. @type {((text: string) => void)[]} */
+  const wanting = [];
+
+  /** The library of the folder on disk, which only the page can read. @returns {Promise<string>} */
+  function wantLibrary() {
+    postMessage({ kind: "wanting" });
+    return new Promise((resolve) => wanting.push(resolve));
+  }
+
+  /** @param {import("./python-engine.js").Engine} running @param {number} id @param {string} request */
+  async function answer(running, id, request) {
+    postMessage({ kind: "begun", id });
+    try {
+      postMessage({ kind: "answered", id, response: await running.answer(request) });
+    } catch (error) {
+      const reason = reasonOf(error);
+      postMessage({ kind: reason.code === "in-python" ? "broken" : "lost", id, reason });
+    }
+  }
 
   /** @param {any} asked */
   async function start(asked) {
@@ -34,8 +55,8 @@ export function serve(bringEngine) {
         throw ofEngine(error);
       });
       code.catch(() => undefined); // told again where it is awaited
-      const best = asked.road === "best" ? ((await keptSnapshot(asked.base)) ? "snapshot" : "library") : asked.road;
-      const plan = { ...asked, road: best };
+      const best = asked.road === "best" ? ((await isKept(asked.base)) ? "snapshot" : "library") : asked.road;
+      const plan = { ...asked, road: best, wantLibrary };
       postMessage({ kind: "progress", stage: "starting", road: best });
       const parts = bringParts(plan, report);
       engine = await (await code).startPython(plan, parts, report, begun);
@@ -50,14 +71,12 @@ export function serve(bringEngine) {
   postMessage({ kind: "beat" }); // the worker's code is here
   addEventListener("message", (event) => {
     const message = event.data;
-    if (message.kind === "start") void start(message.plan);
-    if (message.kind !== "answer" || !engine) return;
-    postMessage({ kind: "begun", id: message.id });
-    try {
-      postMessage({ kind: "answered", id: message.id, response: engine.answer(String(message.request)) });
-    } catch (error) {
-      const reason = reasonOf(error);
-      postMessage({ kind: reason.code === "in-python" ? "broken" : "lost", id: message.id, reason });
+    if (message.kind === "bring" && !whyNoWebAssembly()) {
+      bringEngine(message).catch(() => undefined); // told by the start
+      bringEarly(message.base, message.sum);
     }
+    if (message.kind === "start") void start(message.plan);
+    if (message.kind === "library") for (const take of wanting.splice(0)) take(String(message.text));
+    if (message.kind === "answer" && engine) void answer(engine, message.id, String(message.request));
   });
 }

@@ -63,7 +63,7 @@ class PythonHost extends EventTarget {
 
   /** @type {Worker | null} */
   #worker = null;
-  /** @type {((request: string) => string) | null} */
+  /** @type {((request: string) => Promise<string>) | null} */
   #inPage = null;
   /** @type {Map<number, Waiting>} */
   #waiting = new Map();
@@ -76,6 +76,8 @@ class PythonHost extends EventTarget {
   failedAt = 0;
   /** @type {Promise<Record<string, string>> | null} */
   #packed = null;
+  /** Parts that script files of the disk folder handed over. @type {Record<string, string>} */
+  #handed = {};
 
   /** Starts, and after a failure tries again; does nothing while it starts or runs. */
   start() {
@@ -89,8 +91,10 @@ class PythonHost extends EventTarget {
     this.#packed = null;
     this.#inPage = null;
     this.#enter("starting");
-    if (isMixed) this.#fail(say("fault-two-editions"));
-    else void this.#tryRoads();
+    if (isMixed) {
+      earlyWorker()?.terminate();
+      this.#fail(say("fault-two-editions"));
+    } else void this.#tryRoads();
   }
 
   /** @param {string} reason */
@@ -117,10 +121,10 @@ class PythonHost extends EventTarget {
     });
   }
 
-  /** @param {(request: string) => string} inPage @param {string} text @returns {Promise<View | Refusal>} */
+  /** @param {(request: string) => Promise<string>} inPage @param {string} text @returns {Promise<View | Refusal>} */
   async #answerHere(inPage, text) {
     try {
-      return JSON.parse(inPage(text));
+      return JSON.parse(await inPage(text));
     } catch (error) {
       throw new Error(inWords(error));
     }
@@ -172,18 +176,36 @@ class PythonHost extends EventTarget {
   }
 
   /**
-   * The parts of the disk folder, each handed over by a script file that calls linkwrightDiskPart.
+   * A packed part of the disk folder, handed over by a script file that calls linkwrightDiskPart.
+   * @param {string} name
+   * @returns {Promise<string>}
+   */
+  async #diskPart(name) {
+    globalThis.linkwrightDiskPart = (given, text) => {
+      this.#handed[given] = text;
+    };
+    await loadScript(`${runtimeBase}disk/${name}.js`);
+    const text = this.#handed[name] ?? "";
+    delete this.#handed[name]; // it is large
+    if (!text) throw new Error(say("fault-damaged", { file: `disk/${name}.js` }));
+    return text;
+  }
+
+  /**
+   * The parts of the disk folder that a road needs.
+   * @param {string} road
    * @returns {Promise<Record<string, string>>}
    */
-  #diskParts() {
+  async #diskParts(road) {
+    const parts = await this.#partsOfEveryRoad();
+    return road === "library" ? { ...parts, library: await this.#diskPart("library") } : parts;
+  }
+
+  /** @returns {Promise<Record<string, string>>} */
+  #partsOfEveryRoad() {
     this.#packed ??= (async () => {
-      /** @type {Record<string, string>} */
-      const parts = {};
-      globalThis.linkwrightDiskPart = (name, text) => {
-        parts[name] = text;
-      };
-      await Promise.all(["engine", "wasm", "library", "snapshot"].map((name) => loadScript(`${runtimeBase}disk/${name}.js`)));
-      for (const name of ["wasm", "library", "snapshot"]) if (!parts[name]) throw new Error(say("fault-damaged", { file: `disk/${name}.js` }));
+      const [wasm, snapshot] = await Promise.all([this.#diskPart("wasm"), this.#diskPart("snapshot"), loadScript(`${runtimeBase}disk/engine.js`)]);
+      const parts = { wasm, snapshot };
       if (!(await isWhole("disk/engine.js", String(globalThis.linkwrightMakeEngine)))) throw new Error(say("fault-damaged", { file: "disk/engine.js" }));
       return parts;
     })();
@@ -208,12 +230,12 @@ class PythonHost extends EventTarget {
     try {
       if (typeof Worker !== "function") throw new Error(say("fault-no-workers"));
       if (fromDisk) {
-        plan["packed"] = await this.#diskParts();
+        plan["packed"] = await this.#diskParts(road);
         const source = `(${String(globalThis.linkwrightMakeEngine)})().serve();`;
         const address = URL.createObjectURL(new Blob([source], { type: "text/javascript" }));
         worker = new Worker(address);
       } else {
-        worker = new Worker(globalThis.linkwrightTrusted.script(`${runtimeBase}${WORKER}`), { type: "module" });
+        worker = earlyWorker() ?? new Worker(globalThis.linkwrightTrusted.script(`${runtimeBase}${WORKER}`), { type: "module" });
         damage = damageOf(WORKER);
       }
       this.workersMade += 1;
@@ -282,7 +304,8 @@ class PythonHost extends EventTarget {
       /** @type {any} */
       let engines;
       if (fromDisk) {
-        plan["packed"] = await this.#diskParts();
+        plan["packed"] = await this.#diskParts(road);
+        plan["wantLibrary"] = () => this.#diskPart("library");
         engines = globalThis.linkwrightMakeEngine?.();
       } else {
         // A browser may remember a module that did not come: under another address it is asked for again.
@@ -307,6 +330,12 @@ class PythonHost extends EventTarget {
 
   /** @param {{kind: string, id: number, response: string, reason: Reason}} message */
   #heard(message) {
+    if (message.kind === "wanting") {
+      const worker = this.#worker;
+      // Without it the question ends in the fault that the library is damaged.
+      void this.#diskPart("library").catch(() => "").then((text) => worker?.postMessage({ kind: "library", text }));
+      return;
+    }
     const waiting = this.#waiting.get(message.id);
     if (!waiting) return;
     clearTimeout(waiting.watch);
@@ -345,6 +374,15 @@ class PythonHost extends EventTarget {
 
 /** The script of the worker of a served page. */
 const WORKER = "python-worker.mjs";
+
+/** The worker that early.js made, once, where it is of this runtime and well. @returns {Worker | undefined} */
+function earlyWorker() {
+  const early = globalThis.linkwrightEarly;
+  globalThis.linkwrightEarly = undefined;
+  if (!early || early.base === runtimeBase && !early.hasFailed) return early?.worker;
+  early.worker.terminate();
+  return undefined;
+}
 
 /**
  * The browser loads a worker's script and checks nothing: the same file is fetched again, from its cache, and checked.

@@ -17,6 +17,9 @@ from tests.browser.conftest import ANSWERED, Watch, hold, on_disk, own, serving
 SLING = own("sling-legs")
 KEPT = 'html[data-offline="kept"]'
 NewContext = Callable[..., BrowserContext]
+WANTS_LIBRARY = """linkwright.python.answer({kit: 'list', parts: [], count: 0, due: 0})
+  .then((view) => view.ok, (error) => error.message)"""
+"""A question that the memory image cannot answer alone; gives true, or why there is no answer."""
 
 
 def runtime_of(site: Path) -> Path:
@@ -146,6 +149,17 @@ def test_damaged_memory_image_on_disk_is_replaced_by_the_library(page: Page, own
     assert road(page) == "library in worker"
 
 
+def test_library_on_disk_is_brought_when_a_question_wants_it(page: Page, own_site: Path) -> None:
+    page.goto(on_disk(own_site, SLING))
+    expect_answers(page)
+    assert road(page) == "snapshot in worker"
+    assert page.evaluate(WANTS_LIBRARY) is True
+    (runtime_of(own_site) / "disk" / "library.js").unlink()
+    page.reload()
+    expect_answers(page)
+    assert "library.zip" in page.evaluate(WANTS_LIBRARY)
+
+
 # ---- faults of the browser
 
 
@@ -240,6 +254,7 @@ def test_after_one_visit_the_whole_book_works_without_a_network(
     page.goto(address + SLING)
     expect_answers(page)
     assert road(page) == "snapshot in worker"
+    assert page.evaluate(WANTS_LIBRARY) is True
     for other in ("index.html", "look-up/chain-tie-down.html", "work-out/load-weight.html", ""):
         page.goto(address + other)
         assert page.locator("h1").first.text_content()
