@@ -67,6 +67,23 @@ def test_every_page_at_phone_width(served: str, site: Path, new_context: NewCont
     assert {name: wrong for name, wrong in found.items() if wrong} == {}
 
 
+OUTLINES = """[...document.querySelectorAll('calc-sheet .choices label')].map((label) => {
+  const { outlineStyle, outlineWidth } = getComputedStyle(label);
+  return [label.querySelector('input').checked, `${outlineStyle} ${outlineWidth}`];
+})"""
+
+
+def test_forced_colors_still_show_what_is_chosen(served: str, new_context: NewContext) -> None:
+    """Where the device forces its own colors, the color of a chosen button says nothing: its outline does."""
+    page = new_context(viewport={"width": 414, "height": 900}, forced_colors="active").new_page()
+    page.goto(f"{served}work-out/sling-legs.html#example")
+    page.locator("calc-sheet .choices input:checked").first.wait_for(state="attached")
+    found = page.evaluate(OUTLINES)
+    assert {outline for is_chosen, outline in found if is_chosen} == {"solid 3px"}
+    assert all(outline.startswith("none") for is_chosen, outline in found if not is_chosen)
+    assert page.evaluate("document.documentElement.scrollWidth <= innerWidth")
+
+
 @pytest.mark.parametrize("scheme", ["light", "dark"])
 def test_states_of_a_page(served: str, new_context: NewContext, scheme: str) -> None:
     """A pinned value, answers under the search box, and a refused input."""
