@@ -5,7 +5,7 @@
  * and, when it was wanted, {kind: "library", text}. Out: progress, beat, ready, failed; then begun, wanting (the library, from disk), and answered, broken (this question could not be
  * answered) or lost (nothing can be any more).
  */
-import { bringEarly, bringParts, isKept, ofEngine, reasonOf, whyNoWebAssembly } from "./python-parts.js";
+import { Fault, bringEarly, bringParts, isKept, ofEngine, reasonOf, whyNoWebAssembly } from "./python-parts.js";
 
 /** How often a starting worker says that it has nothing to do; python.js has the same. */
 const BEAT_MS = 250;
@@ -59,7 +59,11 @@ export function serve(bringEngine) {
       const plan = { ...asked, road: best, wantLibrary };
       postMessage({ kind: "progress", stage: "starting", road: best });
       const parts = bringParts(plan, report);
-      engine = await (await code).startPython(plan, parts, report, begun);
+      const engines = await code.catch(async (error) => {
+        if (!(error instanceof Fault)) await parts.proved; // that the file is damaged says more than what came of it
+        throw error;
+      });
+      engine = await engines.startPython(plan, parts, report, begun);
       postMessage({ kind: "ready", road: best, stages: engine.stages });
     } catch (error) {
       postMessage({ kind: "failed", reason: reasonOf(error), final: false });
