@@ -180,7 +180,7 @@ def _when(asked: Asked, state: State) -> list[Node]:
     if state.part.out is not None:
         return [*asked.say("kit-when-out"), " ", _day(state.part.out.on)]
     if state.due.on is None:
-        return asked.say("kit-when-never")
+        return asked.say("kit-when-not-passed" if state.part.looks else "kit-when-never")
     code = "kit-when-overdue" if state.due.overdue else "kit-when-by"
     return [*asked.say(code), " ", _day(state.due.on.isoformat())]
 

@@ -288,6 +288,16 @@ def test_every_view_of_every_kind_of_part_can_be_made() -> None:
     assert calendar.count("BEGIN:VEVENT") == 1
 
 
+def test_a_part_that_only_failed_was_not_never_inspected() -> None:
+    one = part("hook")
+    for looks, said in (
+        ((), "Never inspected"),
+        ((look("2026-03-01", found="stop"),), "Passed no inspection yet"),
+    ):
+        made = asked("list", parts=[replace(one, looks=looks).to_data()], count=1, due=1)
+        assert said in str(made["nodes"])
+
+
 @pytest.mark.parametrize(
     ("sizes", "graphs", "says"),
     [

@@ -107,6 +107,7 @@ kit-line-rated = Rated { $rating }
 kit-line-ties-down = Rated { $rating }, for tying down only
 kit-when-out = Out since
 kit-when-never = Never inspected
+kit-when-not-passed = Passed no inspection yet
 kit-when-overdue = Was due
 kit-when-by = By
 
