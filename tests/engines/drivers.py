@@ -19,7 +19,7 @@ import urllib.request
 from collections.abc import Callable
 from contextlib import ExitStack
 from pathlib import Path
-from typing import Any, Protocol
+from typing import Any, Literal, Protocol
 
 from playwright.sync_api import Error as PlaywrightError
 from playwright.sync_api import Playwright
@@ -29,6 +29,10 @@ WAIT_S = 180.0
 """A busy machine may be slow; no test here is about time."""
 POLL_S = 0.05
 WINDOW = (1000, 900)
+Paper = Literal["Letter", "A4"]
+PAPERS: tuple[Paper, ...] = ("Letter", "A4")
+CENTIMETERS: dict[Paper, tuple[float, float]] = {"Letter": (21.59, 27.94), "A4": (21.0, 29.7)}
+"""Width and height of the paper (ANSI X3.151 and ISO 216)."""
 
 
 class EngineError(Exception):
@@ -62,8 +66,8 @@ class Engine(Protocol):
     def described(self, selector: str) -> tuple[str, str]:
         """Role and name of an element as the engine tells them to a screen reader."""
 
-    def printed(self) -> bytes | None:
-        """The page as PDF; None where the engine's driver cannot print."""
+    def printed(self, paper: Paper = "Letter") -> bytes | None:
+        """The page as PDF on that paper; None where the engine's driver cannot print."""
 
     def close(self) -> None:
         """End the browser."""
@@ -145,8 +149,8 @@ class Chromium:
         (told,) = self._tree.send("Accessibility.getPartialAXTree", asked)["nodes"]
         return told["role"]["value"], told.get("name", {}).get("value", "")
 
-    def printed(self) -> bytes | None:
-        return self._page.pdf(prefer_css_page_size=True)
+    def printed(self, paper: Paper = "Letter") -> bytes | None:
+        return self._page.pdf(format=paper, prefer_css_page_size=True)
 
     def close(self) -> None:
         self._browser.close()
@@ -272,8 +276,10 @@ class Firefox:
                 return candidate
         return ""
 
-    def printed(self) -> bytes | None:
-        return base64.b64decode(self._ask("browsingContext.print", context=self._page)["data"])
+    def printed(self, paper: Paper = "Letter") -> bytes | None:
+        width, height = CENTIMETERS[paper]
+        asked = {"context": self._page, "page": {"width": width, "height": height}}
+        return base64.b64decode(self._ask("browsingContext.print", **asked)["data"])
 
     def close(self) -> None:
         self._close.close()
@@ -390,7 +396,7 @@ class WebKit:
         role, name = (self._ask("GET", f"/element/{element}/computed{what}") for what in ("role", "label"))
         return str(role), str(name)
 
-    def printed(self) -> bytes | None:
+    def printed(self, paper: Paper = "Letter") -> bytes | None:
         return None
 
     def close(self) -> None:

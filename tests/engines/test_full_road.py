@@ -2,19 +2,23 @@
 
 from __future__ import annotations
 
+import io
 import json
 import subprocess
 from pathlib import Path
 from typing import Any
 
+import pdfplumber
 import pytest
 
 from build_scripts import serve
 from calc.answering import answer
 from tests.browser.conftest import ANSWERED, own
+from tests.browser.test_sheets_on_paper import JOB_PAGE, filled
 from tests.engines.conftest import KEEPING
-from tests.engines.drivers import Engine, wait_until
+from tests.engines.drivers import PAPERS, Engine, wait_until
 from tests.sharing import ENGINES
+from tests.unit.test_jobs import LIFT
 
 in_each_engine = pytest.mark.parametrize("engine", ENGINES, indirect=True)
 where_kept = pytest.mark.parametrize("engine", KEEPING, indirect=True)
@@ -251,6 +255,25 @@ def test_a_worksheet_prints_whole(engine: Engine, book: str, tmp_path: Path) -> 
     big = "".join(text(engine, ".answer [data-big]").split())
     for wanted in (big, "Withintherating", "Theworking", "Youmust", "Whatitrestson", "Signed", "Edition"):
         assert wanted in flat, wanted
+
+
+@where_kept
+def test_a_lift_prints_on_one_page(engine: Engine, engines_served: str) -> None:
+    for name, inputs in LIFT.items():
+        open_sheet(engine, engines_served + filled(name, inputs))
+    engine.open(f"{engines_served}{JOB_PAGE}#lift")
+    wait_for(engine, '[data-job][data-verdict="caution"]')
+    engine.run("document.fonts.ready.then(() => true)")
+    for paper in PAPERS:
+        pdf = engine.printed(paper)
+        assert pdf is not None
+        (sheet,) = pdfplumber.open(io.BytesIO(pdf)).pages
+        flat = "".join(sheet.extract_text().split())
+        for wanted in ("Liftsheet", "Beforethehookgoesup", "S-5", "Checkedby", "permissiontolift", "Edition"):
+            assert wanted in flat, wanted
+        assert (
+            max(word["x1"] for word in sheet.extract_words()) < sheet.width - 20
+        )  # in the margin stands nothing
 
 
 SPOKEN: dict[str, tuple[str, str]] = {
