@@ -290,6 +290,14 @@ def test_bar_is_low_and_never_over_the_focused_box(
     assert covered == []
 
 
+def test_the_bar_of_an_example_shows_all_of_its_words(phone: Page, served: str) -> None:
+    phone.goto(served + example("load-path"))
+    expect(phone.locator(ANSWERED)).to_be_attached()
+    bar, words = rect(phone.locator(".foot-bar")), rect(phone.locator(".foot-bar .verdict"))
+    assert words["y"] >= bar["y"]
+    assert words["y"] + words["height"] <= bar["y"] + bar["height"]
+
+
 @pytest.mark.parametrize("screen", [PHONE, {"width": 320, "height": 640}])
 def test_notice_of_a_new_edition_lies_within_the_first_screen(
     phone: Page, served: str, screen: ViewportSize
