@@ -79,7 +79,9 @@ PINT_PACKAGES = ("pint", "flexcache", "flexparser", "platformdirs", "typing_exte
 STOCK_PAGE = """<!doctype html><html lang="en"><meta charset="utf-8"><title>stock</title>
 <link rel="icon" href="data:,"><script src="stock.js"></script></html>"""
 STOCK_SCRIPT = """
-const worker = new Worker("stock-worker.mjs", {type: "module"});
+const trusted = globalThis.trustedTypes?.createPolicy("linkwright", {createScriptURL: (address) => address});
+const address = "stock-worker.mjs";
+const worker = new Worker(trusted ? trusted.createScriptURL(address) : address, {type: "module"});
 worker.onmessage = (event) => { if (JSON.parse(event.data).ok) document.documentElement.dataset.stock = "answered"; };
 """
 
