@@ -14,9 +14,11 @@ from build_scripts import serve
 from build_scripts.build import SITE, build
 from tests.sharing import shared_out
 
-# No test is timed: on a busy machine a slow example is no fault.
-settings.register_profile("linkwright", deadline=None)
-settings.load_profile("linkwright")
+# No test is timed: on a busy machine a slow example is no fault. The examples are the same in every run, so that a run that fails
+# can be repeated; LINKWRIGHT_EXAMPLES=fresh looks for new ones.
+settings.register_profile("same", deadline=None, derandomize=True)
+settings.register_profile("fresh", deadline=None)
+settings.load_profile(os.environ.get("LINKWRIGHT_EXAMPLES", "same"))
 
 
 IN_ORDER = (

@@ -14,6 +14,7 @@ from calc.lifting.chain_spring import chain_stiffness_n, solid_stiffness_n
 from calc.lifting.hoisting import ROPE_STIFFEST_N_PER_M2
 from calc.pulling.string_energy import OIL_BULK_MODULUS_PA, ROPE_STIFFNESS_N_PER_M2, oil_energy_j
 from tests.asking import asked
+from tests.saying import one_reading
 
 G = 9.80665
 CHAIN = {"condition": "marked-good", "grade": "80", "size": "10 mm"}
@@ -53,8 +54,16 @@ def test_a_drop_on_solid_chain_is_the_worst_of_any_string(height_m: float, long_
 @settings(max_examples=40, deadline=None)
 @given(height=st.floats(0.0, 0.5), more=st.floats(1.0, 20.0))
 def test_a_string_that_gives_more_is_never_told_a_harder_drop(height: float, more: float) -> None:
-    raw = {"condition": "marked-good", "grade": "not-chain", "weight": "400 kg", "drop_height": f"{height} m"}
-    one, other = (asked("drop-load", {**raw, "stretch": f"{give} mm"}).results for give in (2.0, 2.0 * more))
+    raw = {
+        "condition": "marked-good",
+        "grade": "not-chain",
+        "weight": "400 kg",
+        "drop_height": f"{one_reading(height)} m",
+    }
+    one, other = (
+        asked("drop-load", {**raw, "stretch": f"{one_reading(give)} mm"}).results
+        for give in (2.0, 2.0 * more)
+    )
     assert other["peak_force"] <= one["peak_force"] * (1 + 1e-9)
 
 

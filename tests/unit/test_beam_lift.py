@@ -21,6 +21,7 @@ from calc.lifting.beams import (
     round_tube,
     shear_area_m2,
 )
+from tests.saying import one_reading
 
 G = 9.80665
 FLAT = {
@@ -159,10 +160,10 @@ def test_a_rod_that_sags_more_than_a_tenth_of_its_span_gets_no_sag() -> None:
     slack = value(under, "span_over_deflection")
     assert slack > 10
     at_tenth = 0.1 * slack / 10
-    assert value(run(**rod, load=f"{at_tenth * 0.995} kg"), "span_over_deflection") == pytest.approx(
-        10, rel=6e-3
-    )
-    past = run(**rod, load=f"{at_tenth * 1.005} kg")
+    assert value(
+        run(**rod, load=f"{one_reading(at_tenth * 0.995)} kg"), "span_over_deflection"
+    ) == pytest.approx(10, rel=6e-3)
+    past = run(**rod, load=f"{one_reading(at_tenth * 1.005)} kg")
     assert value(past, "deflection") is None
     assert value(past, "stress_share") < 200
     assert "It sags by more than a tenth of its span" in past["headline"]
@@ -263,7 +264,9 @@ def test_tubes() -> None:
 def test_the_load_it_takes_is_found_beside_its_own_weight() -> None:
     found = run(own_weight="50 kg/m", section="round-bar", diameter="160 mm")
     most = value(found, "not_more_than")
-    at_most = run(own_weight="50 kg/m", section="round-bar", diameter="160 mm", load=f"{most} kg")
+    at_most = run(
+        own_weight="50 kg/m", section="round-bar", diameter="160 mm", load=f"{one_reading(most)} kg"
+    )
     assert value(at_most, "stress_share") == pytest.approx(100)
     heavy = run(own_weight="9000 kg/m", section="round-bar", diameter="160 mm", load="1 kg")
     assert value(heavy, "not_more_than") == pytest.approx(0, abs=1e-6)

@@ -14,6 +14,7 @@ from calc.figures.hanging import world_axes
 from calc.lifting.chain_spring import chain_stiffness_n
 from calc.lifting.hanging import level_lengths, resting_places, springy_rest
 from calc.lifting.hanging_load import WORKSHEET
+from tests.saying import one_reading
 
 Point = tuple[float, float, float]
 CHAIN = {"leg_kind": "chain", "grade": "80"}
@@ -25,13 +26,13 @@ def run(
     picks: list[Point], lengths: list[float], centre: Point, load: str = "1000 kg", **more: Any
 ) -> dict[str, Any]:
     rows: list[dict[str, Any]] = [
-        {"at": [f"{c} m" for c in pick], "length": f"{length} m"}
+        {"at": [f"{one_reading(c)} m" for c in pick], "length": f"{one_reading(length)} m"}
         for pick, length in zip(picks, lengths, strict=True)
     ]
     for row, rating in zip(rows, more.pop("ratings", []), strict=False):
         row["rating"] = rating
     usual = {"balance_tolerance": "0.001 mm", "chain_size": "10 mm", "condition": "marked-good"} | CHAIN
-    inputs = {**usual, "load": load, "picks": rows, "centre": [f"{c} m" for c in centre], **more}
+    inputs = {**usual, "load": load, "picks": rows, "centre": [f"{one_reading(c)} m" for c in centre], **more}
     return answer("hanging-load", inputs, "si")
 
 
@@ -489,7 +490,7 @@ def test_a_link_short_is_what_the_legs_are_judged_by() -> None:
     typed = run(SQUARE, [2.3, 2.3, 2.3, 2.3], (0.3, 0.2, -0.4), **four)
     short = value(typed, "short_link_tension")
     assert value(typed, "worst_tension") >= short
-    rating = f"{1000 * short / G * 0.99} kg"
+    rating = f"{one_reading(1000 * short / G * 0.99)} kg"
     assert run(SQUARE, [2.3] * 4, (0.3, 0.2, -0.4), ratings=[rating] * 4, **four)["verdict"] == "stop"
 
 
@@ -549,7 +550,12 @@ def test_the_worst_is_never_under_what_was_typed(
 ) -> None:
     legs, centre = case
     try:
-        found = run([leg[:3] for leg in legs], [leg[3] for leg in legs], centre, balance_tolerance=f"{off} m")
+        found = run(
+            [leg[:3] for leg in legs],
+            [leg[3] for leg in legs],
+            centre,
+            balance_tolerance=f"{one_reading(off)} m",
+        )
     except Refused:
         return
     worst, typed = value(found, "worst_tensions"), value(found, "tensions")

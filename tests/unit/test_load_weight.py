@@ -724,7 +724,11 @@ def test_moving_the_corner_moves_the_balance_point(
     def at(move: float) -> dict[str, Any]:
         return run(
             *(
-                {"shape": "lump", "weight": f"{one_reading(w)} kg", "at": [f"{x + move} m", f"{y} m", "1 m"]}
+                {
+                    "shape": "lump",
+                    "weight": f"{one_reading(w)} kg",
+                    "at": [f"{one_reading(x + move)} m", f"{one_reading(y)} m", "1 m"],
+                }
                 for w, x, y in lumps
             )
         )
@@ -743,14 +747,20 @@ def test_moving_the_corner_moves_the_balance_point(
 @given(st.floats(0.001, 30), st.floats(0.001, 30), st.floats(0.001, 3))
 def test_us_and_si_inputs_agree(length: float, width: float, thickness: float) -> None:
     metres = run(
-        {**PLATE, "length": f"{length} m", "width": f"{width} m", "thickness": f"{thickness} m"}, units="us"
+        {
+            **PLATE,
+            "length": f"{one_reading(length)} m",
+            "width": f"{one_reading(width)} m",
+            "thickness": f"{one_reading(thickness)} m",
+        },
+        units="us",
     )
     inches = run(
         {
             **PLATE,
-            "length": f"{length / 0.0254} in",
-            "width": f"{width / 0.3048} ft",
-            "thickness": f"{thickness / 0.0254} in",
+            "length": f"{one_reading(length / 0.0254)} in",
+            "width": f"{one_reading(width / 0.3048)} ft",
+            "thickness": f"{one_reading(thickness / 0.0254)} in",
         },
         units="us",
     )

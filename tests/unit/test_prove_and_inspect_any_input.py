@@ -9,6 +9,7 @@ from hypothesis import example, given, settings
 from hypothesis import strategies as st
 
 from calc.answering import Refused, answer, described
+from tests.saying import one_reading
 
 SHEETS = (
     "what-is-it", "hook-check", "chain-check", "shackle-check", "sling-check", "ram-force", "gauge-check", "drop-load", "pull-trial",
@@ -92,7 +93,7 @@ def test_any_log_is_answered_or_refused(log: list[tuple[float, float]]) -> None:
             "trial-log",
             {
                 "readings": [
-                    {"force": f"{f} kN", "gap": f"{g} mm", "time": f"{n % 3} min"}
+                    {"force": f"{one_reading(f)} kN", "gap": f"{one_reading(g)} mm", "time": f"{n % 3} min"}
                     for n, (f, g) in enumerate(log)
                 ]
             },

@@ -10,6 +10,7 @@ from hypothesis import strategies as st
 from calc.answering import Refused, answer, worksheet
 from calc.lifting import leg_geometry
 from calc.words.writer import UnitSystem
+from tests.saying import one_reading
 
 
 def ask(units: UnitSystem = "us", **raw: Any) -> Any:
@@ -43,9 +44,11 @@ def test_three_ways_in_agree(height_in_m: Any, spread_in_m: Any) -> None:
     leg = math.hypot(height_in_m, spread_in_m / 2)
     angle = math.degrees(math.atan2(height_in_m, spread_in_m / 2))
     load = "731 kg"
-    by_height = ask("si", load=load, height=f"{height_in_m} m", spread=f"{spread_in_m} m")
-    by_leg = ask("si", load=load, leg_length=f"{leg} m", spread=f"{spread_in_m} m")
-    by_angle = ask("si", load=load, angle=angle, spread=f"{spread_in_m} m")
+    by_height = ask(
+        "si", load=load, height=f"{one_reading(height_in_m)} m", spread=f"{one_reading(spread_in_m)} m"
+    )
+    by_leg = ask("si", load=load, leg_length=f"{one_reading(leg)} m", spread=f"{one_reading(spread_in_m)} m")
+    by_angle = ask("si", load=load, angle=angle, spread=f"{one_reading(spread_in_m)} m")
     for record in (by_leg, by_angle):
         assert value(record, "leg_tension") == pytest.approx(value(by_height, "leg_tension"), rel=1e-9)
         assert value(record, "headroom") == pytest.approx(height_in_m * 1000, rel=1e-9)

@@ -298,8 +298,14 @@ def test_blocking_counts_for_the_forces_by_its_strength_alone() -> None:
     assert run(GEARBOX, blocked="yes", tie_downs=slack).verdict == "stop"
     assert "blocking-not-known" in codes(run(GEARBOX, blocked="yes", tie_downs=slack))
     need = run(GEARBOX, tie_downs=slack).results["blocking_needed"]
-    assert run(GEARBOX, blocked="yes", blocking_holds=f"{need * 1.001} N", tie_downs=slack).verdict == "ok"
-    assert run(GEARBOX, blocked="yes", blocking_holds=f"{need * 0.99} N", tie_downs=slack).verdict == "stop"
+    assert (
+        run(GEARBOX, blocked="yes", blocking_holds=f"{one_reading(need * 1.001)} N", tie_downs=slack).verdict
+        == "ok"
+    )
+    assert (
+        run(GEARBOX, blocked="yes", blocking_holds=f"{one_reading(need * 0.99)} N", tie_downs=slack).verdict
+        == "stop"
+    )
 
 
 # ------------------------------------------------------------------------------------------ tipping
@@ -496,7 +502,7 @@ def test_a_chain_bears_nothing_while_friction_alone_keeps_the_load() -> None:
 @settings(max_examples=80, deadline=None)
 @given(pounds=st.floats(200, 40_000), friction=st.sampled_from(["steel-on-steel", "rough-concrete-on-wood"]))
 def test_no_share_is_over_the_whole_while_sliding_is_held(pounds: float, friction: str) -> None:
-    found = run(MACHINE, load=f"{pounds} lb", pair=friction)
+    found = run(MACHINE, load=f"{one_reading(pounds)} lb", pair=friction)
     if "slides" not in codes(found):
         assert max(found.results["shares"]) <= 1.0 + 1e-9
 

@@ -51,8 +51,8 @@ def test_a_second_method_moments_about_the_ball(
     """Forces and moments about the ball as two linear equations, the empty trailer as one weight at its own place."""
     stands, distance = ("ahead", at) if at >= 0 else ("behind", -at)
     found = run(
-        empty_weight=f"{one_reading(empty)} kg", empty_tongue=f"{one_reading(tongue * empty)} kg", axle_to_ball=f"{ball} m",
-        loads=[load(f"{one_reading(heavy)} kg", stands, f"{distance} m")],
+        empty_weight=f"{one_reading(empty)} kg", empty_tongue=f"{one_reading(tongue * empty)} kg", axle_to_ball=f"{one_reading(ball)} m",
+        loads=[load(f"{one_reading(heavy)} kg", stands, f"{one_reading(distance)} m")],
     ).results  # fmt: skip
     own = ball * (1 - tongue)
     down, moment = empty + heavy, empty * own + heavy * (ball - at)
@@ -74,7 +74,7 @@ def test_custom_is_a_caution_and_never_a_stop(distance: str, code: str) -> None:
     assert code in codes(found)
     assert any("custom and not law" in one.text for one in found.cautions)
     moved = float(distance.split(maxsplit=1)[0]) + found.results["move_ahead"] / IN
-    again = run(loads=[load("9000 lb", "ahead", f"{moved} in")], hitch_tongue_rating="3000 lb")
+    again = run(loads=[load("9000 lb", "ahead", f"{one_reading(moved)} in")], hitch_tongue_rating="3000 lb")
     assert again.results["tongue_share"] == pytest.approx(0.125, abs=1e-6)
 
 

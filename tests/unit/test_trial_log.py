@@ -14,6 +14,7 @@ from calc.pulling.dial_step import step_shown_m
 from calc.pulling.lasting_set import gap_scatter
 from calc.pulling.log_reading import COLUMNS, NotALog, decode, read_log
 from calc.words.writer import Writer
+from tests.saying import one_reading
 
 STRAIGHT: list[tuple[float, float]] = [
     (force, 50.0 + 0.0213 * force) for force in (0, 1.7, 3.1, 4.9, 6.4, 8.2, 9.7, 11.3, 12.9)
@@ -25,7 +26,8 @@ GOOD_PART = {"condition": "marked-good", "part": "no-throat"}
 
 def rows(pairs: Sequence[tuple[float, float | None]], **last: str) -> list[dict[str, str]]:
     found = [
-        {"force": f"{force:.9f} kN"} | ({} if gap is None else {"gap": f"{gap} mm"}) for force, gap in pairs
+        {"force": f"{force:.9f} kN"} | ({} if gap is None else {"gap": f"{one_reading(gap)} mm"})
+        for force, gap in pairs
     ]
     found[-1].update(last)
     return found
