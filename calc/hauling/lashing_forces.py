@@ -20,6 +20,11 @@ Sharing (own statics): the load moves x against all lashings at once; each stret
 kind of lashing, all reach their limits at one strain, so the one with the least L^2/X gets there first, and each of the
 others has then only its own strain's part of its limit. Short and straight takes the load first.
 
+Pulls askew (own statics): a lashing to a corner also pulls square to the move. Nothing but a lashing that pulls the other way
+may take that up here, since friction along the move is already counted. So of the side that pulls more only so much counts as
+the other side balances, what holds least for its pull askew left out first: one lashing to one corner holds nothing, it
+swings the load round. Lashings with pulls between nothing and these, in balance, are a bound from below.
+
 Tipping (own statics): about the lower edge of the base on the side to which it tips, c h W <= b W + sum of lever arms. A
 direct lashing fixed at height Z above the deck helps F (X/L) Z; its pull down is left out, since where along the base it
 acts is not asked. Over the top, sideways only: the leg far from the ratchet has half the tension (k = 1.5). If it is the leg
@@ -102,6 +107,10 @@ class Direct:
     def down_share(self) -> float:
         """Part of its pull that presses the load down [-]."""
         return self.down_m / self.length_m
+
+    def askew(self, direction: Direction) -> float:
+        """Part of its pull that is level and square to a direction [-], to one side positive."""
+        return (self.left_m if direction in ("forward", "rearward") else self.forward_m) / self.length_m
 
     def against(self, direction: Direction) -> float:
         """Part of its pull that holds the load back from moving in a direction [-]; nothing if it pulls that way itself."""
@@ -217,14 +226,47 @@ def _pulls_n(direct: Sequence[Direct], effects: Sequence[float]) -> tuple[float,
     )
 
 
+def balanced_n(
+    direct: Sequence[Direct], pulls: Sequence[float], helps: Sequence[float], direction: Direction
+) -> tuple[float, ...]:
+    """The pulls [N] with those askew to a direction in balance: of the side that pulls more as much as the other side takes up,
+    by how much each helps (against sliding, or against tipping) for its pull askew, the most first.
+
+    >>> alone, pair = [Direct(-1, 1, 0, 10.0)], [Direct(-1, 1, 0, 10.0), Direct(-1, -1, 0, 6.0)]
+    >>> balanced_n(alone, [10.0], [1.0], "forward"), balanced_n(pair, [10.0, 6.0], [1.0, 1.0], "forward")
+    ((0.0,), (6.0, 6.0))
+    """
+    askew = [pull * lashing.askew(direction) for lashing, pull in zip(direct, pulls, strict=True)]
+    kept = list(pulls)
+    for side in (1.0, -1.0):
+        left = sum(max(0.0, -side * one) for one in askew)
+        pulling = [place for place, one in enumerate(askew) if side * one > 0.0]
+        for place in sorted(
+            pulling, key=lambda place: helps[place] / abs(direct[place].askew(direction)), reverse=True
+        ):
+            part = min(1.0, left / abs(askew[place]))
+            kept[place] = part * pulls[place]
+            left -= part * abs(askew[place])
+    return tuple(kept)
+
+
+def balanced_sliding_n(held: Held, direction: Direction) -> tuple[float, ...]:
+    """The pull of each direct lashing [N] against sliding, shared by stretch and in balance to the sides."""
+    return balanced_n(
+        held.direct, pulls_sliding_n(held.direct, direction), _holds(held, direction), direction
+    )
+
+
+def _holds(held: Held, direction: Direction) -> tuple[float, ...]:
+    """Part of each lashing's pull that holds against sliding [-], the friction that it adds included."""
+    moving = moving_share() * held.friction
+    return tuple(lashing.against(direction) + moving * lashing.down_share for lashing in held.direct)
+
+
 def direct_hold_n(held: Held, direction: Direction) -> float:
     """What the direct lashings hold against sliding [N], the friction that they add included."""
-    moving = moving_share() * held.friction
-    pulls = pulls_sliding_n(held.direct, direction)
-    return sum(
-        pull * (lashing.against(direction) + moving * lashing.down_share)
-        for lashing, pull in zip(held.direct, pulls, strict=True)
-    )
+    pulls, holds = balanced_sliding_n(held, direction), _holds(held, direction)
+    return sum(pull * one for pull, one in zip(pulls, holds, strict=True))
 
 
 def friction_hold_n(held: Held, direction: Direction, arrives: float = ARRIVES_2003) -> float:
@@ -246,7 +288,7 @@ def tipping(held: Held, direction: Direction) -> Balance:
     edge_m = held.edge_along_m if direction in ("forward", "rearward") else held.edge_across_m
     asked = (tipping_share(direction) * held.centre_height_m - edge_m) * held.weight_n
     effects = [lashing.against(direction) * lashing.fixed_at_m for lashing in held.direct]
-    pulls = _pulls_n(held.direct, effects)
+    pulls = balanced_n(held.direct, _pulls_n(held.direct, effects), effects, direction)
     moment = sum(pull * effect for pull, effect in zip(pulls, effects, strict=True))
     if direction in ("left", "right"):
         upright = sum(strap.holds_upright_nm(held.width_m) for strap in held.over)
@@ -261,19 +303,18 @@ def lifting_off(held: Held, share_of_weight: float) -> tuple[float, float]:
 
 
 def used_of_limits(held: Held, direction: Direction) -> tuple[float, ...]:
-    """Part of its limit [-] that each direct lashing is asked for against sliding in a direction; nothing where the load does
-    not move, held by standing friction and blocking alone.
+    """Part of its limit [-] that each direct lashing is asked for against sliding in a direction, the side that pulls more
+    not relieved; nothing where the load does not move, held by standing friction and blocking alone.
     """
     pulls = pulls_sliding_n(held.direct, direction)
     total = direct_hold_n(held, direction)
     standing, blocked = friction_hold_n(held, direction), held.blocked_n(direction)
     asked = sliding_share(direction) * held.weight_n - blocked
-    if total <= 0.0 or asked <= standing:
+    if asked <= standing:
         return tuple(0.0 for _ in held.direct)
     left = max(0.0, asked - moving_share() * standing)
-    return tuple(
-        left / total * pull / lashing.limit_n for lashing, pull in zip(held.direct, pulls, strict=True)
-    )
+    part = left / total if total > 0.0 else 1.0
+    return tuple(part * pull / lashing.limit_n for lashing, pull in zip(held.direct, pulls, strict=True))
 
 
 @dataclass(frozen=True)
@@ -314,6 +355,8 @@ __all__ = [
     "Held",
     "OverTop",
     "StrapCount",
+    "balanced_n",
+    "balanced_sliding_n",
     "direct_hold_n",
     "friction_hold_n",
     "lifting_off",

@@ -35,9 +35,11 @@ from calc.hauling.lashing_forces import (
     Balance,
     Direction,
     Held,
+    balanced_sliding_n,
     direct_hold_n,
     friction_hold_n,
     lifting_off,
+    pulls_sliding_n,
     safety_factor,
     sliding,
     sliding_share,
@@ -231,6 +233,14 @@ class Found:
         return max(0.0, forward.asked - forward.held)
 
     @property
+    def pulls_askew(self) -> bool:
+        """Whether direct tie-downs that hold one side more than the other are counted for less."""
+        return any(
+            exceeds(sum(pulls_sliding_n(self.held.direct, one)), sum(balanced_sliding_n(self.held, one)))
+            for one in DIRECTIONS
+        )
+
+    @property
     def more_straps(self) -> int | Absent:
         """How many more straps like the first over the top would keep the load from sliding."""
         if not self.all_known:
@@ -376,6 +386,8 @@ def _found_in(given: Given, country: str) -> Found:
     _check_edges(given, length_m, width_m)
     centre_m = _centre_height_m(given, height_m)
     items = read_tie_downs(given, country, Load(width_m, height_m))
+    if given.text("edges") == "none" and any(item.role != "direct" for item in items):
+        raise given.refuse("edges", "over-or-round-the-load")
     blocked = given.text("blocked") == "yes"
     held_by = grip(given.text("deck"), given.text("pair"))
     held = Held(
@@ -492,11 +504,10 @@ def _load_itself(found: Found) -> tuple[Reason, ...]:
             reasons.append(unknown("rolling-not-said"))
         elif found.rolling == "free":
             reasons.append(stop("free-to-roll"))
-    if any(item.role != "direct" for item in found.items):
-        if not found.edges:
-            reasons.append(unknown("edges-not-said"))
-        elif found.edges == "bare":
-            reasons.append(stop("bare-edges"))
+    if not found.edges:
+        reasons.append(unknown("edges-not-said"))
+    elif found.edges == "bare":
+        reasons.append(stop("bare-edges"))
     if found.commodity == "coil" and not exceeds(coil_kg(), found.weight_kg):
         reasons.append(unknown("coil-pattern"))
     return tuple(reasons)
@@ -582,6 +593,10 @@ def _notes(found: Found) -> tuple[Reason, ...]:
     if found.country != "europe":
         reasons.append(note("own-rules", "mandatory"))
     direct = [item for item in found.items if item.role == "direct"]
+    if found.pulls_askew:
+        reasons.append(note("pulls-askew", "warning"))
+    if found.held.direct:
+        reasons.append(note("stand-evenly", "mandatory"))
     if len({(item.along_m, item.across_m, item.down_m) for item in direct}) > 1:
         reasons.append(note("short-takes-first", "warning"))
     if any(item.role == "same-side" for item in found.items):
@@ -776,7 +791,7 @@ WORKSHEET = Worksheet(
             sense="capacity",
             shown_when={"blocked": ("yes",)},
         ),
-        ChoiceInput("edges", choices=("rounded", "protected", "bare"), required=False),
+        ChoiceInput("edges", choices=("rounded", "protected", "none", "bare"), required=False),
         QuantityInput(
             "anchor_limit",
             dimension="force",
@@ -825,6 +840,7 @@ WORKSHEET = Worksheet(
         "deck": "swept-dry",
         "pair": "rubber-on-deck",
         "blocked": "no",
+        "edges": "none",
         "anchor_limit": "6,600 lb",
         "anchor_label": "wll",
         "tie_downs": [

@@ -94,6 +94,50 @@ def test_unlike_lashings_never_hold_more_than_the_sum(
         assert direct_hold_n(held, direction) <= most * (1 + 1e-6) + 1e-3
 
 
+ANY_LASHING = st.builds(
+    Direct,
+    forward_m=st.integers(-30, 30).map(lambda tenths: tenths / 10),
+    left_m=st.integers(-30, 30).map(lambda tenths: tenths / 10),
+    down_m=LENGTHS,
+    limit_n=st.floats(1e3, 5e4),
+)
+
+
+@settings(max_examples=80, deadline=None)
+@given(direct=st.lists(ANY_LASHING, min_size=1, max_size=5), friction=st.floats(0.0, 0.6))
+def test_lashings_askew_hold_what_a_program_in_balance_to_the_sides_finds(
+    direct: list[Direct], friction: float
+) -> None:
+    """Pulls between nothing and what each has by its stretch, none to the sides left over: the most that they hold."""
+    held = Held(1.0, friction, 1.0, 1.0, 1.0, 2.0, direct=tuple(direct))
+    for direction in DIRECTIONS:
+        way, square = np.array(WAY[direction]), np.array([WAY[direction][1], WAY[direction][0]])
+        level = np.array([(one.forward_m, one.left_m) for one in direct])
+        lengths = np.array([one.length_m for one in direct])
+        down = np.array([one.down_m for one in direct])
+        holds = (-level @ way + moving_share() * friction * down) / lengths
+        found = linprog(
+            -holds,
+            A_eq=[(level @ square) / lengths],
+            b_eq=[0.0],
+            bounds=[(0.0, most) for most in pulls_sliding_n(direct, direction)],
+        )
+        assert direct_hold_n(held, direction) == pytest.approx(-found.fun, rel=1e-6, abs=1e-3)
+
+
+def test_two_chains_to_the_left_hold_nothing_forward() -> None:
+    """Both pull the load to the left and nothing pulls it back: with friction 0.5 in whatever direction it acts, no pull F of
+    the rear one, at 45 degrees, leaves less than 0.5 of the weight: the least of (0.8 - F)^2 + F^2 is 0.566 squared.
+    """
+    rear, front = Direct(-1.0, 1.0, 0.1, 1e6), Direct(1.0, 1.0, 0.1, 1e6)
+    held = Held(1e4, 0.5, 1.0, 1.0, 1.0, 2.0, direct=(rear, front))
+    pulls = np.linspace(0.0, 2.0, 2001)
+    assert np.min(np.hypot(0.8 - pulls, pulls)) > 0.5
+    balance = sliding(held, "forward")
+    assert balance.held == pytest.approx(0.5e4)
+    assert balance.used > 1.0
+
+
 @settings(max_examples=60, deadline=None)
 @given(one=CORNERS, other=CORNERS)
 def test_sharing_follows_from_true_lengths(

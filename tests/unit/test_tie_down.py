@@ -281,6 +281,26 @@ def test_not_all_known_and_the_rest_falls_short() -> None:
     assert found.verdict == "unknown"
 
 
+def test_what_tie_downs_rub_on_is_asked_of_direct_ones_too() -> None:
+    assert "edges-not-said" in codes(run(MACHINE, edges=None))
+    assert run(MACHINE, edges=None).verdict == "unknown"
+    bare = run(MACHINE, edges="bare")
+    assert (bare.verdict, "bare-edges" in codes(bare)) == ("stop", True)
+    assert "does not fit" in refused(GEARBOX, edges="none")["edges"]
+    assert "does not fit" in refused(LOOPS, edges="none")["edges"]
+
+
+def test_chains_to_one_side_alone_hold_nothing_forward() -> None:
+    """Two chains to the left would pull the load off the deck: on a mat only friction is left."""
+    mat = MACHINE | {"pair": "friction-mat", "load": "4,000 lb"}
+    left = [MACHINE["tie_downs"][0] | {"pulls": pulls} for pulls in ("front-left", "rear-left")]
+    found = run(mat, tie_downs=left)
+    assert found.verdict == "stop"
+    assert {"slides", "pulls-askew", "stand-evenly"} <= set(codes(found))
+    assert run(mat, tie_downs=[left[0] | {"pulls": "four-corners"}]).verdict == "ok"
+    assert "pulls-askew" not in codes(run(mat, tie_downs=[left[0] | {"pulls": "four-corners"}]))
+
+
 def test_bare_edges_and_what_rolls_stop() -> None:
     bare = run(PIPE, edges="bare")
     assert (bare.verdict, bare.big) == ("stop", "forces_verdict")
@@ -389,7 +409,7 @@ def test_strap_beside_chain_against_one_movement_is_refused() -> None:
     first, second = MACHINE["tie_downs"]
     web = {**first, "kind": "web", "limit": "2000 lb"}
     assert "do not share" in refused(MACHINE, tie_downs=[web, second])["tie_downs[1].kind"]
-    wire = {**first, "kind": "wire-rope", "limit": "2000 lb"}
+    wire = {**first, "kind": "wire-rope", "limit": "5000 lb"}
     assert run(MACHINE, tie_downs=[wire, second]).verdict == "ok"
 
 
@@ -607,7 +627,7 @@ def test_each_piece_is_drawn_with_its_own_share_and_the_load_with_its_sizes() ->
     found = run(MACHINE, tie_downs=[four, lone | {"along": "10 in"}])
     told = re.findall(r">1: ([0-9.]+)%", found.figure.svg)
     assert len(set(told)) > 1
-    assert max(float(one) for one in told) == pytest.approx(100 * found.results["shares"][0], abs=0.05)
+    assert 0.0 <= max(float(one) for one in told) - 100 * found.results["shares"][0] < 0.1, "rounded up"
     assert found.figure.svg.count(">1: ") == 4
     assert found.figure.svg.count(">2: ") == 1
     sizes = ("3,302 mm", "1,676 mm", "2,134 mm", "863.6 mm", "914.4 mm", "406.4 mm", "762 mm")
@@ -716,7 +736,7 @@ def test_elsewhere_a_limit_is_held_against_grade_and_size(
     """
     for limit, refuses in ((within, False), (over, True)):
         marked = rows(MACHINE, limit=limit, grade=grade, size=size, label=label)
-        asked_for = {"country": "europe", "tie_downs": marked, "anchor_label": label}
+        asked_for = {"country": "europe", "load": "8,000 lb", "tie_downs": marked, "anchor_label": label}
         if refuses:
             assert "tie_downs[0].limit" in refused(MACHINE, **asked_for)
         else:
