@@ -60,7 +60,7 @@ def eyebolt_angle(writer: Writer) -> Figure:
     at = graph.at(88.0, own(bolt.with_shoulder_pa(88.0)))
     graph.drawing.text(at, writer.text("eyebolt-angle.with"), "end", (0, -14), "strong")
     graph.drawing.text(
-        graph.at(0.0, own(mild_yield_pa())), writer.text("eyebolt-angle.yield"), "start", (6, 16), "small"
+        graph.at(90.0, own(mild_yield_pa())), writer.text("eyebolt-angle.yield"), "end", (0, 16), "small"
     )
     caption = writer.text(
         "eyebolt-angle",

@@ -78,7 +78,8 @@ def hook_stress_figure(section: HookSection, words: HookWords, caption: str) -> 
     drawing.fit([(section.inner_m, half), (section.outer_m, plot.zero - 0.55 * depth)])
     _section(drawing, section, words)
     zero = section.zero_radius_m
-    drawing.line("centre", (zero, half * 1.12), (zero, plot.zero - 0.3 * depth))
+    for above, below in ((half * 1.12, -half), (plot.zero + 0.15 * depth, plot.zero - 0.15 * depth)):
+        drawing.line("centre", (zero, above), (zero, below))
     drawing.text((zero, half * 1.12), words.no_stress, shift=(0, -6), kind="small")
     _stress(drawing, section, plot, words)
     if section.bead_radius_m is not None:

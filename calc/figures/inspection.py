@@ -80,6 +80,12 @@ def link_figure(link: LinkShape, wire: str, writer: Writer) -> Figure:
 NECK_DEG = 75.0
 """Where the bowl of the drawn hook meets its neck, in degrees from the right, counter-clockwise."""
 
+SHOULDER_DEG = 142.0
+"""Where the back of the drawn hook leaves its round for the neck, in degrees from the right, counter-clockwise."""
+
+EYE_OVER_SECTION = 0.85
+"""Outside radius of the eye of the drawn hook over the thickness in its saddle [-] (a usual shape, no source)."""
+
 TIP_NEW_DEG = -8.0
 """Where the tip of the drawn hook ends when new: a throat of 1.33 bowl radii, a usual shape (no source)."""
 
@@ -90,11 +96,11 @@ def _hook_thickness(angle_deg: float, section_m: float) -> float:
         return section_m * (0.72 + 0.28 * (angle_deg - NECK_DEG) / (180.0 - NECK_DEG))
     if angle_deg <= 270.0:
         return section_m
-    return section_m * max(0.45, 1.0 - 0.55 * (angle_deg - 270.0) / 85.0)
+    return section_m * max(0.45, 1.0 - 0.55 * ((angle_deg - 270.0) / 85.0) ** 2)
 
 
 def hook_outline(bowl_radius_m: float, section_m: float, tip_deg: float) -> list[Point]:
-    """The closed outline of a hook below its neck: inner face, rounded tip, outer face.
+    """The outline of a hook from the right end of its neck to the left one: inner face, rounded tip, outer face, shoulder.
 
     bowl_radius_m -- inside radius [m]; section_m -- thickness in the saddle [m]; tip_deg -- where the tip ends, degrees
     from the right, counter-clockwise, below zero for under the level of the bowl's centre
@@ -112,10 +118,45 @@ def hook_outline(bowl_radius_m: float, section_m: float, tip_deg: float) -> list
         )
         for turn in range(20, 180, 20)
     ]
-    left = (-0.42 * section_m, 1.7 * bowl_radius_m + 0.3 * section_m)
-    right = (inner[0][0], 1.7 * bowl_radius_m + 0.3 * section_m)
-    back = [point for point, angle in zip(outer, angles, strict=True) if angle >= 120.0]
-    return [right, *inner, *tip, *reversed(back), left, right]
+    left, right = neck_ends(bowl_radius_m, section_m)
+    back = [point for point, angle in zip(outer, angles, strict=True) if angle >= SHOULDER_DEG]
+    leaving = math.radians(SHOULDER_DEG)
+    flank = _bent(back[0], (math.sin(leaving), -math.cos(leaving)), left, (0.0, -1.0))
+    return [right, *inner, *tip, *reversed(back), *flank]
+
+
+def neck_ends(bowl_radius_m: float, section_m: float) -> tuple[Point, Point]:
+    """Where the neck of the drawn hook meets the ring of its eye: on the left and on the right [m]."""
+    eye, ring = eye_centre(bowl_radius_m, section_m), EYE_OVER_SECTION * section_m
+    left, right = -0.5 * section_m, min(_polar(bowl_radius_m, NECK_DEG)[0], 0.8 * ring)
+    return (left, eye[1] - math.sqrt(ring**2 - left**2)), (right, eye[1] - math.sqrt(ring**2 - right**2))
+
+
+def eye_centre(bowl_radius_m: float, section_m: float) -> Point:
+    """The middle of the eye of the drawn hook [m]."""
+    return 0.0, 1.75 * bowl_radius_m + 1.1 * section_m
+
+
+def _bent(start: Point, leaving: Point, end: Point, arriving: Point) -> list[Point]:
+    """A smooth line between two points that leaves and arrives along unit directions (a cubic of Bezier), without its start.
+
+    arriving -- points from the end back into the line
+    """
+    pull = 0.42 * math.dist(start, end)
+    first = (start[0] + pull * leaving[0], start[1] + pull * leaving[1])
+    second = (end[0] + pull * arriving[0], end[1] + pull * arriving[1])
+    line = []
+    for step in range(1, 13):
+        t = step / 12
+        weights = ((1 - t) ** 3, 3 * t * (1 - t) ** 2, 3 * t**2 * (1 - t), t**3)
+        corners = (start, first, second, end)
+        line.append(
+            (
+                sum(w * x for w, (x, _) in zip(weights, corners, strict=True)),
+                sum(w * y for w, (_, y) in zip(weights, corners, strict=True)),
+            )
+        )
+    return line
 
 
 def _polar(radius_m: float, angle_deg: float) -> Point:
@@ -152,23 +193,23 @@ def hook_figure(hook: HookShape, writer: Writer) -> Figure:
     bowl = basis / new_chord if basis else 0.02
     section = min(max(section_now if section_now else 0.95 * bowl, 0.4 * bowl), 1.8 * bowl)
     now_deg = tip_angle_deg(now / bowl) if now else TIP_NEW_DEG
-    drawing = Drawing(360, 360, 52)
+    drawing = Drawing(360, 340, 34)
     reach = bowl + section
-    drawing.fit([(-reach, -reach), (reach * 1.15, 1.7 * bowl + 1.9 * section)])
+    eye, ring = eye_centre(bowl, section), EYE_OVER_SECTION * section
+    drawing.fit([(-reach, -reach), (reach * 1.7, eye[1] + ring)])
     if new and now and abs(now_deg - TIP_NEW_DEG) > 0.2:
         drawing.line("hidden", *hook_outline(bowl, section, TIP_NEW_DEG))
     drawing.line("outline", *hook_outline(bowl, section, now_deg))
-    eye = (0.0, 1.7 * bowl + 1.0 * section)
-    neck_deg = math.degrees(math.acos(min(_polar(bowl, NECK_DEG)[0] / (0.85 * section), 1.0)))
-    drawing.line("outline", *_arc(eye, 0.85 * section, -neck_deg, 242.0, 40))
+    left, right = (math.degrees(math.atan2(y - eye[1], x)) for x, y in neck_ends(bowl, section))
+    drawing.line("outline", *_arc(eye, ring, right, left + 360.0, 40))
     drawing.line("outline", *_arc(eye, 0.42 * section, 0.0, 360.0, 40))
-    drawing.line("centre", (0.0, -reach * 1.08), (0.0, eye[1] + section))
+    drawing.line("centre", (0.0, -reach * 1.08), (0.0, eye[1] + 1.1 * ring))
     throat = writer.text("label-throat")
     if now:
         throat = writer.text("label-throat-measured", throat=writer.own(length(now)))
     drawing.dimension(_polar(bowl, NECK_DEG), _polar(bowl, 360.0 + now_deg), throat, 24)
     saddle = writer.own(length(section_now)) if section_now else writer.text("label-section")
-    drawing.dimension((0.0, -bowl), (0.0, -bowl - section), saddle, 40)
+    drawing.dimension((0.0, -bowl), (0.0, -bowl - section), saddle, 1.02 * reach * drawing.scale)
     drawing.text((-bowl - section / 2, 0.0), writer.text("label-back"), "middle", (0, 4), "small")
     _name_hook_parts(drawing, bowl, section, now_deg, writer)
     both = now if new else None
@@ -187,7 +228,7 @@ def _name_hook_parts(
     end_deg = 360.0 + tip_deg
     outside = _polar(bowl_m + _hook_thickness(end_deg, section_m), end_deg)
     drawing.text(outside, writer.text("label-tip"), "start", (8, 10), "small")
-    neck = (-0.5 * section_m, 1.7 * bowl_m + 0.3 * section_m)
+    neck = (-0.5 * section_m, neck_ends(bowl_m, section_m)[0][1])
     drawing.text(neck, writer.text("label-neck"), "end", (-8, 4), "small")
 
 

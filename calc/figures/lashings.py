@@ -17,6 +17,8 @@ _MOST_DRAWN = 30.0
 _CLOSE = 0.9
 """From this share of its limit a tie-down is drawn as close to it."""
 _FROM, _TO, _STEPS = 0.1, 0.6, 50
+_BETWEEN, _ROW = 48.0, 13.0
+"""Room between plan and side view, and for each row of names there [drawing units]."""
 
 
 @dataclass(frozen=True)
@@ -124,15 +126,20 @@ def lashing_figure(load: DrawnLoad, lashings: Sequence[DrawnLashing], caption: s
     ends = [run.on_deck for _, of_row in runs for run in of_row]
     wide = max([load.width_m / 2, *(abs(end[1]) for end in ends)])
     long = max([load.length_m / 2, *(abs(end[0]) for end in ends)])
-    lift = load.height_m * 1.45 + wide
+    lowest = min(0.0, *(end[2] for end in ends))
     drawing = Drawing(400, 470, 62)
-    drawing.fit([(-long, min(0.0, *(end[2] for end in ends))), (long, lift + wide)])
+    rows = _rows_at_a_corner(runs)
+    drawn = load.height_m + 2 * wide - lowest
+    room = drawing.height - 2 * drawing.margin - _BETWEEN - _ROW * rows
+    scale = min((drawing.width - 2 * drawing.margin) / (2 * long), room / drawn)
+    lift = load.height_m + wide + (_BETWEEN + _ROW * rows) / scale
+    drawing.fit([(-long, lowest), (long, lift + wide)])
     _plan(drawing, load, runs, lift)
     _side(drawing, load, runs, long)
     _dimensions(drawing, load, lashings[0], _Extent(long, lift), writer)
     drawing.text((-long, lift + wide), writer.text("figure-plan"), "start", (0, -34), "small")
     drawing.text((-long, load.height_m), writer.text("figure-side"), "start", (0, -10), "small")
-    drawing.text((long, lift - wide), writer.text("figure-front"), "end", (0, 32), "small")
+    drawing.text((long, lift - wide), writer.text("figure-front"), "end", (0, 20 + _ROW * rows), "small")
     drawing.text((0.0, 0.0), load.weight, shift=(0, 52), kind="strong")
     return Figure(drawing.svg(caption, tall=True), caption)
 
@@ -183,17 +190,29 @@ def _plan(drawing: Drawing, load: DrawnLoad, runs: _Drawn, lift: float) -> None:
     _name_pieces(drawing, runs, lift)
 
 
+def _named(lashing: DrawnLashing, of_row: list[_Run]) -> list[_Run]:
+    """The pieces that carry number and share: each, and of a row over the top the first."""
+    return of_row if lashing.ways else of_row[:1]
+
+
+def _rows_at_a_corner(runs: _Drawn) -> int:
+    """How many names stand above each other under the plan at most."""
+    ends = [run.on_deck for lashing, of_row in runs for run in _named(lashing, of_row)]
+    below = [end[0] > 0 for end in ends if end[1] <= 0]
+    return max(below.count(True), below.count(False))
+
+
 def _name_pieces(drawing: Drawing, runs: _Drawn, lift: float) -> None:
     """Number and share at the end of each piece; where two rows end in one corner, one above the other."""
     taken: dict[tuple[bool, bool], int] = {}
     for lashing, of_row in runs:
-        named = of_row if lashing.ways else of_row[:1]
+        named = _named(lashing, of_row)
         for run, words in zip(named, lashing.words, strict=True):
             at = run.on_deck
             corner = (at[0] > 0, at[1] > 0)
             before = taken.get(corner, 0)
             taken[corner] = before + 1
-            shift = (0, -6 - 13 * before) if corner[1] else (0, 14 + 13 * before)
+            shift = (0, -6 - _ROW * before) if corner[1] else (0, 14 + _ROW * before)
             anchor: Anchor = "end" if corner[0] else "start"
             drawing.text((at[0], lift + at[1]), f"{lashing.place}: {words}", anchor, shift, "note")
 

@@ -48,7 +48,7 @@ def legs_figure(view: LegsView, caption: str, writer: Writer) -> Figure:
     drawing.line("leg-slack" if view.stay else view.legs, (left, 0.0), (before, high))
     drawing.arrow((before, high), (before, high - drop))
     load = writer.plain(force(view.load_n, "demand"))
-    drawing.text((before, high - drop), load, shift=(0, 16), kind="strong")
+    drawing.text((before, high), load, shift=(0, -24), kind="strong")
     for foot in (front - view.feet_m / 2, front + view.feet_m / 2):
         drawing.line(view.legs, (foot, 0.0), (front, high))
     pressed = writer.plain(force(view.leg_n, "demand"))
