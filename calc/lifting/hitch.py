@@ -2,9 +2,10 @@
 
 The vertical rating on the tag, times what the hitch, the angle and the bend leave of it (calc.lifting.hitch_factors).
 A basket has two legs: twice the vertical rating times the sine of their angle from the horizontal (statics; a navy
-text that prints four is wrong for an inclined basket). What the sling bends round and bears on is never taken kindly: wire
-rope round something not measured, and a sling on corners of which nothing was said, cannot be rated; on a bare edge
-none may be used (29 CFR 1910.184(c)(8): slings are padded or protected from sharp edges; from memory).
+text that prints four is wrong for an inclined basket). What the sling bends round and bears on is never taken kindly: wire rope,
+chain or fiber rope round something not measured, and a sling on corners of which nothing was said, cannot be rated; on a bare
+edge none may be used (29 CFR 1910.184(c)(8): slings are padded or protected from sharp edges; from memory). Chain round
+less than six of its wires, and fiber rope round less than eight of its diameters, have no rule here and no rating either.
 """
 
 from __future__ import annotations
@@ -16,6 +17,7 @@ from calc.comparing import exceeds
 from calc.declaration import Citation, Figure, Result, Step, Worksheet, step
 from calc.figures.hitches import HitchShape, hitch_figure
 from calc.inputs import Bounds, ChoiceInput, Given, QuantityInput
+from calc.lifting.chain_spring import most_of_chain_kg
 from calc.lifting.condition import ALTERED, GOOD, WORDS, condition_input, condition_of, judge_condition
 from calc.lifting.hitch_factors import Share, bend_share, bent_too_hard, choke_angle_share, choker_share
 from calc.lifting.leg_geometry import Flatness, flatness
@@ -25,12 +27,17 @@ from calc.lifting.own_part import WORDS as OWN_PART_WORDS
 from calc.lifting.own_part import OwnPart, judge_own_parts, own_part_inputs, own_part_of
 from calc.lifting.path_items import most_of_a_size_kg
 from calc.reasons import Reason, caution, note, over, shows_capacity, stop, unknown, within
-from calc.words.facts import Absent, Quantity, absent, message, weight
+from calc.words.facts import Absent, Number, Quantity, absent, message, weight
 from calc.words.writer import Writer
 
 SMALLEST_CHOKE_DEG = 0.0
 """An angle of choke that was not measured is taken as bent right back, which leaves the least."""
 BARE_EDGE = "bare"
+WIDE_ENOUGH = {"chain": 6.0, "fibre-rope": 8.0}
+"""Object over wire of a chain or over diameter of a fiber rope [-], from which on a bend takes nothing (ASME B30.9, from memory, not
+read; EN 818-6, from memory, asks 4 of chain). Tighter bends are weakened by figures that were read nowhere."""
+_BENT_KINDS = ("wire-rope", *WIDE_ENOUGH)
+_UNKNOWN_BENDS = ("bend-not-known", "bent-too-tightly")
 
 
 @dataclass(frozen=True)
@@ -41,6 +48,7 @@ class Found:
     flatness -- of a basket's legs; a straight or choked sling stands steep
     edge -- how the sling bears on the load: padded, bare, not said, or "" where it does not matter
     holds_kg -- what it holds as it is put on, whether or not it may be used so; none where a share is not known
+    over_unbent -- whether the load is more than it would hold even if no bend took anything
     """
 
     sling_kind: str
@@ -53,13 +61,14 @@ class Found:
     flatness: Flatness
     hitch: Share
     angle: Share
-    bend: Share | None
+    bend: Share | Absent
     factor_hitch: float
     factor_angle: float
     factor_bend: float | Absent
     bend_ratio: float | Absent
     holds_kg: float | Absent
     use_percent: float | Absent
+    over_unbent: bool
 
     @property
     def kind(self) -> str:
@@ -80,8 +89,9 @@ def find(given: Given) -> Found:
     _refuse_over_its_rope(given)
     hitch, angle = _hitch_share(shape.hitch, given.text("sling_kind")), _angle_share(shape)
     ratio = _bend_ratio(given)
-    bend = _bend(ratio)
-    holds_kg = _holds_kg(given.si("rating"), hitch, angle, bend)
+    bend = _bend(ratio, given.text("sling_kind"))
+    unbent_kg = given.si("rating") * hitch.share * angle.share
+    holds_kg = bend if isinstance(bend, Absent) else unbent_kg * bend.share
     return Found(
         sling_kind=given.text("sling_kind"),
         shape=shape,
@@ -96,19 +106,22 @@ def find(given: Given) -> Found:
         bend=bend,
         factor_hitch=hitch.share,
         factor_angle=angle.share,
-        factor_bend=absent("bend-not-known") if bend is None else bend.share,
+        factor_bend=bend if isinstance(bend, Absent) else bend.share,
         bend_ratio=ratio,
         holds_kg=holds_kg,
         use_percent=_use(given.maybe("load"), holds_kg),
+        over_unbent=exceeds(given.maybe("load") or 0.0, unbent_kg),
     )
 
 
 def _refuse_over_its_rope(given: Given) -> None:
-    """Refuses a rating that no wire rope of the diameter given has."""
-    diameter_m = given.maybe("sling_diameter")
-    if given.text("sling_kind") != "wire-rope" or diameter_m is None:
+    """Refuses a rating that no wire rope, or no chain of its grade, of the thickness given has."""
+    diameter_m, kind = given.maybe("sling_diameter"), given.text("sling_kind")
+    if diameter_m is None:
         return
-    most_kg = most_of_a_size_kg("wire-rope", diameter_m)
+    most_kg = most_of_a_size_kg(kind, diameter_m) if kind == "wire-rope" else None
+    if kind == "chain":
+        most_kg = most_of_chain_kg(diameter_m, given.text("grade"))
     if most_kg is not None and exceeds(given.si("rating"), most_kg):
         raise given.refuse("rating", "more-than-its-rope", most=weight(most_kg, "capacity"))
 
@@ -127,17 +140,15 @@ def _edge(given: Given) -> str:
     return given.text("edge") or "not-said"
 
 
-def _bend(ratio: float | Absent) -> Share | None:
-    """What the bend leaves; all where none counts, and None where it is not known."""
-    if not isinstance(ratio, Absent):
+def _bend(ratio: float | Absent, sling_kind: str) -> Share | Absent:
+    """What the bend leaves; all where none counts or it is wide enough, and why nobody knows where there is no figure."""
+    if isinstance(ratio, Absent):
+        return ratio if ratio.code in _UNKNOWN_BENDS else Share(1.0, message("share-no-bend-counted"))
+    if sling_kind not in WIDE_ENOUGH:
         return bend_share(ratio)
-    return None if ratio.code == "bend-not-known" else Share(1.0, message("share-no-bend-counted"))
-
-
-def _holds_kg(rating_kg: float, hitch: Share, angle: Share, bend: Share | None) -> float | Absent:
-    if bend is None:
-        return absent("bend-not-known")
-    return rating_kg * hitch.share * angle.share * bend.share
+    if exceeds(WIDE_ENOUGH[sling_kind], ratio):
+        return absent("bent-too-tightly")
+    return Share(1.0, message("share-wide-bend"))
 
 
 def _use(load_kg: float | None, holds_kg: float | Absent) -> float | Absent:
@@ -168,12 +179,13 @@ def _angle_share(shape: HitchShape) -> Share:
 
 def _bend_ratio(given: Given) -> float | Absent:
     """Object over rope diameter [-], or why no bend counts."""
-    if given.text("hitch") == "vertical" or given.text("sling_kind") != "wire-rope":
+    kind = given.text("sling_kind")
+    if given.text("hitch") == "vertical" or kind not in _BENT_KINDS:
         return absent("no-bend-counted")
     if not given.has("object_diameter") and not given.has("sling_diameter"):
         return absent("bend-not-known")
     ratio = given.si("object_diameter") / given.si("sling_diameter")
-    if bent_too_hard(ratio):
+    if kind == "wire-rope" and bent_too_hard(ratio):
         raise given.refuse("object_diameter", "thinner-than-the-rope")
     return ratio
 
@@ -201,8 +213,12 @@ def _put_on(found: Found) -> tuple[Reason, ...]:
         reasons.append(stop("too-flat"))
     elif found.flatness == "flat":
         reasons.append(caution("flat"))
-    if found.bend is None:
-        reasons.append(unknown("bend-not-known"))
+    if isinstance(found.bend, Absent):
+        least = WIDE_ENOUGH.get(found.sling_kind)
+        if least is None:
+            reasons.append(unknown("bend-not-known"))
+        else:
+            reasons.append(unknown("bend-without-figure", times=Number(least)))
     if found.edge == BARE_EDGE:
         reasons.append(stop("bare-edge"))
     elif found.edge == "not-said":
@@ -213,7 +229,9 @@ def _put_on(found: Found) -> tuple[Reason, ...]:
 def _load(found: Found) -> tuple[Reason, ...]:
     """What the load asks of what it holds; a capacity that nothing is compared with may be shown, but is no leave to lift."""
     if isinstance(found.use_percent, Absent):
-        if found.use_percent.code == "bend-not-known":
+        if found.over_unbent:
+            return (over("over-rating"),)
+        if found.use_percent.code in _UNKNOWN_BENDS:
             return ()
         return (replace(unknown("no-load-given"), compares=True),)
     return (over("over-rating") if exceeds(found.use_percent, 1.0) else within("inside-rating"),)
@@ -233,13 +251,15 @@ def _ways_to_go_wrong(found: Found) -> tuple[Reason, ...]:
         reasons.append(note("basket-slides", "warning"))
     if found.edge:
         reasons.append(note("pad-corners", "mandatory"))
+        if found.sling_kind in WIDE_ENOUGH and not isinstance(found.bend, Absent):
+            reasons.append(note("wide-bend-from-memory", times=Number(WIDE_ENOUGH[found.sling_kind])))
     return tuple(reasons)
 
 
 def work(found: Found) -> tuple[Step, ...]:
     """The lines of the working."""
     steps = [step("hitch", what=found.hitch.said), step("angle", what=found.angle.said)]
-    if found.bend is not None:
+    if not isinstance(found.bend, Absent):
         steps.append(step("bend", what=found.bend.said))
     if not isinstance(found.capacity_kg, Absent):
         steps.append(step("holds"))
@@ -260,12 +280,12 @@ def draw(found: Found, writer: Writer) -> Figure:
 
 def cite(found: Found) -> tuple[Citation, ...]:
     """Where the shares stand."""
-    bend = found.bend.citations if found.bend else ()
+    bend = () if isinstance(found.bend, Absent) else found.bend.citations
     return (*found.hitch.citations, *found.angle.citations, *bend)
 
 
 _WEIGHT = Bounds(above=0, at_most=2_000_000)
-_BENDS = {"sling_kind": ("wire-rope",), "hitch": ("choker", "basket")}
+_BENDS = {"sling_kind": _BENT_KINDS, "hitch": ("choker", "basket")}
 _BEARS = {"hitch": ("choker", "basket")}
 
 WORKSHEET = Worksheet(

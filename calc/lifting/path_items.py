@@ -112,8 +112,9 @@ FARTHEST_OFF_LINE_DEG = 90.0
 """A pull further off line than this is not allowed (its source was not noted)."""
 _SLACK = 1e-9
 TIMES_THE_STRONGEST = 2.0
-"""No shackle, rope or eyebolt of a size is rated so many times the strongest that the tables print of it, and no hook so many
-times the chain that it fits: alloy shackles and the strongest ropes made stay under it (our own mark, no source)."""
+"""No shackle, rope, eyebolt, ring or turnbuckle of a size is rated so many times the strongest that the tables print of it, and
+no hook so many times the chain that it fits: alloy shackles and the strongest ropes made stay under it (our own mark, no
+source)."""
 METRIC = frozenset((*METRIC_LIFTING_GRADES, "10"))
 """Grades whose bare sizes are millimetres."""
 
@@ -131,6 +132,8 @@ _PRINTED_BY_SIZE: Mapping[str, tuple[str, str, Mapping[str, str]]] = {
     "wire-rope": ("wire-rope", "size_in", {"rope": "6x19_eips_iwrc", "quantity": "sling_vertical"}),
     "eyebolt": ("eyebolts", "thread", _A489),
     "eyebolt-plain": ("eyebolts", "thread", _A489),
+    "ring": ("master-links", "size_in", {"quantity": "working_load_limit"}),
+    "turnbuckle": ("turnbuckles", "thread_in", {"quantity": "working_load", "unit": "lb"}),
 }
 """Kinds of which a table prints the ratings by one size: table, column of the size, and the rows that count."""
 _OF_THE_GRADE = ("not-rated-grade-not-lifting", "not-rated-grade-not-of-shackles")
@@ -464,8 +467,8 @@ def _refuse_too_much(row: Given, item: PathItem) -> None:
 
 def most_of_its_size_kg(item: PathItem) -> float | None:
     """More than any part of its kind and size is rated for [kg]: by the grade of a chain, twice that of a hook that fits it; by the
-    strongest that the tables print of a shackle, a rope or an eyebolt that is no thinner. None where nothing says it. Raises
-    NotRated where the size is not readable.
+    strongest that the tables print of a shackle, a rope, an eyebolt, a ring or a turnbuckle that is no thinner, of a ring also by
+    chain of its own bar, which is never bent as far. None where nothing says it. Raises NotRated where the size is not readable.
 
     >>> most_of_its_size_kg(PathItem("pin", "shackle", size="1/8")) == most_of_its_size_kg(PathItem("", "shackle", size="3/16"))
     True
@@ -477,11 +480,15 @@ def most_of_its_size_kg(item: PathItem) -> float | None:
         return times * max(most_of_chain_kg(wire_m, grade) for grade in item.mark.grades)
     if item.kind not in _PRINTED_BY_SIZE or not item.size:
         return None
-    return most_of_a_size_kg(item.kind, _size_m(item, "in"))
+    size_m = _size_m(item, "in")
+    printed_kg = most_of_a_size_kg(item.kind, size_m)
+    if item.kind == "ring" and printed_kg is not None:
+        return min(printed_kg, most_of_chain_kg(size_m))
+    return printed_kg
 
 
 def most_of_a_size_kg(kind: str, size_m: float) -> float | None:
-    """The same of a shackle, a wire rope or an eyebolt of a size [m]; None over the largest that is printed."""
+    """The same of a kind in the tables of a size [m]; None over the largest that is printed."""
     rows = _rows_by_size(kind)
     if size_m <= 0.0:
         return 0.0

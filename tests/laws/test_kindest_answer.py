@@ -217,8 +217,8 @@ def hitch_raw(words: Boxes) -> dict[str, Any]:
 
 
 def hitch_asks(boxes: Boxes) -> float:
-    """A basket bears twice the sine, a choke four fifths at most (the most that any printed source gives), and rope bent round
-    its own size half.
+    """A basket bears twice the sine, a choke four fifths at most (the most that any printed source gives), rope bent round
+    its own size half, and chain round less than six of its wires nobody knows.
     """
     if boxes["condition"] != "marked-good" or (boxes["hitch"] != "vertical" and boxes["edge"] != "padded"):
         return math.inf
@@ -229,6 +229,12 @@ def hitch_asks(boxes: Boxes) -> float:
         share = 2 * math.sin(math.radians(boxes["angle"])) if boxes["angle"] >= 30.0 else 0.0
     elif boxes["hitch"] == "choker":
         share = 0.8 if boxes["choke"] > 120.0 else 0.8 * 0.87
+    if (
+        boxes["sling_kind"] == "chain"
+        and boxes["hitch"] != "vertical"
+        and boxes["object"] < 6 * boxes["rope"]
+    ):
+        return math.inf
     if boxes["sling_kind"] == "wire-rope" and boxes["hitch"] != "vertical":
         share *= 1.0 - 0.5 / math.sqrt(max(1.0, boxes["object"] / boxes["rope"]))
     return float(boxes["load"] / (boxes["tag"] * share) if share else math.inf)

@@ -18,6 +18,8 @@ def run(**more: str) -> dict[str, Any]:
     usual = {"sling_kind": "wire-rope", "hitch": "vertical", "rating": "1000 kg", "condition": "marked-good"}
     if more.get("sling_kind") == "chain":
         usual["grade"] = "80"
+    if more.get("sling_kind") in ("chain", "fibre-rope"):
+        usual |= {"object_diameter": "200 mm", "sling_diameter": "20 mm"}
     return answer(
         "hitch", {**usual, "basket_angle": "90", "choke_angle": "120", "edge": "padded", **more}, "si"
     )
@@ -80,6 +82,32 @@ def test_bend_of_wire_rope_counts_and_of_others_does_not() -> None:
     assert value(unknown, "capacity") is None
     assert unknown["verdict"] == "unknown"
     assert "as little as half" in unknown["headline"]
+
+
+@pytest.mark.parametrize(("kind", "least"), [("chain", 6.0), ("fibre-rope", 8.0)])
+@pytest.mark.parametrize("hitch", ["basket", "choker"])
+def test_chain_and_fiber_rope_bent_tightly_have_no_rating(kind: str, least: float, hitch: str) -> None:
+    """Chain in a basket round a bar as thin as itself held twice its rating, while load-path said that no rule covers it."""
+    asked = {"sling_kind": kind, "hitch": hitch, "sling_diameter": "20 mm", "load": "100 kg"}
+    wide = run(**asked, object_diameter=f"{20 * least} mm")
+    assert wide["verdict"] in ("ok", "caution")
+    assert value(wide, "factor_bend") == 1
+    assert value(wide, "bend_ratio") == pytest.approx(least)
+    assert "from memory of ASME B30.9" in texts(wide)
+    tight = run(**asked, object_diameter=f"{20 * least - 0.1} mm")
+    assert (tight["verdict"], value(tight, "capacity")) == ("unknown", None)
+    assert f"less than {least:.0f} times" in tight["headline"]
+    left_out = run(**asked | {"object_diameter": "", "sling_diameter": ""})
+    assert (left_out["verdict"], value(left_out, "capacity")) == ("unknown", None)
+    assert run(**asked | {"object_diameter": "", "sling_diameter": "", "load": "3 t"})["verdict"] == "stop"
+
+
+def test_a_rating_that_no_chain_of_its_wire_has_is_refused() -> None:
+    """Grade 80 of 10 mm wire: 1.15 x 200 N/mm2 x 157 mm2 is 3,684 kg at most."""
+    chain = {"sling_kind": "chain", "hitch": "basket", "object_diameter": "200 mm", "sling_diameter": "10 mm"}
+    assert run(**chain, rating="3,680 kg", load="10 kg")["verdict"] == "ok"
+    with pytest.raises(Refused, match="more than any such sling"):
+        run(**chain, rating="3,690 kg")
 
 
 def test_over_load_is_a_stop() -> None:

@@ -99,7 +99,8 @@ HITCH = {
     "load": "400 kg",
     "condition": "marked-good",
 }
-OF_CHAIN = {"sling_kind": "chain", "grade": "80"}
+WIDE = {"object_diameter": "200 mm", "sling_diameter": "20 mm"}
+OF_CHAIN = {"sling_kind": "chain", "grade": "80", **WIDE}
 CHOKED = {**HITCH, "hitch": "choker", "choke_angle": "120", "edge": "padded"}
 BASKET = {**HITCH, "hitch": "basket", "basket_angle": "60", "edge": "padded"}
 SIZED = {"rating": "1237 kg"}
@@ -110,6 +111,7 @@ PAD = "mandatory: Pad every corner"
 HAMMER = "warning: Do not hammer a choke"
 CHOKE_READ = "note: The table of choke angles was read in two handbooks"
 BEND = "mandatory: Measure what the rope bends round"
+WIDE_READ = "note: A bend of"
 EDGE = "mandatory: Say how the sling bears on the load"
 WORST_CHOKE = "warning: Measure the angle of the choke"
 
@@ -159,36 +161,36 @@ HITCHES = (
         "hitch",
         {**CHOKED, **OF_CHAIN},
         "caution",
-        (HAMMER, CHOKE_READ, PAD, TAG),
+        (HAMMER, CHOKE_READ, PAD, WIDE_READ, TAG),
     ),
     Case(
         "choked natural fiber",
         "hitch",
-        {**CHOKED, "load": "390 kg", "sling_kind": "fibre-rope"},
+        {**CHOKED, "load": "390 kg", "sling_kind": "fibre-rope", **WIDE},
         "caution",
-        (HAMMER, CHOKE_READ, PAD, TAG),
+        (HAMMER, CHOKE_READ, PAD, WIDE_READ, TAG),
     ),
-    Case("basket of chain", "hitch", {**BASKET, **OF_CHAIN}, "ok", (SLIDES, PAD, TAG)),
+    Case("basket of chain", "hitch", {**BASKET, **OF_CHAIN}, "ok", (SLIDES, PAD, WIDE_READ, TAG)),
     Case(
         "basket of chain, edge not said",
         "hitch",
         {**BASKET, **OF_CHAIN, "edge": None},
         "unknown",
-        (EDGE, SLIDES, PAD, TAG),
+        (EDGE, SLIDES, PAD, WIDE_READ, TAG),
     ),
     Case(
         "basket of chain on a bare edge",
         "hitch",
         {**BASKET, **OF_CHAIN, "edge": "bare"},
         "stop",
-        ("prohibition: Never lay a sling on a bare edge", SLIDES, PAD, TAG),
+        ("prohibition: Never lay a sling on a bare edge", SLIDES, PAD, WIDE_READ, TAG),
     ),
     Case(
         "basket just too low",
         "hitch",
         {**BASKET, "basket_angle": "29.9", **OF_CHAIN},
         "stop",
-        ("prohibition: Never use a sling at less than 30°", SLIDES, PAD, TAG),
+        ("prohibition: Never use a sling at less than 30°", SLIDES, PAD, WIDE_READ, TAG),
     ),
     Case("basket of rope", "hitch", BASKET, "unknown", (BEND, SLIDES, PAD, TAG)),
     Case("basket of rope, bend known", "hitch", {**BASKET, **BENT}, "ok", (SLIDES, PAD, TAG)),

@@ -687,6 +687,10 @@ def test_a_mark_that_no_chain_of_its_size_bears_is_refused_where_no_table_rates_
         ({"kind": "wire-rope", "size": "1/2", "rope_class": "other", "rating": "20 t"}, "rating", "bears"),
         ({"kind": "wire-rope", "size": "1/2", "rating": "20 t"}, "rating", "bears"),
         ({"kind": "shackle", "size": "1/4", "rating": "20 t"}, "rating", "bears"),
+        ({"kind": "ring", "grade": "80", "size": "1/4", "rating": "20 t"}, "rating", "bears"),
+        ({"kind": "ring", "grade": "80", "size": "banana", "rating": "2 t"}, "size", "banana"),
+        ({"kind": "turnbuckle", "size": "1/2", "rating": "20 t"}, "rating", "bears"),
+        ({"kind": "turnbuckle", "size": "banana", "rating": "1 t"}, "size", "banana"),
         ({"kind": "wire-rope", "size": "banana", "rope_class": "other", "rating": "2 t"}, "size", "banana"),
         ({"kind": "shackle", "size": "banana", "rating": "2 t"}, "size", "banana"),
     ],
@@ -731,7 +735,11 @@ def test_the_most_of_a_size_is_that_of_the_next_size_that_is_printed() -> None:
     assert most("shackle", "1/8") == most("shackle", "3/16")
     assert most("eyebolt", "1/8") == pytest.approx(2 * 400 * LB)
     assert most("shackle", "0") == most("wire-rope", "0") == 0.0
-    assert most("shackle", "10 in") is most("ring", "1/2", grade="80") is most("shackle", "") is None
+    assert most("shackle", "10 in") is most("ring", "10 in", grade="80") is most("shackle", "") is None
+    # 7,400 lb is printed of a 1/2 in link; of a thinner one chain of its own bar is less: 2 x 300 N/mm2 x 31.67 mm2 x 1.15.
+    assert most("ring", "1/2", grade="80") == pytest.approx(2 * 7400 * LB)
+    assert most("ring", "1/4", grade="80") == pytest.approx(2 * 300 * 31.67 * 1.15 / 9.80665, rel=1e-3)
+    assert most("turnbuckle", "1/2") == pytest.approx(2 * 1800 * LB)
     assert most("hook", "3/8") is None
     one, two = most("chain", "3/8", grade="80"), most("hook", "3/8", grade="80")
     assert one is not None

@@ -247,7 +247,7 @@ reason-kit-worn =
 
 kit-rating-not-read = its rating “{ $typed }” { $reason }
 kit-size-not-read = its size “{ $typed }” { $reason }
-kit-mark-over-its-size = its rating “{ $typed }” is more than any part of that kind and size bears, { $most } at most, so rating or size was misread
+kit-mark-over-its-size = its rating “{ $typed }” is more than any part of that kind and size bears, { $most } at most (our own bound, no source), so rating or size was misread
 kit-mark-not-understood = the mark “{ $mark }” names no grade that this book knows
 kit-mark-against-table = its rating “{ $typed }” is not the { $printed } that the table gives for its mark and size, so one of them was misread
 kit-no-rating-given = neither its label nor a grade mark with a size says what it holds

@@ -3,7 +3,7 @@
 ## What is asked of the rigging
 
 input-use = How the parts are used
-    .help = In line means that no part is pulled sideways, choked, or bent round a pin or an edge. If you leave it empty, nothing can be rated.
+    .help = In line means that no part is pulled sideways, choked, or bent round a pin or an edge, and that each hook holds in its bowl and not at its tip. If you leave it empty, nothing can be rated.
 option-use-plain = all are in line, between 32 and 120 °F (0 and 49 °C)
 option-use-not-straight = some are pulled sideways, choked or bent; none are hot or cold
 option-use-hot-or-cold = all are in line; some are hotter or colder than that
@@ -44,7 +44,7 @@ input-items-rating = Rating on its mark or tag
 input-items-grade = Grade
     .help = The mark that is stamped on the chain, hook or ring, such as 80 or G100. Shackles: A or B.
 input-items-size = Size
-    .help = Such as 3/8, 10 mm. Eyebolts: the thread.
+    .help = Such as 3/8, 10 mm. Eyebolts, turnbuckles: the thread. Ring: the thickness of its bar. Web slings, fiber ropes and hoists go by their tag alone.
 input-items-rope_class = Wire rope by its tag
     .help = The table rates one class only. For any other, use the rating on its own tag.
 option-items-rope_class-6x19-iwrc-eips-pressed = 6×19, steel core (IWRC), extra improved plow steel (EIPS), pressed eyes
@@ -54,7 +54,7 @@ input-items-legs = How many side by side
 input-items-angle = Angle of those legs from the horizontal
     .help = Needed for two legs or more. The pull on an eyebolt is off its shank by 90° less this angle.
 input-items-side_angle = Pull off its own line
-    .help = Give 0° for a pull in line with the bow of a shackle or the shank of an eyebolt. Asked only if some parts are pulled sideways.
+    .help = Give 0° for a pull in line with the bow of a shackle or the shank of an eyebolt. A hook that holds at its tip has no rating: leave this empty. Asked only if some parts are pulled sideways.
 input-items-hitch = How the sling runs
     .help = Asked only if some parts are pulled sideways, choked or bent.
 option-items-hitch-straight = straight from end to end
@@ -131,7 +131,7 @@ not-rated-thread-not-listed = size “{ $size }” is not in the eyebolt table; 
 refused-part-not-rated = is not rated: { $reason }. Or give the rating that is marked on the part “{ $part }”.
 refused-grade-not-known = is not a mark that this book knows. Give it as it stands on the part, such as 80 or G100; leave it empty if it cannot be read.
 refused-shackle-grade-not-known = is not a grade of shackles that this book knows. It knows A and B, and the marks 4, 6 and 8; leave it empty if it cannot be read.
-refused-mark-over-such-part = is more than any part of that kind and size bears: { $most } at most. Read its mark and its size again.
+refused-mark-over-such-part = is more than any part of that kind and size bears: { $most } at most (our own bound, no source). Read its mark and its size again.
 refused-mark-against-table = does not agree with the { $printed } that the table prints for this kind, grade and size. One of them was misread. If the mark on the part “{ $part }” is right, leave its size empty, and the mark decides.
 refused-said-to-be-straight = says that this part is not in line, but above you say that all parts are in line. Change one of them.
 refused-said-to-be-cool = is a temperature of its own, but above you say that no part works hot or cold. Change one of them, or leave this empty.

@@ -22,9 +22,9 @@ input-choke_angle = Angle of the choke
 input-basket_angle = Angle of the basket's legs from the horizontal
     .help = Give 90° if both legs are vertical.
 input-object_diameter = Diameter of what it bends round
-    .help = The load, a pin, or a rounded corner.
-input-sling_diameter = Diameter of the rope
-    .help = Across the crowns of the strands.
+    .help = The load, a pin, or the rounding of its tightest corner.
+input-sling_diameter = Thickness of the rope, or of the wire of a link
+    .help = A rope is measured across the crowns of its strands.
 input-edge = How it bears on the load
     .help = Corners and edges that the sling goes round.
 option-edge-padded = On rounded or padded corners only
@@ -66,6 +66,14 @@ reason-over-rating =
 reason-bend-not-known =
     .headline = What it holds is not known yet. Wire rope that bends round something thin keeps as little as half of its strength. Give the diameters of the rope and of what it bends round.
     .caution = Measure what the rope bends round, and the rope. Round something as thin as itself it keeps half of its strength. A sharper corner cuts it.
+reason-bend-without-figure =
+    .headline = What it holds is not known. { $sling_kind ->
+            [chain] Chain
+           *[fibre-rope] Fiber rope
+        } that bends round less than { $times } times its thickness is weakened, by a figure that this book does not have. Give both thicknesses, and pad the corners to a wider bend.
+    .caution = Measure what the sling bends round at its tightest corner, and the sling. Under { $times } times its thickness only its maker can say what it holds.
+reason-wide-bend-from-memory =
+    .caution = A bend of { $times } times the thickness of the sling and more counts as taking nothing. That is from memory of ASME B30.9, which was not read. Go by the sling’s maker.
 reason-edge-not-said =
     .headline = What it holds is not known yet, because no table rates a sling on a bare edge. Say how it bears on the load.
     .caution = Say how the sling bears on the load. On a bare edge it has no rating.
@@ -90,7 +98,7 @@ reason-choke-not-measured =
 reason-pad-corners =
     .caution = Pad every corner. An edge cuts webbing or rope, and bends a chain link.
 reason-tag-governs =
-    .caution = Go by the tag on the sling. If you cannot read it, do not lift with the sling.
+    .caution = Go by the tag on the sling. If you cannot read it, do not lift with the sling. A sling that works hot or cold holds less than this.
 
 ## The working
 
@@ -102,9 +110,12 @@ step-angle = Angle
     .result = × { $factor_angle }
 step-bend = Bend
     .formula = { $what }
-    .numbers = { $bend_ratio ->
-            [absent] { "" }
-           *[other] 1 − 0.5 / √(D/d)
+    .numbers = { $sling_kind ->
+            [wire-rope] { $bend_ratio ->
+                    [absent] { "" }
+                   *[other] 1 − 0.5 / √(D/d)
+                }
+           *[other] { "" }
         }
     .result = × { $factor_bend }
 step-holds = Holds
@@ -116,17 +127,19 @@ share-straight = straight
 share-basket = two legs of a basket
 share-basket-angle = legs at { PLACES($angle, places: 0) } from the horizontal
 share-no-bend-counted = no bend counted
+share-wide-bend = wide enough for this sling
 
 ## Why a result is absent
 
 absent-no-bend-counted = no bend counted
 absent-bend-not-known = bend not known
+absent-bent-too-tightly = bent more tightly than this book has a figure for
 absent-not-to-be-used = not to be used as it is
 absent-no-load-given = no load given
 
 ## Refusals
 
-refused-more-than-its-rope = is more than any wire rope of that diameter may lift, { $most } at most. Read the tag again, and measure the rope again.
+refused-more-than-its-rope = is more than any such sling of that thickness may lift, { $most } at most (our own bound, no source). Read the tag again, and measure the sling again.
 refused-thinner-than-the-rope = is less than the rope's own. Do not bend wire rope so tightly: pad the corner.
 
 ## The drawing

@@ -66,7 +66,7 @@ reason-tension-not-limit =
 reason-slides-only =
     .caution = This counts sliding only. Whether the load tips, whether strap and anchors are strong enough, and what the law counts are worked out on the worksheet for tie-downs.
 
-refused-more-than-by-hand = is more than a hand ratchet leaves in a strap, which is { $most } at most. It is probably a limit. Give the STF of the label.
+refused-more-than-by-hand = is more than a hand ratchet leaves in a strap, which is { $most } at most (common practice, no source). It is probably a limit. Give the STF of the label.
 refused-limit-as-tension = is more than half of the strap's limit. Half is { $half }, and no hand ratchet leaves more. Give the STF of the label, or a measured tension.
 
 ## The working

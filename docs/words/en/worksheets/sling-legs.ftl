@@ -96,7 +96,7 @@ reason-tag-alone =
 reason-squeeze =
     .caution = Each leg presses the load inward (compression) with { $side_force }. A thin box or an open frame may need a spreader.
 reason-hook-over-balance-point =
-    .caution = Put the hook directly above the center of gravity. Go by the tag on your sling. If you cannot read the tag, do not lift with the sling.
+    .caution = Put the hook directly above the center of gravity, and use legs of equal length whose pick points stand equally far from it: a leg nearer to it pulls harder. A leg that is choked, bent round an edge, or hot or cold holds less than its rating. Go by the tag on your sling. If you cannot read the tag, do not lift with the sling.
 
 chain-inch = { $size } in grade { $grade } chain
 chain-metric = { $size } mm grade { $grade } chain

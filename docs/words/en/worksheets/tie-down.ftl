@@ -350,9 +350,9 @@ reason-marks-govern =
 ## Refusals
 
 refused-grade-not-understood = is not a grade of tie-down chain this book knows; grades are { $grades }. Or leave it empty and give the limit on the label.
-refused-more-than-by-hand = is more than a hand ratchet leaves in a strap ({ $most }): it may be a limit. Give the STF of the label.
+refused-more-than-by-hand = is more than a hand ratchet leaves in a strap ({ $most }, common practice, no source): it may be a limit. Give the STF of the label.
 refused-size-not-understood = { $reason }. Give the size of the chain such as 3/8 or 10 mm, or leave it empty.
-refused-more-than-such-chain = is more than a chain of that grade and size bears, { $most } at most. Look at label, mark and size again.
+refused-more-than-such-chain = is more than a chain of that grade and size bears, { $most } at most (our own bound, no source). Look at label, mark and size again.
 refused-not-rated = is not rated: { $reason }. Or leave it empty and give the limit on the label.
 refused-mark-against-table = does not agree with the law's table, which gives { $printed } for that grade and size. Look at the mark again. If it really says that, leave grade and size empty.
 refused-limit-as-tension = is more than half of the limit. Half is { $half }, and no hand ratchet leaves more. Give the STF of the label, or a measured tension.

@@ -84,11 +84,11 @@ reason-tongue-heavy =
     .closing = By custom the load on the ball is too large.
     .caution = By custom { $least } to { $most } of the weight of the loaded trailer is on the ball. With more, the front wheels of the tow vehicle lose grip. That is custom and not law. Move the load back, or follow the trailer's own book.
 reason-axles-share =
-    .caution = Axles and tires share the load equally only if the trailer stands level and its equalizer works. Weigh each axle if you can.
+    .caution = Axles and tires share the load equally only if the trailer stands level, its equalizer works, and the load stands midway between left and right. Weigh each axle if you can.
 reason-chains-too =
     .caution = Use safety chains, crossed under the tongue, each strong enough for the whole trailer. US law asks for them on a commercial trailer, and its tongue must not be able to drop to the ground.
 reason-tie-it-down =
-    .caution = Then tie the load down, so that it stays where it is.
+    .caution = Then tie the load down, so that it stays where it is. Try the trailer’s brakes and the cable that sets them if it breaks away. The plates here say nothing about brakes.
 
 refused-more-than-half-the-trailer = is more than half of the empty trailer, { $empty }, and no trailer puts so much on the ball. Weigh both again.
 refused-not-less-than-towed = is not less than what the hitch may tow, { $gross }. A plate has two lines: the load on the ball, and the weight towed. Read both.
