@@ -280,7 +280,7 @@ def find(given: Given) -> Found:
     shape, no_strength = legs.shape, legs.strut.no_strength
     own = () if no_strength else legs.own_checks(load_kg)
     gear = legs.gear_checks(load_kg)
-    first = max(own, key=lambda one: one.used) if own else None
+    first = max((*own, *gear), key=lambda one: one.used) if own else None
     leg_n = legs.leg_n(load_kg)
     sheer = shape if isinstance(shape, ShearLegs) else None
     none = no_strength or (None if legs.all_known() else absent("not-all-checked"))
@@ -391,7 +391,8 @@ def work(found: Found) -> tuple[Step, ...]:
 def draw(found: Found, writer: Writer) -> Figure:
     """Side and front to scale; the legs are lit where they are the weakest."""
     legs, shape = found.legs, found.legs.shape
-    first = max(found.own_checks, key=lambda one: one.used) if found.own_checks else None
+    every = (*found.own_checks, *found.gear_checks)
+    first = max(every, key=lambda one: one.used) if found.own_checks else None
     tripod = isinstance(shape, Tripod)
     view = LegsView(
         head_m=shape.head_m,

@@ -110,7 +110,7 @@ input-tie_downs-across = Across the truck
 input-tie_downs-down = Down
     .help = From where it leaves the load, plumb down to the anchor.
 input-tie_downs-lashing_length = How long it is
-    .help = It only shows whether the tie-down reaches.
+    .help = It only shows whether the tie-down reaches. Do not make one longer by hooking two hooks together.
 
 ## What is found
 
