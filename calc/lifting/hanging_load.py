@@ -3,7 +3,8 @@
 Two to eight legs of any lengths from one hook to a stiff load whose balance point may lie anywhere. Exact rigid
 balance (calc.lifting.hanging, calc.lifting.hung_load); then the worst of a balance point that is off by a tolerance the
 reader gives, and of one leg one link shorter on springy legs. The legs are judged by that worst. Chain stretch from the
-modulus of studless mooring chain, a link's pitch from three times its bar.
+modulus of studless mooring chain, a link's pitch from three times its bar. Its legs are a sling of which the
+tag alone is known here: it lifts no more than the mode factor allows (calc.lifting.whole_sling), as on the other worksheets.
 """
 
 from __future__ import annotations
@@ -45,6 +46,7 @@ from calc.lifting.leg_grade import (
 from calc.lifting.leg_grade import WORDS as GRADE_WORDS
 from calc.lifting.own_part import WORDS as OWN_PART_WORDS
 from calc.lifting.own_part import OwnPart, judge_own_parts, own_part_inputs, own_part_of
+from calc.lifting.whole_sling import factor_by_tag
 from calc.quantities import STANDARD_GRAVITY_M_PER_S2
 from calc.reasons import Reason, caution, note, over, stop, unknown, within
 from calc.words.facts import (
@@ -85,6 +87,8 @@ rounding leaves counts."""
 
 MOST_STIFF_LEGS = 3
 """Legs that a stiff load needs to hang by; more share in more ways than one."""
+FEWEST_OF_A_SLING = 2
+"""Legs that a sling has at least, and that are counted of four and more."""
 
 
 @dataclass(frozen=True)
@@ -158,6 +162,19 @@ class Found:
         """Whether a leg's pull is over its rating."""
         used = self.used(leg)
         return used is not None and exceeds(used, 1.0)
+
+    def sling_limit(self) -> tuple[float, float] | None:
+        """How many times one of its legs a sling of these legs lifts [-], and what that is [kg], of legs of unlike ratings by their
+        mean (own rule: so a stronger leg is never worse); None where one leg carries alone, a rating is not known, or they lie
+        too flat. Of four and more legs two count, as a stiff load may hang on two.
+        """
+        carrying = [leg for leg in self.legs() if not self.is_slack(leg)]
+        rated = [kg for leg in carrying if (kg := self.load.ratings_kg[leg]) is not None]
+        if self.worst is None or len(rated) < len(carrying) or len(carrying) < FEWEST_OF_A_SLING:
+            return None
+        counted = len(carrying) if len(carrying) <= MOST_STIFF_LEGS else FEWEST_OF_A_SLING
+        factor = factor_by_tag(counted, self.worst.lowest_angle_deg)
+        return None if factor is None else (factor, factor * sum(rated) / len(rated))
 
     def flatness(self, leg: int) -> Flatness:
         """How flat a leg lies; a slack one counts as steep."""
@@ -353,9 +370,20 @@ def _legs(found: Found, worst: WorstCase) -> tuple[Reason, ...]:
         reasons.append(unknown("ratings-missing", unrated=_names(found, unrated), **hangs))
     if worst.pulls_n is None:
         reasons.append(unknown("link-not-found", **hangs))
-    if not over_it and not unrated and worst.pulls_n is not None:
+    by_tag = _over_sling(found)
+    reasons += by_tag
+    if not by_tag and not over_it and not unrated and worst.pulls_n is not None:
         reasons.append(within("inside-ratings", **hangs))
     return tuple(reasons)
+
+
+def _over_sling(found: Found) -> list[Reason]:
+    """Whether the load is more than a sling of these legs may lift by its tag."""
+    limit = found.sling_limit()
+    if limit is None or not exceeds(found.load.weight_n / STANDARD_GRAVITY_M_PER_S2, limit[1]):
+        return []
+    whole = weight(limit[1], "capacity")
+    return [over("over-sling-by-factor", factor=Number(limit[0], places=1), whole=whole, **_hangs(found))]
 
 
 def _hangs(found: Found) -> dict[str, Fact]:

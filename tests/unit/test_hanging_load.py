@@ -633,3 +633,59 @@ def test_short_legs_of_rope_differ_by_no_more_than_a_link() -> None:
     rope = run(SQUARE, [2.3] * 4, (0.3, 0.2, -0.4), leg_kind="wire-rope", grade="")
     chain = run(SQUARE, [2.3] * 4, (0.3, 0.2, -0.4))
     assert value(rope, "worst_tension") == pytest.approx(value(chain, "worst_tension"))
+
+
+@pytest.mark.parametrize(
+    ("legs", "angle", "factor"),
+    [(2, 80.0, 1.4), (2, 40.0, 1.0), (3, 80.0, 2.1), (3, 40.0, 1.5), (4, 80.0, 1.4), (4, 40.0, 1.0)],
+)
+def test_legs_of_one_rating_lift_no_more_than_their_sling_does_elsewhere(
+    legs: int, angle: float, factor: float
+) -> None:
+    """Two legs of 1,000 kg at 80 degrees were within with 1,900 kg, and a stop on sling-legs and load-path: EN 818-4 lets
+    such a sling lift 1.4 times one leg.
+    """
+    turns = [2 * math.pi * leg / legs for leg in range(legs)]
+    picks = [(math.cos(turn), math.sin(turn), 0.0) for turn in turns]
+    long_m = 1 / math.cos(math.radians(angle))
+
+    def asked(load_kg: float, **more: Any) -> dict[str, Any]:
+        ratings = {"ratings": ["1000 kg"] * legs} | more
+        return run(
+            picks,
+            [long_m] * legs,
+            (0.0, 0.0, -0.3),
+            f"{one_reading(load_kg)} kg",
+            chain_size="7 mm",
+            **ratings,
+        )
+
+    limit_kg = factor * 1000.0
+    over = asked(1.001 * limit_kg)
+    assert over["verdict"] == "stop"
+    assert f"{factor} times the rating of one leg" in texts(over)
+    by_legs = {
+        "load": f"{one_reading(1.001 * limit_kg)} kg",
+        "legs": f"{min(legs, 3)}",
+        "known_by": "angle",
+        "leg_rating": "1000 kg",
+    }
+    by_legs |= {"load_kind": "flexible", "legs_counted": "3"} if legs == 3 else {"legs": "2"}
+    other = answer(
+        "sling-legs", {**by_legs, **CHAIN, "angle": f"{angle} deg", "condition": "marked-good"}, "si"
+    )
+    assert other["verdict"] == "stop"
+    assert "by EN 818-4" not in texts(asked(0.5 * limit_kg))
+    assert "EN 818-4" not in texts(asked(0.999 * limit_kg))
+    # A stronger leg is never worse, and a weaker one never better: unlike legs count by their mean.
+    for one, holds in (("1010 kg", True), ("990 kg", False)):
+        unlike = asked(1.001 * limit_kg, ratings=[one] + ["1000 kg"] * (legs - 1))
+        assert ("EN 818-4" not in texts(unlike)) == holds
+
+
+def test_legs_too_flat_or_alone_are_no_sling_with_a_factor() -> None:
+    flat = run([(1.0, 0.0, 0.0), (-1.0, 0.0, 0.0)], [1.1, 1.1], (0.0, 0.0, -0.3), "10 t", ratings=["1 t"] * 2)
+    assert flat["verdict"] == "stop"
+    assert "EN 818-4" not in texts(flat)
+    alone = run([(0.5, 0.0, 0.0), (1.5, 0.0, 0.0)], [2.0, 2.5], (0.0, 0.0, -1.0), "3 t", ratings=["2 t"] * 2)
+    assert "EN 818-4" not in texts(alone)

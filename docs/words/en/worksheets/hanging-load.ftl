@@ -89,6 +89,9 @@ reason-leg-over-rating =
            *[other] That is over the rating of legs { $over }: do not lift.
         }
     .caution = A leg is over its rating at its worst. Do not lift.
+reason-over-sling-by-factor =
+    .headline = By the stricter rule a sling of these legs lifts { $whole }, which is less than your load. Too much.
+    .caution = EN 818-4 allows these legs { $factor } times the rating of one leg at this angle, of unlike legs that of their mean. Your load is more. Do not lift.
 reason-ratings-missing =
     .headline = { hangs } { at-its-worst } { $unrated ->
             [one] Give the rating of leg { $unrated }.
