@@ -39,6 +39,7 @@ from calc.lifting.lug_strength import (
     weld_allowable_pa,
     weld_n,
 )
+from tests.asking import asked
 
 LUG = Lug(0.021, 0.027, 0.023, 0.028, 0.031, 0.062, 0.007, 0.081, 250e6, 400e6, 482e6, 3.0, round_end=False)
 
@@ -393,3 +394,61 @@ def test_a_wall_is_cut_through_by_hand() -> None:
     lug = dataclasses.replace(LUG, weld_length_m=3 * inch, design_factor=3.0)
     assert wall_shears_n(wall, lug) / lb == pytest.approx(2 * 3 * 0.25 * 36_000 / 3**0.5 / 3, rel=1e-9)
     assert wall_shears_n(wall, lug) / lb == pytest.approx(10_392, abs=1)
+
+
+def line(record: dict[str, Any], title: str) -> Any:
+    return next(one for one in record["steps"] if one["label"].startswith(title))
+
+
+def test_the_stresses_in_the_working_by_hand() -> None:
+    """The example: 2,300 lb at 30 degrees, 1-3/4 in over the foot, welded over 3 in and 5/8 in thick; fillet 5/16 in.
+    Foot: 2,300 (0.866 / 1.875 + 0.5 x 1.75 x 6 / (0.625 x 3^2)); sheared: 12,000 x 2,300 / 14,409; on the throat
+    0.2210 in: 2,300 x hypot(0.866 / 6 + 0.5 x 1.75 / 3, 0.5 / 6) / 0.2210.
+    """
+    found = run()
+    foot = 2300 * (0.8660254 / (3 * 0.625) + 0.5 * 1.75 * 6 / (0.625 * 3**2))
+    assert f"{round(foot):,} psi" in line(found, "Bends at the foot")["numbers"]
+    throat = 0.3125 / math.sqrt(2)
+    weld = 2300 * math.hypot(0.8660254 / 6 + 0.5 * 1.75 / 3, 0.5 / 6) / throat
+    assert f"{round(weld):,}"[:4] in line(found, "Weld")["numbers"]
+    cut = 12_000 * 2300 / (found["results"]["foot_shear"]["value"])
+    assert f"{round(cut):,}"[:4] in line(found, "Shears at the foot")["numbers"]
+
+
+def test_runs_round_the_ends_make_the_weld_hold_more_by_hand() -> None:
+    """Round the ends come 2 t of length and L t of modulus: 0.866 / 7.25 + 0.5 x 1.75 / (3 + 0.625 x 3) for 0.866 / 6 + 0.875 / 3."""
+    two = math.hypot(0.8660254 / 6 + 0.875 / 3, 0.5 / 6)
+    around = math.hypot(0.8660254 / 7.25 + 0.875 / (3 + 1.875), 0.5 / 7.25)
+    held = [run(weld_runs=one)["results"]["weld"]["value"] for one in ("two", "around")]
+    assert held[1] / held[0] == pytest.approx(two / around, rel=1e-3)
+
+
+@pytest.mark.parametrize(
+    ("within", "over", "words"),
+    [
+        ({"side_edge": "2.49 in"}, {"side_edge": "2.51 in"}, "dish"),
+        ({"pin": "0.8 in", "thickness": "0.41 in"}, {"pin": "0.8 in", "thickness": "0.39 in"}, "thin for"),
+        ({"angle_out_of_plane": "0"}, {"angle_out_of_plane": "0.5"}, "across its plane"),
+    ],
+)
+def test_cautions_of_plate_and_hole_begin_where_they_should(
+    within: dict[str, str], over: dict[str, str], words: str
+) -> None:
+    small = {"weld_leg": "1/4 in", "load": "10 lb"}
+    codes = [
+        {one.code for one in asked("lifting-lug", {**WORKSHEET.example, **small, **more}, "us").reasons}
+        for more in (within, over)
+    ]
+    assert len(codes[1] - codes[0]) == 1, words
+
+
+def test_what_was_not_checked_is_unknown_and_what_was_is_not() -> None:
+    assert run()["verdict"] == "ok"
+    assert run(pin_is="not-checked")["verdict"] == "unknown"
+    assert run(welded_to="not-checked")["verdict"] == "unknown"
+    own = {"jaw": "1/2 in", "between_jaws": "0.7 in", "pin_yield": "36,000 psi"}
+    mine = asked("lifting-lug", {**WORKSHEET.example, "pin_is": "own", **own}, "us")
+    assert "pin-of-your-own" in {one.code for one in mine.reasons}
+    assert mine.results["pin_holds"] == pytest.approx(
+        2 * 36_000 / 3 * math.pi / 32 * 0.875**3 / ((0.7 + 0.5) / 2 - 0.625 / 4) * 4.4482216, rel=1e-6
+    )
