@@ -280,7 +280,7 @@ def find(given: Given) -> Found:
     shape, no_strength = legs.shape, legs.strut.no_strength
     own = () if no_strength else legs.own_checks(load_kg)
     gear = legs.gear_checks(load_kg)
-    first = max((*own, *gear), key=lambda one: one.used) if own else None
+    first = max((*own, *gear), key=lambda one: one.used) if own and legs.all_known() else None
     leg_n = legs.leg_n(load_kg)
     sheer = shape if isinstance(shape, ShearLegs) else None
     none = no_strength or (None if legs.all_known() else absent("not-all-checked"))
@@ -289,8 +289,8 @@ def find(given: Given) -> Found:
         load_kg=load_kg,
         own_checks=own,
         gear_checks=gear,
-        weakest=message(f"check-{first.name}") if first else no_strength or absent("thin-wall"),
-        weakest_share=first.used if first else no_strength or absent("thin-wall"),
+        weakest=message(f"check-{first.name}") if first else no_strength or absent("not-all-checked"),
+        weakest_share=first.used if first else no_strength or absent("not-all-checked"),
         not_more_than_kg=none or most_kg(legs),
         checks=tuple(check_row(one.name, one.asked, one.takes, one.used) for one in (*own, *gear)),
         leg_thrust_n=leg_n,

@@ -88,7 +88,10 @@ check-head = the head breaks
 
 ## The headline and the cautions
 
-first = The weakest point: { $weakest }. The load uses { $weakest_share } of what that allows.
+first = { $weakest_share ->
+        [absent] Not everything that holds it was checked.
+       *[other] The weakest point: { $weakest }. The load uses { $weakest_share } of what that allows.
+    }
 no-more = { $not_more_than ->
         [absent] { "" }
        *[other] { " " }By these formulas the legs hold not more than { $not_more_than } here, and perhaps less.
