@@ -16,7 +16,7 @@ from pathlib import Path
 from typing import Any
 
 from build_scripts.look_up_pages import moved
-from build_scripts.search import cards, reading, rows, texts
+from build_scripts.search import cards, fills, reading, rows, texts
 from build_scripts.wording import SEARCH, writer
 from calc import answering
 
@@ -80,6 +80,8 @@ def data(site: Path, root: Path = ROOT) -> dict[str, Any]:
         "rowsBySize": rows.rows_by_size(lambda name: address_of(name, known)),
         "rowsByName": rows.rows_by_name(lambda name: address_of(name, known)),
         "absent": absent,
+        "fills": fills.by_address(lambda name: address_of(name, known)),
+        "colours": fills.colours(),
         "together": words.synonyms["together"],
         "allowed": words.synonyms["allowed"],
         "words": dict(writer().words.scopes.get(SEARCH, {})),

@@ -40,8 +40,10 @@ _GRADE_NAMES = {
     "(?:one |a )?hundred": "100",
 }
 _BEFORE_A_UNIT = (
-    r"(?= ?-?(?:inch|in\b|mm\b|mil|ton|leg|point|strap|chain|clip|feet|foot|ft|pound|lb|binder|tie))"
+    r"(?= ?-?(?:inch|in\b|mm\b|mil|ton|leg|sling|point|strap|chain|clip|feet|foot|ft|pound|lb|binder|tie))"
 )
+_UNIT = r"(?:lbs?|pounds?|kgs?|kilos?|mm|cm|inch(?:es)?|in|ft|feet|tons?|tonnes?|psi|bar|kn|mpa|newtons?)\b"
+_WITH_UNIT = r"\d(?:lb|kg|tonne|shortton|ton|psi|bar|kn|in|mm|cm|ft)"
 _OF_MANY = r"(?:ratchet |cargo |load |chain )?(?:straps|chains|binders|tie[ -]?downs|lashings|clips)\b"
 
 
@@ -80,15 +82,18 @@ def rules() -> tuple[Rule, ...]:
         (r"\b(?:grade|grad|gade|gr|gd|g)\.?[ -]*(\d{1,4}|[abtsmlpv])\b(?![/.'])", "g$1 "),
         (r"\b(\d{2,3})[ -]?(?:grade|gr)\b", "g$1 "),
         (r"\bminus \d+\b|\b\d+(?: ?°| ?degrees?| ?deg)? below\b(?: zero\b)?", "below zero "),
-        (r"\b(\d+)(?: ?°| ?degrees?| ?deg)? ?(?:f|c|fahrenheit|celsius)\b", "$1temp "),
+        (r"\b(\d+)(?: ?°| ?degrees?| ?deg)? ?(f|c)(?:ahrenheit|elsius)?\b", "$1temp$2 "),
         (r"\b(\d+) ?(?:°|degrees?|deg\b|degs\b)", "$1deg "),
+        (r"\b(2|3|4) (?=slings\b|legs\b)", "$1leg "),
+        (r"\b(?:1|one) (?:leg|chain|sling) (?:is |was |hangs |hung )?(?:slack|loose|shorter|longer)\b", "uneven legs "),
         (r"\b(?:1|single)[ -]?leg(?:s|ged)?\b", "1leg "),
         (r"\b(?:2|double)[ -]?leg(?:s|ged)?\b", "2leg "),
-        (r"\b(?:[34]|triple|quad)[ -]?leg(?:s|ged)?\b", "3leg "),
+        (r"\b(?:4|quad)[ -]?leg(?:s|ged)?\b", "4leg "),
+        (r"\b(?:3|triple)[ -]?leg(?:s|ged)?\b", "3leg "),
         (r"(?<![\d/.-])(1|3|5|7|9|11|13|15)-(2|4|8|16|32)\b(?![/\d])", "$1/$2"),
         (r"(?<![\w/.-])([1-4])[ -]+(\d{1,2}/(?:2|4|8|16|32))\b", "$1-$2"),
         (r"\b(\d/\d+)-\d{1,2}\b(?!/)", "$1in "),
-        (r"\bdropped\b", "was dropped "),
+        (r"\bdropp?e?d\b|\bdropt\b", "was dropped "),
         (r"(?<![\d.])\.(\d)", "0.$1"),
         (r'(\d) ?-?(?:"|inch(?:es)?\b|in\.|in\b)', "$1in "),
         (r"(\d) ?-?(?:mm|mil|millimet(?:er|re)s?)\b", "$1mm "),
@@ -96,14 +101,20 @@ def rules() -> tuple[Rule, ...]:
         (r"\bm ?(\d{1,2})(?: ?x ?[\d.]+)?\b", "m$1 "),
         (r"\b(\d/\d+)[ -](?:\d{1,2} )?(?:unc|unf|coarse|fine)\b", "$1in "),
         (r"(\d) ?-?(?:metric tons?|tonnes?|te?)\b", "$1tonne "),
-        (r"(\d) ?-?(?:short tons?|tons?)\b", "$1ton "),
+        (r"(\d) ?-?short tons?\b", "$1shortton "),
+        (r"(\d) ?-?tons?\b", "$1ton "),
         (r"(\d) ?-?(?:lbs?|pounds?|#)(?!\w)", "$1lb "),
         (r"(\d) ?-?(?:kgs?|kilos?|kilograms?|kilogrammes?)\b", "$1kg "),
-        (r"(\d) ?-?(?:psi|bar)\b", "$1psi "),
+        (r"(\d) ?-?(psi|bar)\b", "$1$2 "),
         (r"\bat (30|45|60|90)\b(?! ?(?:in|mm|lb|kg|t|/))", "$1deg "),
         (r"\b(?:[a-z]|ht|pc|\d{1,4}) (?:is |are )?(?:on|stamped|marked|embossed|in) (?=(?:a |the |my |each |every )?(?:chain|link|side)s?\b)", "mark "),
         (r"\b(?:[a-z]|[a-z]?\d{1,4}) (?=means?\b)|\bwith (?:an? )?(?:[a-z]|\d{1,4}) on (?:it|them)\b", "mark "),
-        (r"(\d) ?-?(?:kn|kilonewtons?|n|ft|feet|foot|m|%|percent|hrc|k)(?![\w/])", "$1other "),
+        (r"(?<=\d) +(?:breaks?|snaps?)(?= *$)", " breaking strength "),
+        (r"(\d) ?-?(?:kn|kilonewtons?)(?![\w/])", "$1kn "),
+        (r"(\d) ?-?(?:ft|feet|foot)(?![\w/])|(\d)'(?!\w)", "$1$2ft "),
+        (r"(\d) ?-?(?:n|m|%|percent|hrc|k)(?![\w/])", "$1other "),
+        (rf"({_WITH_UNIT})\s+(?:to|in|into|as)\s+{_UNIT}", "$1 convert "),
+        (rf"\bhow many {_UNIT}(?: is| are)?(?: there)?(?: in)?\s+(?=[\d.]*{_WITH_UNIT} *$)", "convert "),
         (r"['’]s\b", " "),
         (r"(?<=[a-z])[-/](?=[a-z])", " "),
         (r"""[?!,;:()"'+=&*\[\]{}<>|~_]""", " "),
@@ -122,9 +133,9 @@ KINDS = (
     ("grade", r"^g(\d+|[a-z])$", ""),
     ("legs", r"^(\d)leg$", ""),
     ("angle", r"^(\d+)deg$", ""),
-    ("temperature", r"^(\d+)temp$", ""),
-    ("psi", r"^(\d+)psi$", ""),
-    ("load", r"^(\d+(?:\.\d+)?)(ton|tonne|lb|kg|other)$", ""),
+    ("temperature", r"^(\d+)temp[fc]$", ""),
+    ("psi", r"^(\d+)(?:psi|bar)$", ""),
+    ("load", r"^(\d+(?:\.\d+)?)(shortton|ton|tonne|lb|kg|kn|ft|other)$", ""),
     ("number", r"^#?(\d+(?:\.\d+)?)$", ""),
 )
 """What a word that holds a figure is, told in this order."""

@@ -1,6 +1,7 @@
 // @ts-check
 // Answers what was read. A number stands only where every word was understood, one part is named, and its size is printed;
 // everything else leads to pages, to a sentence, or back to the box with a part to choose.
+import { filled, givenBy } from "./fills.mjs";
 import { openTexts } from "./index-pages.mjs";
 import { makeReader, stemmed } from "./reading.mjs";
 
@@ -295,7 +296,7 @@ export function makeSearch(data, index, say) {
     for (const one of found.values()) one.score += one.best * one.best + (one.best > ALL_SAID ? EXACT : 0);
     const sorted = [...found.values()].sort((a, b) => b.score - a.score);
     const good = sorted.filter((one) => one.score >= LEAST_SCORE);
-    return good.length ? good : sorted.slice(0, FIRST);
+    return good.length >= FIRST ? good : sorted.slice(0, FIRST);
   }
 
   /** The part of a page that has more of the words than its title. @param {Reading} reading @param {number} page */
@@ -331,6 +332,8 @@ export function makeSearch(data, index, say) {
   /** @param {Reading} reading @param {number} page @param {string} said @returns {Result} */
   function pageResult(reading, page, said) {
     const [title, address, kind, description] = data.pages[page] ?? ["", "", "", ""];
+    const opens = filled(givenBy(reading, partOf(reading).part, data), data.fills[address]);
+    if (opens) return { type: said ? "said" : "page", title, value: said, text: say("opens-with", { boxes: opens.said.map(inWords).join(", ") }), address: `${address}#${opens.fields}`, sign: said ? "stop" : "", query: "" };
     const row = said ? null : rowOf(reading, address);
     if (row) return { type: "page", title, value: "", text: say("row", { row: row.label }), address: `${address}#${row.cell}`, sign: "", query: "" };
     const { heading, anchor } = said ? { heading: "", anchor: "" } : sectionOf(reading, page);
@@ -340,6 +343,15 @@ export function makeSearch(data, index, say) {
       text: said ? "" : heading || description || say(`kind-${known}`), address: anchor ? `${address}#${anchor}` : address,
       sign: said ? "stop" : "", query: "",
     };
+  }
+
+  /** What a box is filled with, as the reader is told. @param {[kind: string, text: string]} filling */
+  function inWords([kind, text]) {
+    if (kind === "legs") return say("legs", { count: Number(text) });
+    if (kind === "angle") return say("from-the-horizontal", { angle: text.replace(" deg", "°") });
+    if (kind === "grade") return say("grade", { grade: text });
+    if (kind === "unit") return say("unit-wanted", { unit: text });
+    return text.replaceAll("-", kind === "colour" ? " " : "-");
   }
 
   // ---- how it was read

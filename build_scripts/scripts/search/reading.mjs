@@ -15,6 +15,17 @@ const TEXT_WEIGHT = 1;
 const GRADE_WEIGHT = 0.8;
 const LIGHT_WEIGHT = 0.6;
 
+/** Numbers with a unit, as the rules leave them, and how a box takes the unit where it is spelled otherwise. */
+const AMOUNTS = /** @type {[RegExp, import("./types.mjs").Amount["kind"], Record<string, string>][]} */ ([
+  [/^(\d+(?:\.\d+)?)(lb|kg|tonne|shortton|ton)$/, "weight", { shortton: "short tons", tonne: "tonnes", ton: "tons" }],
+  [/^(\d+(?:\.\d+)?)(kn)$/, "force", { kn: "kN" }],
+  [/^(\d+(?:\.\d+)?)(psi|bar)$/, "pressure", {}],
+  [/^(\d+)temp([fc])$/, "temperature", { f: "°F", c: "°C" }],
+  [/^(\d+)(deg)$/, "angle", {}],
+  [/^((?:\d+-)?\d+\/\d+)(in)?$/, "length", {}],
+  [/^(\d+(?:\.\d+)?)(in|mm|cm|ft)$/, "length", {}],
+]);
+
 /** British spelling, each with the American one that this book writes: both are one word to the search. */
 const SPELLINGS = /** @type {[RegExp, string][]} */ ([
   [/colour/, "color"], [/fibre/, "fiber"], [/centre/, "center"], [/^metre/, "meter"], [/litre/, "liter"], [/aluminium/, "aluminum"],
@@ -197,6 +208,22 @@ export function makeReader(data, lexicon, inTexts) {
     return alike.length === 1 ? alike[0] ?? "" : "";
   }
 
+  /** The same for a word that is known only beside others: it must make one of their phrases.
+   * @param {string[]} typed @param {string[]} stems @param {number} place */
+  function correctedInPhrase(typed, stems, place) {
+    const here = typed[place] ?? "";
+    if (here.length < LEAST_CORRECTED || own.has(here) || !/^[a-z]+$/.test(here)) return "";
+    const letters = lettersOf(here);
+    for (const [one, bits, named] of lexicon.known) {
+      if (named || one[0] !== here[0] || Math.abs(one.length - here.length) > 1 || count(bits ^ letters) > 2) continue;
+      if (slips(here, one, 1) > 1) continue;
+      const said = typed.map((word, i) => (i === place ? one : word));
+      const meant = stems.map((word, i) => (i === place ? stemmed(one) : word));
+      if ((phraseAt(said, meant, place)?.length ?? 0) > 1 || inPhrase(said, meant, place)) return one;
+    }
+    return "";
+  }
+
   /** What a word that is only begun can become. @param {string} typed */
   function completed(typed) {
     if (typed.length < 2 || !/^[a-z]+$/.test(typed)) return [];
@@ -212,7 +239,7 @@ export function makeReader(data, lexicon, inTexts) {
     /** @type {Reading} */
     const found = {
       words: [], inches: [], millimetres: [], threads: [], grades: [], legs: "", angle: null, shortTons: null, open: [],
-      unknown: [], unfinished: false,
+      unknown: [], unfinished: false, amounts: [], asked: text.toLowerCase().replace(/\s+/g, " "), left: typed.join(" "),
     };
     /** @type {Map<number, string>} */
     const slipped = new Map();
@@ -221,7 +248,7 @@ export function makeReader(data, lexicon, inTexts) {
       const last = place === typed.length - 1 && stillTyping;
       if (!data.misspelt[one] && (/\d/.test(one) || plain.has(first[place] ?? "") || phraseAt(typed, first, place) || inPhrase(typed, first, place))) return;
       if (!data.misspelt[one] && (inTexts(stemmed(one)) || (last && completed(one).length))) return;
-      const meant = data.misspelt[one] ?? corrected(one);
+      const meant = data.misspelt[one] ?? (corrected(one) || correctedInPhrase(typed, first, place));
       if (meant) slipped.set(place, one);
       if (meant) {
         typed[place] = meant;
@@ -229,9 +256,11 @@ export function makeReader(data, lexicon, inTexts) {
       }
     });
     const stems = typed.map(stemmed);
+    let partEnds = -1;
     for (let place = 0; place < typed.length; ) {
       const here = typed[place] ?? "";
       if (/^\dleg$/.test(here) && takeFigure(found, here)) {
+        found.amounts.push({ kind: "legs", text: here[0] ?? "", ofPart: false });
         place += 1;
         continue;
       }
@@ -246,10 +275,14 @@ export function makeReader(data, lexicon, inTexts) {
           found.words.push(made);
         }
         place += phrase.length;
+        if (isPart(phrase.ids)) partEnds = place;
         continue;
       }
       place += 1;
-      if (/\d/.test(here) && takeFigure(found, here)) continue;
+      if (/\d/.test(here) && takeFigure(found, here)) {
+        takeAmount(found, here, partEnds === place - 1 || isPart(phraseAt(typed, stems, place)?.ids ?? []));
+        continue;
+      }
       if (plain.has(stemmed(here)) || here.length < 2) continue;
       if (inTexts(stemmed(here))) {
         found.words.push({ ...word([here], [`t${stemmed(here)}`]), weight: TEXT_WEIGHT, readAs: slipped.get(place - 1) ?? "" });
@@ -307,6 +340,20 @@ export function makeReader(data, lexicon, inTexts) {
   /** @param {string} spelled */
   const namesOf = (spelled) => data.grades[spelled]?.chain ?? data.grades[spelled]?.shackle ?? [];
 
+  /** @param {string[]} ids */
+  const isPart = (ids) => ids.some((id) => id[0] === "c" && ["part", "thing", "absent"].includes(conceptOf(id).kind));
+
+  /** A number with its unit, as boxes take it. @param {Reading} found @param {string} here @param {boolean} ofPart */
+  function takeAmount(found, here, ofPart) {
+    for (const [pattern, kind, units] of AMOUNTS) {
+      const match = pattern.exec(here);
+      if (!match || (kind === "angle" && Number(match[1]) > 90)) continue;
+      const unit = units[match[2] ?? ""] ?? match[2] ?? "in";
+      found.amounts.push({ kind, text: `${match[1]} ${unit}`, ofPart });
+      return;
+    }
+  }
+
   /** A word with a figure in it; false where it is none that is known. @param {Reading} found @param {string} here */
   function takeFigure(found, here) {
     for (const { kind, unit, pattern } of kinds) {
@@ -319,7 +366,7 @@ export function makeReader(data, lexicon, inTexts) {
       else if (kind === "thread") found.threads.push(here);
       else if (kind === "grade") takeGrade(found, here, [here]);
       else if (kind === "legs") {
-        found.legs = match[1] ?? "";
+        found.legs = match[1] === "4" ? "3" : match[1] ?? "";
         found.words.push(word([here], idsOf(here) ?? []));
       } else if (kind === "angle" && value <= 90) {
         found.angle = value;
@@ -327,7 +374,7 @@ export function makeReader(data, lexicon, inTexts) {
       } else if (kind === "temperature" || kind === "angle") found.words.push(word([here], [termOf("temperature")]));
       else if (kind === "psi") found.words.push(word([here], [termOf(kind)]));
       else if (kind === "load") {
-        if (match[2] === "ton") found.shortTons = value;
+        if (/ton$/.test(match[2] ?? "")) found.shortTons = value;
       } else if (inTexts(here)) {
         found.words.push({ ...word([here], [`t${here}`]), weight: TEXT_WEIGHT });
         found.open.push(here);

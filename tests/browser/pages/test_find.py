@@ -126,3 +126,16 @@ def test_the_home_page_keeps_what_was_used_last_on_the_device(served: str, page:
     expect(links).to_have_count(2)
     expect(links.first).to_have_attribute("href", f"{served}judge/inspect-a-hook.html")
     assert page.evaluate("Object.keys(localStorage).filter((k) => k.includes('last'))") == ["linkwright.last"]
+
+
+def test_a_worksheet_opens_with_what_was_typed_and_answers(served: str, page: Page) -> None:
+    """Two legs at 60 degrees, each 1,500 lb / 2 / sin 60 degrees = 866.0 lb; the book rounds a pull up."""
+    page.goto(served + "index.html")
+    page.fill("#ask-box", "2 leg sling 60 degrees 1500 lb")
+    first = page.locator(".ask [role=option]:visible").first
+    expect(first).to_contain_text("Opens with 1500 lb, 2 legs, 60° from the horizontal")
+    first.click()
+    expect(page.locator("[name=load]")).to_have_value("1500 lb")
+    expect(page.locator("calc-sheet")).to_have_attribute("data-state", "live")
+    expect(page.locator("calc-sheet")).to_contain_text("867 lb")
+    expect(page.locator("[name=leg_rating]")).to_have_value("")

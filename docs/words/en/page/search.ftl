@@ -37,6 +37,10 @@ ties-down = It only ties down: { $answer }.
 only-ties-down = It is made to tie down, never to lift.
 part-of-size = { $part }, { $size }
 see-rating = Show its ratings
+# A worksheet that opens with the numbers that were typed.
+opens-with = Opens with { $boxes } filled in.
+from-the-horizontal = { $angle } from the horizontal
+unit-wanted = in { $unit }
 kind-table = Ratings and limits
 kind-sheet = Worksheet
 kind-text = Page
