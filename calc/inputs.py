@@ -419,6 +419,14 @@ class NumberInput(Input):
         return Number(float(value), 4)
 
 
+def _plain_number(raw: Any) -> float:
+    """A number without a unit; what is none (`two`, `2 in`) is refused as what it should be."""
+    try:
+        return read_quantity(raw, "fraction", "ratio").value_si
+    except NotReadable as why:
+        raise NotReadable("not-whole") from why
+
+
 class CountInput(Input):
     """A whole number."""
 
@@ -428,7 +436,7 @@ class CountInput(Input):
         """The number."""
         if may_be_thousand(str(single(raw))):
             raise NotReadable("not-whole")
-        value = read_quantity(single(raw), "fraction", "ratio").value_si
+        value = _plain_number(single(raw))
         if value != round(value):
             raise NotReadable("not-whole")
         self.bounds.check(value)

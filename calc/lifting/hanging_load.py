@@ -99,6 +99,7 @@ class Found:
     places_upright -- how many places of rest have the hook over the picks; can_roll -- turned over it would hang lower
     link -- the worst of one leg a link shorter
     differ -- part of its length by which a leg may be shorter than the others [-], beside a link
+    needed_ratings_kg -- the worst pull of each leg as the weight that pulls as hard, which is what a rating is compared with
     not_by_tag -- why the figures on the tags do not count, by kind and grade of the legs
     """
 
@@ -130,6 +131,8 @@ class Found:
     level_lengths_m: tuple[float, ...] | Absent
     springy_tensions_n: tuple[float, ...] | Absent
     short_link_tension_n: float | Absent
+    needed_rating_kg: float | Absent
+    needed_ratings_kg: tuple[float, ...] | Absent
 
     @property
     def rolls_over(self) -> bool:
@@ -239,7 +242,14 @@ def find(given: Given) -> Found:
         level_lengths_m=lengths_to_level(load, at),
         springy_tensions_n=absent("not-found") if springy.tensions_n is None else springy.tensions_n,
         short_link_tension_n=absent("not-found") if springy.worst is None else springy.worst.pull_n,
+        needed_rating_kg=pulls if isinstance(pulls, Absent) else _as_weight_kg(max(pulls)),
+        needed_ratings_kg=pulls if isinstance(pulls, Absent) else tuple(_as_weight_kg(one) for one in pulls),
     )
+
+
+def _as_weight_kg(pull_n: float) -> float:
+    """The weight [kg] that pulls as hard as a force [N]: ratings are weights, and are compared with weights."""
+    return pull_n / STANDARD_GRAVITY_M_PER_S2
 
 
 def _refuse_thin_chain(given: Given, load: HungLoad) -> None:
@@ -292,6 +302,8 @@ def _rolled_over(load: HungLoad, at: AtRest, given: Given) -> Found:
         level_lengths_m=none,
         springy_tensions_n=none,
         short_link_tension_n=none,
+        needed_rating_kg=none,
+        needed_ratings_kg=none,
     )
 
 
@@ -318,7 +330,7 @@ def _use(load: HungLoad, at: AtRest, worst: WorstCase) -> tuple[float | Absent, 
     """Part of each leg's rating that its worst pull takes [-]; where that was not found, its pull as it hangs."""
     pulls = at.tensions_n if worst.pulls_n is None else worst.pulls_n
     return tuple(
-        absent("rating-missing") if rating is None else pull / STANDARD_GRAVITY_M_PER_S2 / rating
+        absent("rating-missing") if rating is None else _as_weight_kg(pull) / rating
         for pull, rating in zip(pulls, load.ratings_kg, strict=True)
     )
 
@@ -397,6 +409,7 @@ def _hangs(found: Found) -> dict[str, Fact]:
         "straight": _names(found, (leg for leg in slack if leg in touching)),
         "loose": _names(found, (leg for leg in slack if leg not in touching)),
         "hardest": found.load.names[found.at.tensions_n.index(found.hardest_n)],
+        "hardest_pull": weight(_as_weight_kg(found.hardest_n), "demand"),
     }
 
 
@@ -441,7 +454,9 @@ def _sharing(found: Found) -> tuple[Reason, ...]:
     if len(found.at.rest.touching) > MOST_STIFF_LEGS:
         reasons.append(note("more-straight-than-needed"))
     if found.link is not None and found.link.pull_n > HARDER_BY_A_LINK * found.hardest_n:
-        reasons.append(note("one-link-short", "warning"))
+        reasons.append(
+            note("one-link-short", "warning", short_link=weight(_as_weight_kg(found.link.pull_n), "demand"))
+        )
     if found.differ:
         reasons.append(note("rope-legs-differ", by=share(found.differ)))
     return tuple(reasons)
@@ -512,6 +527,10 @@ def shown(found: Found) -> dict[str, Fact]:
     }
     if not isinstance(found.worst_tensions_n, Absent):
         facts["worst_tensions"] = _by_leg(found, (_pull(pull) for pull in found.worst_tensions_n))
+    if not isinstance(found.needed_ratings_kg, Absent):
+        facts["needed_ratings"] = _by_leg(
+            found, (_needed(needed_kg) for needed_kg in found.needed_ratings_kg)
+        )
     if found.at.level:
         facts["level_lengths"] = message("level-as-it-is")
     elif not isinstance(found.level_lengths_m, Absent):
@@ -538,6 +557,10 @@ def _by_leg(found: Found, amounts: Iterable[Fact]) -> Listing:
 
 def _pull(pull_n: float) -> Fact:
     return force(pull_n, "demand") if pull_n > 0 else message("slack")
+
+
+def _needed(needed_kg: float) -> Fact:
+    return weight(needed_kg, "demand") if needed_kg > 0 else message("slack")
 
 
 def _tenths(angle_deg: float | None) -> Message:
@@ -639,6 +662,8 @@ WORKSHEET = Worksheet(
         Result("depth", "length"),
         Result("hook", "length"),
         Result("stable"),
+        Result("needed_rating", "weight", "demand"),
+        Result("needed_ratings", "weight", "demand"),
         Result("use_percent", "fraction", "demand"),
         Result("level_lengths", "length"),
         Result("springy_tensions", "force", "demand"),

@@ -479,7 +479,13 @@ def work(found: Found) -> tuple[Step, ...]:
         )
     steps += [step("factor"), step("pull"), step("squeeze")]
     if not isinstance(found.leg_rating_kg, Absent):
-        steps.append(step("use", pull=force(found.leg_tension_n), rating=weight(found.leg_rating_kg)))
+        steps.append(
+            step(
+                "use",
+                pull=weight(found.leg_tension_n / STANDARD_GRAVITY_M_PER_S2),
+                rating=weight(found.leg_rating_kg),
+            )
+        )
     if not isinstance(found.capacity_kg, Absent):
         steps += [
             step("capacity-by-our-count", bound=_what_bounds(found, found.capacity_kg)),

@@ -230,6 +230,7 @@ class Found:
     proves: Message
     does_not_prove: Message
     proof_rules: tuple[Message, ...]
+    ceiling_rating_kg: float | Absent
 
     @property
     def goes(self) -> bool:
@@ -275,7 +276,13 @@ def find(given: Given) -> Found:
         proves=PROVES if goes else message("proves-nothing"),
         does_not_prove=DOES_NOT_PROVE,
         proof_rules=_proof_rules(items),
+        ceiling_rating_kg=_as_weight_kg(governing.force_n) if usable and governing else barred,
     )
+
+
+def _as_weight_kg(force_n: float) -> float:
+    """The weight [kg] that pulls as hard as a force [N]: ratings are weights, and are compared with weights."""
+    return force_n / STANDARD_GRAVITY_M_PER_S2
 
 
 def _stop_n(source: _Source, governing: PullLimit | None) -> float:
@@ -603,6 +610,7 @@ WORKSHEET = Worksheet(
     ),
     results=(
         Result("ceiling", "force", "capacity"),
+        Result("ceiling_rating", "weight", "capacity"),
         Result("governing"),
         Result("stop_reading", "force", "capacity"),
         Result("pressure", "pressure"),

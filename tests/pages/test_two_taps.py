@@ -33,7 +33,7 @@ class Asked:
 
 
 QUESTIONS = (
-    Asked("What does the engine weigh?", "Weigh it", "weight and its center of gravity", "work-out/load-weight.html", ("Parts", "High figure")),
+    Asked("What does the engine weigh?", "Weigh it", "What engines", "look-up/densities.html#engines-and-machine-tools", ("V8", "600 lb")),
     Asked("What does this plate weigh?", "Weigh it", "plate and bar weigh", "look-up/steel-weights.html", ("1/4 in", "10.2 lb")),
     Asked("What does a foot of 3 in pipe weigh?", "Weigh it", "pipe weighs", "look-up/steel-weights.html#pipe-for-each-foot", ("Schedule 40", "3 in", "7.58 lb")),
     Asked("What does oak weigh?", "Weigh it", "material weighs", "look-up/densities.html", ("Oak, air dry", "40 to 45 lb/ft³")),

@@ -182,6 +182,7 @@ AGAIN: dict[str, tuple[str, str]] = {
     "shackle-at-45": ("70", "%"),
     "shackle-at-90": ("50", "%"),
     "eyebolt-share-5": ("100", "%"),
+    "eyebolt-share-15-least": ("55", "%"),
     "eyebolt-share-30": ("65", "%"),
     "eyebolt-share-45": ("30", "%"),
     "eyebolt-share-90": ("25", "%"),
@@ -211,3 +212,4 @@ def test_the_angle_steps_are_those_of_the_rule() -> None:
     for angle in ("30", "45", "90"):
         assert f"at {angle} degrees" in rule
         assert printed(f"eyebolt-share-{angle}").value in rule
+    assert f"by a third sheet {printed('eyebolt-share-15-least').value}" in rule

@@ -131,7 +131,7 @@ def test_a_refusal_is_a_whole_sentence_beside_its_box() -> None:
 
     assert said("sling-legs", load="").startswith("This is missing. Give a weight such as")
     assert said("sling-legs", load="57 in").startswith(
-        "“57 in” is in in, a unit of length, where weight is wanted"
+        "“57 in” has the unit in, a unit of length, where weight is wanted"
     )
     assert said("hanging-load", load="0 lb").startswith("“0 lb” is too small")
 

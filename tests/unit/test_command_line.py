@@ -58,7 +58,7 @@ def test_run_prints_a_readable_sheet() -> None:
 @pytest.mark.parametrize(
     ("arguments", "words"),
     [
-        (("run", "sling-legs", "--json", "load=5 in"), "load: “5 in” is in in, a unit of length"),
+        (("run", "sling-legs", "--json", "load=5 in"), "load: “5 in” has the unit in, a unit of length"),
         (("run", "sling-legs", "load=-5", "legs=9"), "and 1 more"),
         (("run", "sling-legs", "load"), "load: is written without a value"),
         (("run", "sling-legs", "load=@no-such-file"), "no-such-file"),

@@ -121,6 +121,8 @@ def test_a_bare_number_takes_the_page_unit() -> None:
         ),
         ({"width": "1", "legs": "5"}, "legs", "5", "is too large"),
         ({"width": "1", "legs": "2.5"}, "legs", "2.5", "not a whole number"),
+        ({"width": "1", "legs": "two"}, "legs", "two", "is not a whole number. Give"),
+        ({"width": "1", "legs": "2 in"}, "legs", "2 in", "is not a whole number. Give"),
         ({"width": "1", "grade": "70"}, "grade", "70", "is not known here. Give one of: 80, 100."),
         ({"width": "1", "latch": "maybe"}, "latch", "maybe", "neither yes nor no. Give yes or no."),
         ({"width": "1", "at": "1;2"}, "at", "1;2", "three parts"),
@@ -133,7 +135,7 @@ def test_a_bare_number_takes_the_page_unit() -> None:
         ({"width": "1", "readings": "1; x"}, "readings", "1; x", "no number"),
         ({"width": "1", "parts": "width"}, "parts", "width", "not a list of rows. Give a list of rows"),
         ({"width": "1", "parts": [1]}, "parts", "[1]", "not a list of rows"),
-        ({"width": "1", "parts": []}, "parts", "[]", "has 0 rows"),
+        ({"width": "1", "parts": []}, "parts", "[]", "has no rows"),
         ({"width": "1", "parts": [{"width": 1}] * 3}, "parts", "", "has 3 rows"),
         ({"width": "1", "parts": [{"width": 1}, {"width": "-2"}]}, "parts[1].width", "-2", "too small"),
         (

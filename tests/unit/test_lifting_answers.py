@@ -854,7 +854,7 @@ def test_sling_working(load_kg: float, rating_kg: float) -> None:
     )
     used = number_text(pull / rating_kg * 100, 3, "up")
     assert step(found, "Part of the leg's rating used") == (
-        f"{SAY.one(pull * G, 'force')} / {SAY.one(rating_kg, 'weight')}",
+        f"{SAY.one(pull, 'weight')} / {SAY.one(rating_kg, 'weight')}",
         f"{used}%",
     )
     sine = height / 1.9
@@ -1462,9 +1462,9 @@ def test_hanging_working() -> None:
         SAY.length(2 * math.sin(math.radians(angles[0])), "up"),
     )
     assert found.headline == (
-        f"Legs bow and stern carry it. Leg bow pulls hardest, {SAY.force(bow, 'up')}. It tips {tips:.1f}°, right low. With one leg "
+        f"Legs bow and stern carry it. Leg bow pulls hardest, {SAY.weight(bow / G, 'up')}. It tips {tips:.1f}°, right low. With one leg "
         f"a link short, or the center of gravity off by {SAY.length(1e-6)}, a leg can pull "
-        f"{SAY.force(number(found, 'worst_tension'), 'up')}. Every leg is rated for its own worst pull."
+        f"{SAY.weight(number(found, 'worst_tension') / G, 'up')}. Every leg is rated for its own worst pull."
     )
     assert found.shown["tensions"] == (
         f"leg bow: {SAY.force(bow, 'up')}",

@@ -146,7 +146,7 @@ unreadable-percent-or-share = can be read as { $percent } or as { $share }; writ
 unreadable-dash-two-ways = can be read as feet and inches, as a number with half a fraction, or as from one number to another; write 6 ft 2 in, or one number
 unreadable-two-units-ton = is in { $unit }, which can be a short ton (2,000 lb), a tonne (1,000 kg) or a long ton (2,240 lb); write short tons, tonnes or long tons
 unreadable-two-units-grad = is in { $unit }, which can be a degree or a gon (a hundredth of a right angle); write degrees or gon
-unreadable-unit-of-another = is in { $unit }, a unit of { $other }, where { $wanted } is wanted
+unreadable-unit-of-another = has the unit { $unit }, a unit of { $other }, where { $wanted } is wanted
 unreadable-unknown-unit = has a unit this book does not know: { $unit }
 unreadable-too-small = is too small
 unreadable-too-large = is too large for this box
@@ -157,16 +157,23 @@ unreadable-too-many-characters = has { $count } characters
 unreadable-neither-yes-nor-no = is neither yes nor no
 unreadable-not-three-parts = does not have three parts, x; y; z
 unreadable-not-a-list = is not a list
-unreadable-has-values = has { $count } values
+unreadable-has-values = has { $count ->
+        [one] one value
+       *[other] { $count } values
+    }
 unreadable-not-rows = is not a list of rows
-unreadable-has-rows = has { $count } rows
+unreadable-has-rows = has { $count ->
+        [0] no rows
+        [one] one row
+       *[other] { $count } rows
+    }
 unreadable-not-a-file = cannot be read as a file
 unreadable-not-a-date = is not a day this book can read
-unreadable-no-such-day = is no day of the calendar
+unreadable-no-such-day = is not a day of the calendar
 unreadable-two-dates = can be read as { $one } or as { $other }
-unreadable-date-in-the-future = is { $day }, which is still to come
-unreadable-date-too-late = is { $day }, which is too far ahead
-unreadable-date-too-old = is { $day }, which is too long ago
+unreadable-date-in-the-future = means { $day }, which is still to come
+unreadable-date-too-late = means { $day }, which is too far ahead
+unreadable-date-too-old = means { $day }, which is too long ago
 
 ## Why the tables give no rating
 

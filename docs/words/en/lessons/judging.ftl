@@ -27,7 +27,7 @@ hook-opens = The dashed line is a hook as made, with a throat of { $new }. The f
     .hardest = highest tension
     .pressed = compression
 
-cut-it-up = Cut a hook through the back of its bowl, and through its eye or pin hole as well. Cut a link through both sides. Cut a chain so often that nobody can use a piece of it.
+cut-it-up = Cut a hook through the back of its bowl, and through its eye or pin hole as well. Cut a link through both sides. Cut a chain into pieces that are too short to use.
     .cut = cut
     .both = cut both sides
 

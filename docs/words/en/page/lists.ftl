@@ -93,6 +93,6 @@ shelf-heat = Heat and cold
 shelf-inspection = Inspection, marks and repair
 shelf-weights = Weights, sizes and bolts
 shelf-behind = Numbers behind the worksheets
-    .lede = The worksheets work with these figures. You hardly look one of them up by itself.
+    .lede = The worksheets work with these figures. You will seldom need to look one up by itself.
     .description = Steel, welding, proof loads and design factors: the figures that the worksheets work with.
 shelf-more = More

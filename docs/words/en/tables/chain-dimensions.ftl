@@ -7,9 +7,9 @@ description = Pitch, width and weight of lifting chain of grade 8, 80 and 10, an
 
 note-pitch-is-three-wires = Lifting chain has a pitch (the inside length of a link) of three wires. A longer link is another chain.
 note-weigh-it = The weight of a length and its pitch together tell what a chain is made of: weigh a piece before you believe a label.
-note-sheets-part = Sheets part by a few percent. Two weights of 8 mm chain that stood off the steel in them were left out.
-note-din-766-never-lifts = DIN 766 chain is no lifting chain.
-note-longer-links-never-lift = Long-link chain (DIN 763) and mid-link chain are no lifting chain, of whatever grade: a long link bends round a corner. One line of DIN 763, 12 mm, stood off its own series and was left out, and so was long-link chain of grade 80, whose weights are not those of its links.
+note-sheets-part = Sheets differ by a few percent. Two weights of 8 mm chain that do not fit the steel in them were left out.
+note-din-766-never-lifts = DIN 766 chain is not lifting chain.
+note-longer-links-never-lift = Long-link chain (DIN 763) and mid-link chain are not lifting chain, of whatever grade: a long link bends round a corner. One line of DIN 763, 12 mm, did not fit its own series and was left out, and so was long-link chain of grade 80, whose weights are not those of its links.
 
 ## Cautions; table.toml says of which kind each is
 

@@ -7,7 +7,7 @@ description = Reduction of the working load limit of grade 80 and grade 100 chai
 
 note-below-400-f-204 = Below 400 °F (204 °C) nothing is taken off. A chain that was hotter than 1,000 °F (538 °C) is out of use for good.
 note-between-rows-take-hotter = Between two rows take the hotter one.
-note-european-rule-differs-cross = The European rule differs, and the two cross: at 316 °C it leaves 75% of grade 8 where this one leaves 80%, at 371 °C 75% where this one leaves 70%, and above 400 °C it forbids use. Say which rule you used.
+note-european-rule-differs-cross = The European rule differs, and the two cross: at 316 °C it leaves 75% of grade 8 where this one leaves 80%, at 371 °C 75% where this one leaves 70%, and above 400 °C it forbids use. Write down which rule you used.
 
 ## Cautions; table.toml says of which kind each is
 

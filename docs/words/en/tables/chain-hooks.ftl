@@ -6,7 +6,7 @@ description = How a hook is matched to chain: by the size and grade of the chain
 ## Read before you use it
 
 note-if-hook-marked-chain = If the hook is marked for that chain, the chain's rating in the table of its grade is the most the two may carry.
-note-mark-hook-governs-no = The mark on the hook governs. No mark: it does not lift.
+note-mark-hook-governs-no = The mark on the hook governs. A hook without a mark does not lift.
 note-common-practice-no-source-held = Common practice, no source. Held by the next rule: a fitting may not be rated below its chain.
 note-test-sound-hook-whose-maker = That test is for a sound hook whose maker gives no data. It brings no welded, bent or heated hook back.
 

@@ -12,7 +12,7 @@ note-applies-queensland-european-tables-start = Applies in Queensland. European 
 
 ## Cautions; table.toml says of which kind each is
 
-caution-cut-it-up = Retire it from lifting: cut it up, so that nobody else finds it.
+caution-cut-it-up = Remove it from service and cut it up, so that nobody else finds it.
 
 ## Words of the columns
 

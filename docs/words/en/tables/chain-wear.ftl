@@ -14,7 +14,7 @@ note-asme-pattern-figure-rows-table = ASME-pattern figure; the rows of Table 13 
 
 ## Cautions; table.toml says of which kind each is
 
-caution-ends-whatever-its-thickness = Stretch, nicks, heat, twist and weld spatter end a chain whatever its thickness.
+caution-ends-whatever-its-thickness = Stretch, nicks, heat, twist and weld spatter remove a chain from service, whatever its thickness.
 
 ## Columns
 

@@ -5,9 +5,9 @@ description = Share of the choker rating left by the angle of the choke, wire ro
 
 ## Read before you use it
 
-note-angle-choke-inside-bend = The angle of choke is the one inside the bend. A sling left to itself settles at about 120 to 130°.
+note-angle-choke-inside-bend = The angle of choke is the one inside the bend. A sling left to itself settles at about 120 to 135° (common practice, no source).
 note-choker-rating-tag-governs = The choker rating on the tag governs: take the share from that.
-note-five-shares-were-not = The five shares were not seen in text. They fall in even steps, which a test checks.
+note-five-shares-were-not = The five shares were not seen in text. They fall in even steps.
 note-us-navy-text-rates = A US Navy text rates any choker of 45° or more at three quarters of the vertical rating.
 note-over-120-degrees = Over 120 degrees.
 note-45-degrees-more-below-text = 45 degrees or more. Below that the text does not recommend it.

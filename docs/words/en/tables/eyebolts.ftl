@@ -5,14 +5,14 @@ description = Ratings of shouldered eyebolts: inch sizes in pounds, pulled strai
 
 ## Read before you use it
 
-note-straight-pull-only-shoulder = Straight pull, shoulder tight, unless a column says an angle. Any other angle cuts the rating hard: read the maker, and see the eyebolt rules.
+note-straight-pull-only-shoulder = Straight pull, shoulder tight, unless a column says an angle. Any other angle takes much of the rating: read the maker's sheet, and see the eyebolt rules.
 note-fifth-leads = Inch sizes: one fifth of the breaking strength leads here. ASTM A489 prints a higher capacity, only 3.7 to 4.4 times below breaking; it stands beside it. 1-1/4 and 1-1/2 in were recalled.
-note-two-schools = Two schools, not to be mixed. American rules leave little at 45°; DIN 580 leaves seven tenths for its own bolts. Go by the standard on the bolt and never read between two angles.
+note-two-schools = There are two standards, which must not be mixed. American rules leave little at 45°; DIN 580 leaves seven tenths for its own bolts. Go by the standard on the bolt and never read between two angles.
 note-side-pull-not-shown = No figure stands here for a pull over 45° from the shank.
 note-fifth-of-breaking = One fifth of the least breaking strength.
 note-lower-than-a-fifth = Recalled; a fifth of the breaking strength is 420. The lower stands.
 note-below-five = Less than five times below breaking: not the figure to lift by.
-note-makers-mark-bolt-governs = The maker’s mark on the bolt governs. No readable mark: it does not lift.
+note-makers-mark-bolt-governs = The maker’s mark on the bolt governs. Without a readable mark it does not lift.
 
 ## Cautions; table.toml says of which kind each is
 

@@ -12,7 +12,7 @@ note-endless-slings-over-1 = Endless slings over 1-1/4 in were in no copy that w
 
 ## Cautions; table.toml says of which kind each is
 
-caution-damaged-rope-is-out = Frozen, rotten, burnt or cut rope: out of use.
+caution-damaged-rope-is-out = Remove frozen, rotten, burnt or cut rope from service.
 caution-heat-and-acid-unseen = Heat and acid may leave no trace on rope. In doubt, cut it up.
 
 ## Columns

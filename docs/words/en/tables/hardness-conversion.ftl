@@ -5,7 +5,7 @@ description = Rockwell C against Vickers, Brinell and approximate tensile streng
 
 ## Read before you use it
 
-note-strength-columns-agree-40 = The two strength columns agree at 40 HRC (1,250 and 1,248 MPa) and part at 50 HRC (1,760 and 1,620 MPa). Read strength as within 5% up to 45 HRC and within 10% above.
+note-strength-columns-agree-40 = The two strength columns agree at 40 HRC (1,250 and 1,248 MPa) and differ at 50 HRC (1,760 and 1,620 MPa). Read strength as within 5% up to 45 HRC and within 10% above.
 
 ## Cautions; table.toml says of which kind each is
 

@@ -5,7 +5,7 @@ description = Throat opening, twist and wear at which a hook goes out of use, by
 
 ## Read before you use it
 
-note-crack-latch-not-close = A crack, a latch that does not close, or a lock that does not lock ends a hook at once, whatever it measures.
+note-crack-latch-not-close = A crack, a latch that does not close, or a lock that does not lock removes a hook from service at once, whatever it measures.
 note-not-more-than-1-4 = And not more than 1/4 in.
 note-measured-at-the-narrowest-point = Measured at the narrowest point.
 note-any-visible-bend-or-twist = Any visible bend or twist.

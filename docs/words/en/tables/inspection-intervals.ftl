@@ -5,7 +5,7 @@ description = Longest time between two full inspections, by kind of gear, place 
 
 ## Read before you use it
 
-note-longest-not-best = The longest gap that the source allows. Hard use, a fall, an overload or a find calls for a look at once.
+note-longest-not-best = Each interval is the longest gap that the source allows. After hard use, a fall, an overload or a fault, inspect the part at once.
 note-set-by-use = Or sooner: use, severity, kind of lifts and experience set it.
 note-month-is-kept = The month of the last look is kept.
 note-lifting-device = For lifting devices, which this gear is part of.

@@ -9,7 +9,7 @@ note-what-is-suspicious = Suspicious: a mark that is painted, scratched or stamp
 
 ## Cautions; table.toml says of which kind each is
 
-caution-no-mark-no-lift = What the rule asks for cannot be read: do not lift with it.
+caution-no-mark-no-lift = If you cannot read what the rule asks for, do not lift with it.
 
 ## Words of the columns
 

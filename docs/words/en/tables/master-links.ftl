@@ -7,7 +7,7 @@ description = Working load limit, size and weight of oblong master links of grad
 
 note-rating-of-the-whole-sling = A master link carries at least what the whole sling may lift, not what one leg may.
 note-mark-of-the-link = The limit on the tag and the mark on the link govern.
-note-one-sheet = From one sheet, after EN 1677-4 and ASTM A952. Makers differ: links of one wire are not one link. The wire printed for 3/4 in does not go with its weight; it is left out.
+note-one-sheet = The figures are from one sheet, after EN 1677-4 and ASTM A952. Makers differ: links of one wire are not one link. The wire printed for 3/4 in does not go with its weight; it is left out.
 
 ## Cautions; table.toml says of which kind each is
 

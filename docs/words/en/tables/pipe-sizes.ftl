@@ -6,7 +6,7 @@ description = Outside diameter and wall of steel pipe, schedule 40 and 80.
 ## Read before you use it
 
 note-weight-lb-each-foot = Weight in lb for each foot = 10.69 × (outside diameter − wall) × wall, in inches, for steel of 490 lb/ft³.
-note-not-seen-text-standard = Not seen in the text of the standard. Every size agrees with an independent open-source library of pipe sizes to a tenth of a millimetre.
+note-not-seen-text-standard = Not seen in the text of the standard. Every size agrees with an independent open-source library of pipe sizes to a tenth of a millimeter.
 
 ## Cautions; table.toml says of which kind each is
 

@@ -24,7 +24,7 @@ quantity-bending_factor = Bending factor
 ## Charts
 
 chart-bend =
-    .up = The rope feels the load this many times
+    .up = The load counts this many times
     .across = Pin over rope diameter, D/d
-    .title = The rope feels the load this many times, against pin over rope diameter, D/d
+    .title = The load counts this many times, against pin over rope diameter, D/d
 chart-wire-rope = Wire rope

@@ -8,7 +8,7 @@ description = Body, pin, openings and weight of bow and dee shackles by the clas
 note-class-is-the-number = The class is the number stamped on the bow: 3-1/4 or 3.25 is one class.
 note-tonnes-or-short-tons = European sheets give the class in tonnes, the American table gives the same number in short tons, a tenth less. Unless the mark says which, count short tons: 907 kg each.
 note-measure-to-identify = Measure to see that a shackle is what its mark says, and to know what goes through it. Its limit is the mark, never the measure.
-note-two-sheets = A dee shackle is also called a chain shackle. Two sheets that part by a few millimetres stand side by side.
+note-two-sheets = A dee shackle is also called a chain shackle. Two sheets that differ by a few millimeters are printed side by side.
 note-class-cut-to-one-place = Printed as 3.2 and 4.7 t there.
 
 ## Cautions; table.toml says of which kind each is

@@ -5,7 +5,7 @@ description = Legs that count, by source: two at most, three at most, or a mode 
 
 ## Read before you use it
 
-note-stiff-load-four-legs = On a stiff load with four legs two opposite ones can carry all of it. Our default: two of two, three and four. Three may count on a load that you know to be flexible.
+note-stiff-load-four-legs = On a stiff load with four legs two opposite ones can carry all of it. This book counts two of two, of three and of four. Three may count on a load that you know to be flexible.
 note-three-legs-us-navy = Three legs: the US Navy counts two, which is stricter. We count two as well: where the picks stand unevenly, one leg of three carries half of the load.
 note-three-four-legs-never-rated = Three and four legs are never rated above two.
 note-three-four-legs-rated-three = Three and four legs are rated as three.

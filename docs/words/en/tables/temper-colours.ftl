@@ -6,7 +6,7 @@ description = Oxide tints and glow colors of steel with the temperature each sta
 ## Read before you use it
 
 note-tint-depends-time-alloy = Tint depends on time and alloy too. A tint proves heat. A missing tint proves nothing: it can be ground off or painted over.
-note-blue-stands-near-300 = Blue stands near 300 °C (570 °F), far above the 204 °C (400 °F) at which alloy chain begins to lose rating.
+note-blue-stands-near-300 = Blue is near 300 °C (570 °F), far above the 204 °C (400 °F) at which alloy chain begins to lose rating.
 
 ## Cautions; table.toml says of which kind each is
 

@@ -10,7 +10,7 @@ note-how-long-each-piece = How long each piece was held is not printed; one hour
 
 ## Cautions; table.toml says of which kind each is
 
-caution-never-for-a-hook-in-hand = For a test coupon and for understanding. Never for a hook in the hand.
+caution-never-for-a-hook-in-hand = These figures are for test pieces and for understanding. Never use them for a hook that you have.
 
 ## Columns
 

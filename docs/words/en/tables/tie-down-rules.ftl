@@ -5,7 +5,7 @@ description = The rules of United States federal law for tie-downs, in plain wor
 
 ## Read before you use it
 
-note-state-rules-other-countries = State rules differ. Canada and Europe stand in a table of their own.
+note-state-rules-other-countries = State rules differ. Canada and Europe have a table of their own.
 note-plate-and-pipe-general = Plate, bar and small pipe have no section of their own: the general rules hold, and round pieces are chocked. Machines without wheels follow the general rules too.
 
 ## Words of the columns

@@ -17,7 +17,7 @@ note-held-statics-legs-times-cosine = Held by statics: legs times the cosine, cu
 
 ## Cautions; table.toml says of which kind each is
 
-caution-no-label-no-lift = No label, no lift. Not by color, not by counting stripes.
+caution-no-label-no-lift = Without a label it does not lift. Do not go by its color or by its stripes.
 caution-too-flat = Over 60° from the vertical, which is under 30° from the horizontal: do not lift.
 caution-damaged-sling-is-out = A cut, burnt, melted, knotted or mended sling has no rating. Cut it up.
 

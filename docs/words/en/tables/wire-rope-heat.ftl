@@ -5,8 +5,8 @@ description = Share of the rating of a wire rope sling left in a temperature ban
 
 ## Read before you use it
 
-note-dash-not-allowed-over = A dash: not allowed. Over 400 °C: never.
-note-american-rule-stricter-fibre = The American rule is stricter: fiber core out for good above 200 °F (93 °C), steel core used only below 400 °F (204 °C). Our default is the lower heat.
+note-dash-not-allowed-over = A dash means that it is not allowed. Over 400 °C a rope sling is never used.
+note-american-rule-stricter-fibre = The American rule is stricter: fiber core out for good above 200 °F (93 °C), steel core used only below 400 °F (204 °C). This book uses the lower heat.
 
 ## Cautions; table.toml says of which kind each is
 

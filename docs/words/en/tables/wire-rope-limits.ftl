@@ -5,7 +5,7 @@ description = Broken wires, wear and loss of diameter at which a wire rope goes 
 
 ## Read before you use it
 
-note-kink-crush-birdcage-heat = A kink, a crush, a birdcage, heat damage, rust pits or a damaged end fitting ends a rope at once.
+note-kink-crush-birdcage-heat = A kink, a crush, a birdcage, heat damage, rust pits or a damaged end fitting removes a rope from service at once.
 note-scattered-over-one-lay = Scattered over one lay.
 note-of-the-original-wire-diameter = Of the original wire diameter.
 note-visible-more-than-this = Of all wires, visible, more than this.
@@ -16,8 +16,8 @@ note-section-american-law-lets-no = Of the section. American law lets no cut pas
 
 ## Cautions; table.toml says of which kind each is
 
-caution-gloves = Gloves on: broken wires cut.
-caution-cut-up-not-put-back = A rope that has been cut out of use is cut up, not put back.
+caution-gloves = Wear gloves, because broken wires cut.
+caution-cut-up-not-put-back = Cut up a rope that was removed from service. Do not put it back.
 
 ## Columns
 

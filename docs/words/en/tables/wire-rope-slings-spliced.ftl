@@ -12,7 +12,7 @@ note-tag-governs = The tag governs.
 
 ## Cautions; table.toml says of which kind each is
 
-caution-no-tag-no-lift = No readable tag: no lift.
+caution-no-tag-no-lift = Do not lift with a sling that has no readable tag.
 caution-tight-bend = Round a thin pin or an edge the sling carries less: see what a tight bend takes.
 
 ## Columns

@@ -6,7 +6,7 @@ description = Nominal breaking force of 6x19 wire rope, and rated loads of sling
 ## Read before you use it
 
 note-slings-pressed-loops-straight = For slings with pressed loops. Straight up counts 0.95 of the strength over 5, a choke 0.70 of it over 5. Hand-tucked loops are rated lower.
-note-eips-figures-were-not = The EIPS figures were not seen in text. They stand here because strength follows the square of the diameter within 3% and both factors fit every row; a test checks it.
+note-eips-figures-were-not = The EIPS figures were not seen in text. They stand here because strength follows the square of the diameter within 3% and both factors fit every row.
 note-eips-extra-improved-plow = EIPS is extra improved plow steel, IPS improved plow steel. Wire core: the middle of the rope is a wire rope itself (IWRC).
 note-improved-plow-steel-grade-below = Improved plow steel, one grade below extra improved.
 

@@ -43,6 +43,8 @@ result-depth = Center of gravity below the hook
 result-hook = Where the hook stands over the load, in the load's own axes
 result-stable = Stable as it hangs
 result-use_percent = Part of each leg's rating used, at its worst
+result-needed_rating = Rating that a leg needs at least
+result-needed_ratings = Rating that each leg needs at least
 result-level_lengths = Leg lengths that hang it level
 result-springy_tensions = Pulls if the legs stretch like chain
 result-short_link_tension = Hardest pull with one leg one link short
@@ -57,7 +59,7 @@ hangs = { $tight ->
     }{ $either ->
         [0] { "" }
        *[other] Legs { $either } are all just straight. It is not known which of them carry it and which go slack.{ " " }
-    }Leg { $hardest } pulls hardest, { $highest_tension }. { it-tips }{ $straight ->
+    }Leg { $hardest } pulls hardest, { $hardest_pull }. { it-tips }{ $straight ->
         [0] { "" }
         [one] { " " }Leg { $straight } can carry a share or nothing, so count on nothing.
        *[other] { " " }Legs { $straight } can carry a share or nothing, so count on nothing.
@@ -71,7 +73,7 @@ it-tips = { $low_side ->
        *[other] It tips { PLACES($tilt, places: 1) }, { $low_side } low.
     }
 # What it is judged by.
-at-its-worst = With one leg a link short, or the center of gravity off by { $balance_tolerance }, a leg can pull { $worst_tension }.
+at-its-worst = With one leg a link short, or the center of gravity off by { $balance_tolerance }, a leg can pull { $needed_rating }.
 reason-tips-too-far =
     .headline = { hangs } It can tip { PLACES($worst_tilt, places: 1) }: do not lift like this. Change the leg lengths so that the hook is above the center of gravity.
     .caution = It can tip { PLACES($worst_tilt, places: 1) }. Beyond 10° things slide off the load, and hooks slide on their pick points.
@@ -125,7 +127,7 @@ reason-more-straight-than-needed =
 reason-rope-legs-differ =
     .caution = Legs of rope or web may differ in length by { $by } (from memory, as for wire rope slings in ASME B30.9). The worst pull counts that, too.
 reason-one-link-short =
-    .caution = With one leg one link short the hardest pull becomes { $short_link_tension }. Count the links.
+    .caution = With one leg one link short the hardest pull becomes { $short_link }. Count the links.
 reason-take-up-the-slack =
     .caution = Take up the slack, stop, and look before the load leaves the floor. Stay clear of the side that swings. A leg that is choked, bent round an edge, or hot or cold holds less than its rating. Go by the tag on each leg.
 reason-rolls-over =

@@ -46,6 +46,7 @@ input-pulls_survived = Pulls like this that it has held, with this one
 ## What is found
 
 result-ceiling = Highest force that you may use
+result-ceiling_rating = The same force as a rating
 result-governing = Set by
 result-stop_reading = Highest reading on the gauge
 result-pressure = Pressure at the pull you want
@@ -62,7 +63,7 @@ result-proof_rules = Printed proof loads, for the maker or a test house
 
 ## The headline and the cautions
 
-never-pass = Never pull harder than { $ceiling }. The lowest limit decides: { $governing }.
+never-pass = Never pull harder than { $ceiling }. The lowest limit decides: { $governing }, { $ceiling_rating }.
 only-its-maker = Only its maker or a test house may pull a part above its rating (proof test).
 reason-too-hard-a-pull-besides =
     .caution = Even by what is known, a pull of { $pull } is too hard.

@@ -125,7 +125,11 @@ refused-readings-missing = are missing. Type the log row by row.
 refused-file-missing = is missing. Choose the file of the log.
 refused-not-a-log = { $reason }. Give columns force, gap, throat, time with their units.
 refused-no-force = has no force over zero. Give the pull as it rose.
-refused-too-few-readings = has { $useful } useful readings on the way up. Give at least { $fewest } with force and gap, at four different forces or more; ten are better.
+refused-too-few-readings = has { $useful ->
+        [0] no useful reading
+        [one] one useful reading
+       *[other] { $useful } useful readings
+    } on the way up. Give at least { $fewest } with force and gap, at four different forces or more; ten are better.
 refused-no-growth = shows no gap that grows with the force. Check which column is which, and the dial's sign.
 refused-no-growth-before-the-bend = shows no gap that grows with the force before it bends. Was the dial stuck, or was slack taken up? Leave the slack readings out, free the dial, and read again.
 
