@@ -4,7 +4,7 @@
 was seen: of `_fresh` 50 of 61 were answered first and 52 within three, of `_later`, after mending by kind, 48 of 60 and 54,
 of `_last` 53 of 64 and 61, of `_after` 20 of 25 and 23, of `_shop` 51 of 60 and 56, of the first 32 of `_yard` 24 and 28,
 of its last 30, after mending by kind, 27 and 29, of `_gloves` the first 60 41 and 54, the next 40, after mending by kind, 28 and
-35, the last 20, after mending again, 17 and 18; none with another part's number. All are held since.
+35, the next 20, after mending again, 17 and 18, the last 30, likewise, 24 and 27; none with another part's number. All are held since.
 A page is named as in docs/words/en/search/answers.toml; a number by its card: what it is of, and what it begins with.
 """
 
@@ -136,7 +136,7 @@ def test_every_question_is_answered_within_three(site: Path, known: dict[str, te
 
 def test_nearly_every_question_is_answered_first(site: Path, known: dict[str, texts.Page]) -> None:
     places = [place(question, answer, known) for name in SETS for question, answer in answered(site, name)]
-    assert len(places) >= 640
+    assert len(places) >= 670
     assert sum(one == 0 for one in places) >= FIRST_SHARE * len(places)
 
 
