@@ -82,4 +82,4 @@ fault-in-python = a mistake in this book ({ $error })
 fault-browser-said = the browser said “{ $error }”
 fault-no-reply = it no longer replies
 fault-two-editions = this page and its script are of two editions
-fault-no-such-road = from disk there is no ordinary road
+fault-no-such-road = the book was opened from disk, where it has only one way to start

@@ -1,8 +1,8 @@
 # Words of a worksheet's form and of the parts around its answer, as the built page has them.
 
-no-script = Scripts are off or did not load, so nothing here works out your own numbers. The answer shown is that of the example, whose numbers stand with it.
+no-script = Scripts are off or did not load, so nothing here works out your own numbers. The answer shown is that of the example, whose numbers are printed with it.
 # The versions stand in build_scripts/browsers.json.
-old-browser = This browser is too old for the calculator, so nothing here works out your own numbers. The answer shown is that of the example, whose numbers stand with it. The calculator runs in Chrome, Edge and other Chromium browsers from version { $chromium }, in Firefox from { $firefox }, and in Safari from { $safari }.
+old-browser = This browser is too old for the calculator, so nothing here works out your own numbers. The answer shown is that of the example, whose numbers are printed with it. The calculator runs in Chrome, Edge and other Chromium browsers from version { $chromium }, in Firefox from { $firefox }, and in Safari from { $safari }.
 
 ## The boxes
 

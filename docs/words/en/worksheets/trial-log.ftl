@@ -127,7 +127,7 @@ refused-not-a-log = { $reason }. Give columns force, gap, throat, time with thei
 refused-no-force = has no force over zero. Give the pull as it rose.
 refused-too-few-readings = has { $useful ->
         [0] no useful reading
-        [one] one useful reading
+        [one] 1 useful reading
        *[other] { $useful } useful readings
     } on the way up. Give at least { $fewest } with force and gap, at four different forces or more; ten are better.
 refused-no-growth = shows no gap that grows with the force. Check which column is which, and the dial's sign.
