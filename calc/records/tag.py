@@ -18,7 +18,7 @@ from calc.dates import months_later
 from calc.declaration import Citation, Figure, Result, Step, Worksheet, step
 from calc.figures.tag import TagWords, tag_figure
 from calc.inputs import Bounds, ChoiceInput, CountInput, DateInput, Given, TextInput
-from calc.inspecting.chain_marks import read_marks
+from calc.inspecting.chain_marks import may_lift, read_marks
 from calc.lifting.chain_spring import most_of_chain_kg
 from calc.quantities import NotReadable, read_quantity
 from calc.reasons import Reason, note, stop, unknown
@@ -75,9 +75,7 @@ class Found:
         if self.do_not_use:
             said += [message(f"line-{code}") for code in (*self.stops, *self.lacks)[:2]]
         else:
-            said.append(
-                message("line-rating", rating=self.rating) if self.rating else message("line-no-rating")
-            )
+            said.append(self._rated)
         if self.inspected_on is not None:
             said.append(message("line-inspected", day=str(self.inspected_on)))
         if self.next_by is not None and not self.do_not_use:
@@ -85,6 +83,18 @@ class Found:
         if self.inspected_by:
             said.append(message("line-by", who=self.inspected_by))
         return tuple(said)
+
+    @property
+    def ties_down_only(self) -> bool:
+        """Whether its mark can name a grade that never lifts."""
+        return any(may_lift(grade) is False for grade in read_marks(self.mark).grades)
+
+    @property
+    def _rated(self) -> Message:
+        """The maker's figure, and that it is none for lifting where the mark says so."""
+        if self.ties_down_only:
+            return message("line-ties-down", rating=self.rating or message("no-figure"))
+        return message("line-rating", rating=self.rating) if self.rating else message("line-no-rating")
 
     @property
     def width(self) -> Message:
@@ -188,7 +198,9 @@ def judge(found: Found) -> tuple[Reason, ...]:
     reasons += [unknown(code) for code in found.lacks]
     if not reasons:
         reasons.append(note("repeats", number=found.own_number))
-        if not found.rating:
+        if found.ties_down_only:
+            reasons.append(note("ties-down-only", "prohibition"))
+        elif not found.rating:
             reasons.append(note("no-rating", "warning"))
     if found.stops:
         reasons.append(note("destroy", "prohibition"))

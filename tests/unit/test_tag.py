@@ -137,7 +137,21 @@ def test_a_text_that_no_code_holds_is_refused() -> None:
 
 
 @pytest.mark.parametrize(
-    "word", ["?", "-", "none", "N/A", "no", "no mark", "unreadable", "None, ground off", "not readable"]
+    "word",
+    [
+        "?",
+        "-",
+        "none",
+        "N/A",
+        "na",
+        "no",
+        "no mark",
+        "no marks",
+        "unreadable",
+        "illegible",
+        "None, ground off",
+        "not readable",
+    ],
 )
 @pytest.mark.parametrize(("name", "lacks"), [("mark", "no-mark"), ("inspected_by", "no-name")])
 def test_a_word_that_names_nothing_is_not_given(name: str, lacks: str, word: str) -> None:
@@ -170,6 +184,33 @@ def test_a_rating_is_not_more_than_any_sling_of_its_chain() -> None:
         assert tag(rating=rating).verdict == "ok"
     for mark in ("H-12", "80", "3/8", "3/8 1/2 80"):
         assert tag(mark=mark, rating="71,000 lb").verdict == "ok"  # names no chain of one size and a grade
+
+
+@pytest.mark.parametrize("mark", ["G70 3/8", "43 1/2", "HT 3/8", "30", "4"])
+def test_a_chain_that_ties_down_gets_a_tag_that_says_so(mark: str) -> None:
+    """The tag of a grade 70 chain said “Inspected” and its maker's figure, as that of a sling does."""
+    found = tag(mark=mark, rating="2,000 lb")
+    assert "Ties down, never lifts: 2,000 lb" in words(found)
+    assert "ties-down-only" in [one.code for one in found.reasons]
+    assert not any("rating" in word for word in words(found))
+    assert "Ties down, never lifts: see mark" in words(tag(mark=mark, rating=""))
+    assert "ties-down-only" not in [one.code for one in tag(mark=mark, finding="failed").reasons]
+
+
+@pytest.mark.parametrize(
+    ("name", "most"), [("own_number", 24), ("mark", 28), ("rating", 44), ("inspected_by", 28)]
+)
+def test_so_many_letters_fit_and_no_more(name: str, most: int) -> None:
+    filled = "7,100 lb at 90 deg" if name == "rating" else "H-2 Q"
+    assert tag(**{name: filled.ljust(most, "q")}).verdict == "ok"
+    with pytest.raises(Refused, match=f"Give up to {most}"):
+        tag(**{name: filled.ljust(most + 1, "q")})
+
+
+def test_the_next_day_stands_in_the_working_where_both_are_known() -> None:
+    assert "2026-11-26 + 12 months" in [one.numbers for one in tag().steps]
+    assert len(tag(inspected_on="").steps) == len(tag(months="").steps) == 1
+    assert "Next by 2027-11-26" not in words(tag(finding="failed"))
 
 
 def test_no_rule_lets_gear_go_longer_than_a_tag_may_say() -> None:
