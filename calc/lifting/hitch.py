@@ -115,13 +115,14 @@ def find(given: Given) -> Found:
 
 
 def _refuse_over_its_rope(given: Given) -> None:
-    """Refuses a rating that no wire rope, or no chain of its grade, of the thickness given has."""
+    """Refuses a rating that no rope, or no chain of its grade, of the thickness given has."""
     diameter_m, kind = given.maybe("sling_diameter"), given.text("sling_kind")
-    if diameter_m is None:
+    if diameter_m is None or kind not in _BENT_KINDS:
         return
-    most_kg = most_of_a_size_kg(kind, diameter_m) if kind == "wire-rope" else None
     if kind == "chain":
-        most_kg = most_of_chain_kg(diameter_m, given.text("grade"))
+        most_kg: float | None = most_of_chain_kg(diameter_m, given.text("grade"))
+    else:
+        most_kg = most_of_a_size_kg(kind, diameter_m)
     if most_kg is not None and exceeds(given.si("rating"), most_kg):
         raise given.refuse("rating", "more-than-its-rope", most=weight(most_kg, "capacity"))
 

@@ -132,10 +132,12 @@ _PRINTED_BY_SIZE: Mapping[str, tuple[str, str, Mapping[str, str]]] = {
     "wire-rope": ("wire-rope", "size_in", {"rope": "6x19_eips_iwrc", "quantity": "sling_vertical"}),
     "eyebolt": ("eyebolts", "thread", _A489),
     "eyebolt-plain": ("eyebolts", "thread", _A489),
+    "fibre-rope": ("wire-rope", "size_in", {"rope": "6x19_eips_iwrc", "quantity": "sling_vertical"}),
     "ring": ("master-links", "size_in", {"quantity": "working_load_limit"}),
     "turnbuckle": ("turnbuckles", "thread_in", {"quantity": "working_load", "unit": "lb"}),
 }
-"""Kinds of which a table prints the ratings by one size: table, column of the size, and the rows that count."""
+"""Kinds of which a table prints the ratings by one size: table, column of the size, and the rows that count. No
+fiber rope is stronger than wire rope of its diameter (own mark: the strongest plastic ones break about as high)."""
 _OF_THE_GRADE = ("not-rated-grade-not-lifting", "not-rated-grade-not-of-shackles")
 """Why the tables do not rate a part, where that lies with its grade."""
 

@@ -108,6 +108,8 @@ def test_a_rating_that_no_chain_of_its_wire_has_is_refused() -> None:
     assert run(**chain, rating="3,680 kg", load="10 kg")["verdict"] == "ok"
     with pytest.raises(Refused, match="more than any such sling"):
         run(**chain, rating="3,690 kg")
+    with pytest.raises(Refused, match="more than any such sling"):
+        run(**chain | {"sling_kind": "fibre-rope"}, rating="3,690 kg")
 
 
 def test_over_load_is_a_stop() -> None:

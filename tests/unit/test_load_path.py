@@ -690,6 +690,8 @@ def test_a_mark_that_no_chain_of_its_size_bears_is_refused_where_no_table_rates_
         ({"kind": "ring", "grade": "80", "size": "1/4", "rating": "20 t"}, "rating", "bears"),
         ({"kind": "ring", "grade": "80", "size": "banana", "rating": "2 t"}, "size", "banana"),
         ({"kind": "turnbuckle", "size": "1/2", "rating": "20 t"}, "rating", "bears"),
+        ({"kind": "fibre-rope", "size": "1/2", "rating": "20 t"}, "rating", "bears"),
+        ({"kind": "fibre-rope", "size": "banana", "rating": "1 t"}, "size", "banana"),
         ({"kind": "turnbuckle", "size": "banana", "rating": "1 t"}, "size", "banana"),
         ({"kind": "wire-rope", "size": "banana", "rope_class": "other", "rating": "2 t"}, "size", "banana"),
         ({"kind": "shackle", "size": "banana", "rating": "2 t"}, "size", "banana"),

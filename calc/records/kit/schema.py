@@ -49,6 +49,7 @@ SIZED_KINDS = (
     "eyebolt",
     "eyebolt-plain",
     "wire-rope",
+    "fibre-rope",
     "turnbuckle",
     "tie-down-chain",
 )
