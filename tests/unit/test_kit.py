@@ -289,6 +289,25 @@ def test_no_day_is_told_from_two_readings_or_a_line_that_does_not_climb(sizes: t
     assert found.outlook is None or found.outlook.latest is None
 
 
+@pytest.mark.parametrize("new", ["", "0.31 in", "0.394 in"])
+def test_a_chain_thinner_than_its_limit_is_worn_out_whatever_it_measured_when_new(new: str) -> None:
+    """0.30 in on a 3/8 in chain, whose limit is 0.354 in, was in use, because its thickness when new was not given."""
+    thin = part(
+        "chain-sling",
+        mark="80",
+        size="3/8",
+        new={"thickness": new},
+        looks=(look("2026-11-01", thickness="0.30 in"),),
+    )
+    (found,) = wear(thin)
+    assert (found.out, found.near) == (True, False)
+    assert "kit-worn-out" in codes(thin)
+    thick = replace(thin, looks=(look("2026-11-01", thickness="0.36 in"),))
+    assert "kit-worn-out" not in codes(thick)
+    assert ("kit-worn" in codes(thick)) == (new == "0.394 in")
+    assert "kit-worn-out" in codes(replace(thin, looks=(look("2026-11-01", thickness="9 mm"),)))
+
+
 def test_a_limit_that_is_met_already_is_met_on_the_day_of_the_last_reading() -> None:
     (found,) = wear(throats("1.160 in", "1.200 in", "1.240 in"))
     assert found.out

@@ -80,20 +80,28 @@ class Wear:
 
     @property
     def used(self) -> float | None:
-        """How much of the way from new to the limit is used up [-]; None where either is not known."""
-        if self.new_m is None or self.limit_m is None:
+        """How much of the way from new to the limit is used up [-]; None where either is not known, or a size when new is already
+        past the limit, so that one of them was misread.
+        """
+        if self.new_m is None or self.limit_m is None or self._past(self.new_m):
             return None
         return (self.now_m - self.new_m) / (self.limit_m - self.new_m)
 
     @property
     def out(self) -> bool:
-        """Whether the newest reading is at the limit or past it."""
-        return self.used is not None and self.used >= 1.0
+        """Whether the newest reading is at the limit or past it, whatever is known of the size when new."""
+        return self._past(self.now_m)
+
+    def _past(self, size_m: float) -> bool:
+        """Whether a size [m] is at the limit or past it, as far as the limit is known."""
+        if self.limit_m is None:
+            return False
+        return size_m >= self.limit_m if self.measure in GROWS else size_m <= self.limit_m
 
     @property
     def near(self) -> bool:
         """Whether more than half of the way to the limit is used up, and not all."""
-        return self.used is not None and NEAR_LIMIT < self.used < 1.0
+        return not self.out and self.used is not None and self.used > NEAR_LIMIT
 
 
 def wear(part: Part) -> tuple[Wear, ...]:
