@@ -169,13 +169,14 @@ class Found:
     def sling_limit(self) -> tuple[float, float] | None:
         """How many times one of its legs a sling of these legs lifts [-], and what that is [kg], of legs of unlike ratings by their
         mean (own rule: so a stronger leg is never worse); None where one leg carries alone, a rating is not known, or they lie
-        too flat. Of four and more legs two count, as a stiff load may hang on two.
+        too flat. Where it is not sure that each of them carries, two count.
         """
         carrying = [leg for leg in self.legs() if not self.is_slack(leg)]
         rated = [kg for leg in carrying if (kg := self.load.ratings_kg[leg]) is not None]
         if self.worst is None or len(rated) < len(carrying) or len(carrying) < FEWEST_OF_A_SLING:
             return None
-        counted = len(carrying) if len(carrying) <= MOST_STIFF_LEGS else FEWEST_OF_A_SLING
+        sure = len(carrying) <= MOST_STIFF_LEGS and not any(self.may_go_slack(leg) for leg in carrying)
+        counted = len(carrying) if sure else FEWEST_OF_A_SLING
         factor = factor_by_tag(counted, self.worst.lowest_angle_deg)
         return None if factor is None else (factor, factor * sum(rated) / len(rated))
 

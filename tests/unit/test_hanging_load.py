@@ -683,6 +683,16 @@ def test_legs_of_one_rating_lift_no_more_than_their_sling_does_elsewhere(
         assert ("EN 818-4" not in texts(unlike)) == holds
 
 
+def test_three_legs_in_line_count_two() -> None:
+    """Picks in line share in more ways than one, so that two of the three may carry it all."""
+    picks = [(-0.2, 0.0, 0.0), (0.0, 0.0, 0.0), (0.2, 0.0, 0.0)]
+    lengths = [math.hypot(2.0, 0.2), 2.0, math.hypot(2.0, 0.2)]
+    held = {"ratings": ["1000 kg"] * 3, "chain_size": "7 mm"}
+    over = run(picks, lengths, (0.0, 0.0, -0.5), "1410 kg", **held)
+    assert "1.4 times the rating of one leg" in texts(over)
+    assert "EN 818-4" not in texts(run(picks, lengths, (0.0, 0.0, -0.5), "1390 kg", **held))
+
+
 def test_legs_too_flat_or_alone_are_no_sling_with_a_factor() -> None:
     flat = run([(1.0, 0.0, 0.0), (-1.0, 0.0, 0.0)], [1.1, 1.1], (0.0, 0.0, -0.3), "10 t", ratings=["1 t"] * 2)
     assert flat["verdict"] == "stop"
