@@ -15,6 +15,7 @@ from calc.lifting.lifting_lug import WORKSHEET
 from calc.lifting.lug_holding import (
     OwnPin,
     Wall,
+    least_fillet_m,
     pin_bending_n,
     pin_shear_n,
     wall_folds_n,
@@ -452,3 +453,21 @@ def test_what_was_not_checked_is_unknown_and_what_was_is_not() -> None:
     assert mine.results["pin_holds"] == pytest.approx(
         2 * 36_000 / 3 * math.pi / 32 * 0.875**3 / ((0.7 + 0.5) / 2 - 0.625 / 4) * 4.4482216, rel=1e-6
     )
+
+
+@pytest.mark.parametrize(
+    ("thick_in", "leg_in"),
+    [
+        (0.1, 1 / 8),
+        (0.25, 1 / 8),
+        (0.2505, 3 / 16),
+        (0.5, 3 / 16),
+        (0.501, 1 / 4),
+        (0.75, 1 / 4),
+        (0.7515, 5 / 16),
+        (4.0, 5 / 16),
+    ],
+)
+def test_the_least_fillet_changes_at_each_printed_thickness(thick_in: float, leg_in: float) -> None:
+    """AISC 360-10, Table J2.4: to 1/4 in inclusive 1/8, over 1/4 to 1/2 3/16, over 1/2 to 3/4 1/4, over 3/4 in 5/16."""
+    assert least_fillet_m(thick_in * 0.0254) == pytest.approx(leg_in * 0.0254)
