@@ -201,7 +201,7 @@ absent-not-found = none was found for these lengths
 
 ## Refusals
 
-refused-too-thin-for-its-rating = is thinner than any lifting chain rated { $rating }. Measure the chain again, or read the tag again.
+refused-too-thin-for-its-rating = is thinner than any lifting chain rated { $rating } (our own bound, no source). Measure the chain again, or read the tag again.
 refused-too-short-to-meet = is too short: legs { $one } and { $other } cannot both reach one hook over the load. Their picks are { $apart } apart. Give longer legs.
 refused-cannot-all-reach = cannot all reach one hook: some legs are too short. Give longer legs.
 

@@ -119,7 +119,7 @@ absent-no-rating-counts = no rating that counts here
 ## Refusals
 
 refused-less-than-steel = is less than such a chain or rope gives at the very least: { $least }. Measure again, or leave out thickness and length.
-refused-too-thin-for-its-rating = is too thin for a chain that is rated { $rating }. Measure the wire of one link again.
+refused-too-thin-for-its-rating = is too thin for a chain that is rated { $rating } (our own bound, no source). Measure the wire of one link again.
 
 ## The drawing
 

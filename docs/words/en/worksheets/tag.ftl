@@ -110,6 +110,6 @@ step-next-day = Next inspection
 
 refused-too-long-for-a-tag = has too many letters for the tag. Give up to { $count }.
 refused-no-figure = is no figure with a unit, such as 7,100 lb. If the maker gave no rating, leave it empty.
-refused-more-than-its-mark = is more than any sling of the chain that the mark names may carry, { $most } at most. Read mark and rating again.
+refused-more-than-its-mark = is more than any sling of the chain that the mark names may carry, { $most } at most (our own bound, no source). Read mark and rating again.
 refused-found-not-stamped = holds “{ $word }”, which no maker stamps. Copy only the mark itself, and say what you found in the box of what was found.
 refused-names-nothing = names no part. Give the number that you gave it, such as H-2.

@@ -90,9 +90,9 @@ reason-chains-too =
 reason-tie-it-down =
     .caution = Then tie the load down, so that it stays where it is. Try the trailer’s brakes and the cable that sets them if it breaks away. The plates here say nothing about brakes.
 
-refused-more-than-half-the-trailer = is more than half of the empty trailer, { $empty }, and no trailer puts so much on the ball. Weigh both again.
+refused-more-than-half-the-trailer = is more than half of the empty trailer, { $empty }, and no trailer puts so much on the ball (our own bound, no source). Weigh both again.
 refused-not-less-than-towed = is not less than what the hitch may tow, { $gross }. A plate has two lines: the load on the ball, and the weight towed. Read both.
-refused-of-all-tires = of each tire makes all of them together more than three times what the axles may carry, { $axles }. Give what one tire may carry.
+refused-of-all-tires = of each tire makes all of them together more than three times what the axles may carry, { $axles } (our own bound, no source). Give what one tire may carry.
 refused-ahead-of-the-ball = is ahead of the ball, which is { $ball } from the axles. Measure from the middle of the axles to the load's center of gravity.
 
 absent-plate-missing = a plate is still to be read
