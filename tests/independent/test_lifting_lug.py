@@ -187,3 +187,4 @@ def test_bending_across_is_under_its_own_pattern() -> None:
     per_length = WALL.yield_pa * WALL.thickness_m**2 / 4
     turns_more = 1 + LUG.thickness_m / (WALL.span_m - LUG.thickness_m)
     assert wall_turn_nm(WALL, LUG) < 2 * per_length * LUG.weld_length_m * turns_more
+    assert wall_turn_nm(WALL, LUG) == pytest.approx(2 * per_length * LUG.weld_length_m)
