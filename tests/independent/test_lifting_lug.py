@@ -5,6 +5,7 @@ walls by searching for the weakest pattern of yield lines.
 from __future__ import annotations
 
 import dataclasses
+import math
 
 import numpy as np
 import pytest
@@ -188,3 +189,15 @@ def test_bending_across_is_under_its_own_pattern() -> None:
     turns_more = 1 + LUG.thickness_m / (WALL.span_m - LUG.thickness_m)
     assert wall_turn_nm(WALL, LUG) < 2 * per_length * LUG.weld_length_m * turns_more
     assert wall_turn_nm(WALL, LUG) == pytest.approx(2 * per_length * LUG.weld_length_m)
+
+
+def test_a_pull_that_leans_both_ways_folds_the_wall_by_the_sum_of_its_parts() -> None:
+    """Straight 4 M / L beside the pull along the lug, and the moment across, each over what the wall has against it."""
+    lean, out = math.radians(30.0), math.radians(20.0)
+    pull = foot_load(30.0, 20.0)
+    # The parts of a pull of 1: out of the plane sin(out), of the rest cos(lean) along the lug and sin(lean) level in its plane.
+    along, level, across = (math.cos(out) * math.cos(lean), math.cos(out) * math.sin(lean), math.sin(out))
+    straight = along + 4 * level * LUG.height_m / LUG.weld_length_m
+    part = straight / wall_pull_n(WALL, LUG) + across * LUG.height_m / wall_turn_nm(WALL, LUG)
+    assert (pull.along, pull.in_plane, pull.across) == pytest.approx((along, level, across))
+    assert wall_folds_n(WALL, LUG, pull) == pytest.approx(1 / (part * LUG.design_factor))
