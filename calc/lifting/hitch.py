@@ -19,7 +19,14 @@ from calc.figures.hitches import HitchShape, hitch_figure
 from calc.inputs import Bounds, ChoiceInput, Given, QuantityInput
 from calc.lifting.chain_spring import most_of_chain_kg
 from calc.lifting.condition import ALTERED, GOOD, WORDS, condition_input, condition_of, judge_condition
-from calc.lifting.hitch_factors import Share, bend_share, bent_too_hard, choke_angle_share, choker_share
+from calc.lifting.hitch_factors import (
+    WIDE_ENOUGH,
+    Share,
+    bend_share,
+    bent_too_hard,
+    choke_angle_share,
+    choker_share,
+)
 from calc.lifting.leg_geometry import Flatness, flatness
 from calc.lifting.leg_grade import WORDS as GRADE_WORDS
 from calc.lifting.leg_grade import judge_leg_grade, leg_grade_input, why_not_by_tag
@@ -33,9 +40,6 @@ from calc.words.writer import Writer
 SMALLEST_CHOKE_DEG = 0.0
 """An angle of choke that was not measured is taken as bent right back, which leaves the least."""
 BARE_EDGE = "bare"
-WIDE_ENOUGH = {"chain": 6.0, "fibre-rope": 8.0}
-"""Object over wire of a chain or over diameter of a fiber rope [-], from which on a bend takes nothing (ASME B30.9, from memory, not
-read; EN 818-6, from memory, asks 4 of chain). Tighter bends are weakened by figures that were read nowhere."""
 _BENT_KINDS = ("wire-rope", *WIDE_ENOUGH)
 _UNKNOWN_BENDS = ("bend-not-known", "bent-too-tightly")
 

@@ -22,6 +22,10 @@ HARDEST_BEND = 1.0
 WIDEST_PRINTED_BEND = 7.0
 """Ratio up to which the bending factor is printed; wider bends take its last figure, which is on the safe side."""
 
+WIDE_ENOUGH = {"chain": 6.0, "fibre-rope": 8.0}
+"""Object over wire of a chain or over diameter of a fiber rope [-], from which on a bend takes nothing (ASME B30.9, from memory, not
+read; EN 818-6, from memory, asks 4 of chain). Tighter bends are weakened by figures that were read nowhere."""
+
 
 @dataclass(frozen=True)
 class Share:
@@ -112,6 +116,7 @@ def bend_share(object_over_rope: float) -> Share:
 __all__ = [
     "HARDEST_BEND",
     "WIDEST_PRINTED_BEND",
+    "WIDE_ENOUGH",
     "Share",
     "bend_share",
     "bent_too_hard",

@@ -32,7 +32,14 @@ from calc.inputs import (
 )
 from calc.lifting.chain_spring import most_of_chain_kg
 from calc.lifting.condition import ALTERED, CONDITIONS, GOOD, NOT_LOOKED_AT, condition_of
-from calc.lifting.hitch_factors import Share, bend_share, bent_too_hard, choke_angle_share, choker_share
+from calc.lifting.hitch_factors import (
+    WIDE_ENOUGH,
+    Share,
+    bend_share,
+    bent_too_hard,
+    choke_angle_share,
+    choker_share,
+)
 from calc.lifting.leg_geometry import legs_that_carry
 from calc.lifting.own_part import NOT_PASSED, OwnPart, own_part_inputs, own_part_of
 from calc.lifting.own_part import WORDS as OWN_PART_WORDS
@@ -52,7 +59,7 @@ from calc.ratings import (
     shackle,
 )
 from calc.tables import number, table
-from calc.words.facts import Cell, Fact, Listing, Message, Option, Quantity, message, weight
+from calc.words.facts import Cell, Fact, Listing, Message, Number, Option, Quantity, message, weight
 
 WORDS = ("shared/path-items", "shared/hitch-shares", "shared/chain-heat", OWN_PART_WORDS)
 """Scopes of the words of parts, their ratings and their shares: what a worksheet that has parts shares."""
@@ -87,7 +94,8 @@ COLDEST_PLAIN_F, HOTTEST_PLAIN_F = 32.0, 120.0
 """Between these [deg F] no part of any kind loses anything: inside every row of tables/sling-temperature-limits and the
 first rows of both chain rules (a test holds it)."""
 
-HITCHES = ("straight", "choked", "bent", "choked-and-bent")
+_ROUND = ("choked", "bent", "choked-and-bent")
+HITCHES = ("straight", *_ROUND)
 """How a sling runs: straight, choked about the load, bent round a pin or corner, or both."""
 
 TABLE_ROPE = "6x19-iwrc-eips-pressed"
@@ -125,6 +133,8 @@ EYEBOLTS = ("eyebolt", "eyebolt-plain")
 _HANG_IN_LINE = ("shackle", "hook", "turnbuckle")
 """Kinds that hang between the end of a leg and what it holds, in the line of the leg."""
 _ROPE_KINDS = ("wire-rope", "fibre-rope", "web-sling", "chain")
+_BENT_KINDS = ("wire-rope", *WIDE_ENOUGH)
+"""Slings that a bend weakens by its width. A choked one bends round the load."""
 _RIGID_KINDS = tuple(kind for kind in KINDS if kind not in _ROPE_KINDS)
 _A489 = {"source": "astm-a489", "quantity": "working_load_limit", "unit": "lb"}
 _PRINTED_BY_SIZE: Mapping[str, tuple[str, str, Mapping[str, str]]] = {
@@ -177,7 +187,7 @@ class PathItem:
     rating_kg -- from its mark or tag; None if it is to be looked up
     legs -- how many of it work side by side; angle_deg -- of those legs from the horizontal (90 = straight down)
     side_angle_deg -- how far the pull is off the part's own line; temperature_degc -- None: as in the shop
-    choke_angle_deg -- angle of the choke if it chokes; bend_ratio -- object over rope diameter if it bends round
+    choke_angle_deg -- angle of the choke if it chokes; bend_ratio -- object over its own thickness if it bends round
     off_shank_deg -- how far its legs, or those beside it, pull an upright eyebolt off its shank
     flexible -- whether the load is said to give, so that three legs carry it
     open -- what nobody has said of its use, by code: `line-not-said`, `hitch-not-said`, `temperature-not-said`, or
@@ -322,7 +332,7 @@ def path_item_inputs() -> tuple[Input, ...]:
             "bend_ratio",
             bounds=Bounds(above=0, at_most=1000),
             required=False,
-            shown_when={"kind": ("wire-rope",), "hitch": ("bent", "choked-and-bent")},
+            shown_when={"kind": _BENT_KINDS, "hitch": ("choked", "bent", "choked-and-bent")},
         ),
     )
 
@@ -369,7 +379,7 @@ def _read_item(row: Given, place: int, use: str, flexible: bool) -> PathItem:
         side_angle_deg=off_deg or 0.0,
         temperature_degc=row.maybe("temperature"),
         choke_angle_deg=_needed(row, "choke_angle") if "choked" in hitch else None,
-        bend_ratio=_needed(row, "bend_ratio") if "bent" in hitch and kind == "wire-rope" else None,
+        bend_ratio=_needed(row, "bend_ratio") if hitch in _ROUND and kind in _BENT_KINDS else None,
         condition=condition_of(row),
         rope_class=row.text("rope_class"),
         flexible=flexible,
@@ -396,9 +406,10 @@ def _hitch(row: Given, straight: bool) -> str:
     if straight and hitch not in ("", "straight"):
         raise row.refuse("hitch", "said-to-be-straight")
     said = "straight" if straight else hitch
-    for box, word in (("choke_angle", "choked"), ("bend_ratio", "bent")):
-        if row.has(box) and said and word not in said:
-            raise row.refuse(box, "hitch-says-otherwise")
+    if row.has("choke_angle") and said and "choked" not in said:
+        raise row.refuse("choke_angle", "hitch-says-otherwise")
+    if row.has("bend_ratio") and said == "straight":
+        raise row.refuse("bend_ratio", "hitch-says-otherwise")
     return said
 
 
@@ -426,7 +437,7 @@ def _open(row: Given, hitch: str, off_deg: float | None, cool: bool) -> Iterator
     if row.text("kind") in _ROPE_KINDS:
         if not hitch:
             yield "hitch-not-said"
-        if "bent" in hitch and row.text("kind") != "wire-rope":
+        if "bent" in hitch and row.text("kind") not in _BENT_KINDS:
             yield "bend-without-rule"
     elif off_deg is None:
         yield "line-not-said"
@@ -808,7 +819,16 @@ def _hitch_shares(item: PathItem) -> tuple[Share, ...]:
         if bent_too_hard(item.bend_ratio):
             raise Blocked("stop", "bent-too-hard")
         shares.append(bend_share(item.bend_ratio))
+    if item.bend_ratio is not None and item.kind in WIDE_ENOUGH:
+        shares.append(_wide_bend(item.bend_ratio, WIDE_ENOUGH[item.kind]))
     return tuple(shares)
+
+
+def _wide_bend(ratio: float, least: float) -> Share:
+    """A bend of chain or fiber rope: it takes nothing where it is wide, and nobody knows how much where it is not."""
+    if exceeds(least, ratio):
+        raise Blocked("unknown", "bent-without-figure", times=Number(least))
+    return Share(1.0, message("share-wide-bend"))
 
 
 __all__ = [

@@ -4,3 +4,4 @@ share-choke = choke
 share-choke-of-fibre-rope = choke on natural fiber rope
 share-choke-angle = angle of choke { PLACES($angle, places: 0) }
 share-bend = bend { $ratio } times its own diameter
+share-wide-bend = wide enough for this sling

@@ -65,8 +65,8 @@ input-items-temperature = Its temperature in use
     .help = Asked only if some parts get hot or cold. Then give it for every part.
 input-items-choke_angle = Angle of the choke
     .help = 180° is straight through the eye, 0° is bent right back.
-input-items-bend_ratio = Bend: object / rope diameter
-    .help = Diameter of what the rope bends round, divided by the diameter of the rope (D/d).
+input-items-bend_ratio = Bend: object / thickness of the sling
+    .help = Diameter of what it bends round, divided by the diameter of the rope or the wire of a link (D/d). A choked sling bends round the load.
 
 ## What a part without a name is called
 
@@ -101,6 +101,7 @@ part-line-not-said = you have not said whether the part “{ $part }” is pulle
 part-hitch-not-said = you have not said whether the part “{ $part }” runs straight, is choked or is bent round something
 part-temperature-not-said = you have not said how hot or cold the part “{ $part }” gets in use
 part-bend-without-rule = the part “{ $part }” is bent round a pin or a corner, and this book has no figure for what that leaves of its rating
+part-bent-without-figure = the part “{ $part }” bends round less than { $times } times its thickness, and this book has no figure for what that leaves of its rating
 part-unmarked = the part “{ $part }” has no readable mark, so nobody knows its rating
 part-worn = the part “{ $part }” is worn, and must pass its limits of wear first
 part-welded = the part “{ $part }” was welded, and no shop test gives its rating back
@@ -137,6 +138,6 @@ refused-said-to-be-straight = says that this part is not in line, but above you 
 refused-said-to-be-cool = is a temperature of its own, but above you say that no part works hot or cold. Change one of them, or leave this empty.
 refused-hitch-says-otherwise = does not go with how the sling is said to run. Change one of them, or leave this empty.
 refused-choke-angle-missing = is missing. A choker hitch that is pulled tight holds less. Give its angle, such as 120°.
-refused-bend-ratio-missing = is missing. A tight bend can halve the strength of a rope. Give the ratio D/d, such as 8.
+refused-bend-ratio-missing = is missing. A tight bend can halve the strength of a rope, and a choked sling bends round the load. Give the ratio D/d, such as 8.
 refused-angle-missing = is needed where several share the load. Give their angle from the horizontal, such as 60°.
 refused-one-hangs-straight = belongs to two or more legs: one part by itself hangs straight down. Give how many work side by side, or leave this empty.

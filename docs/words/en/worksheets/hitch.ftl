@@ -127,7 +127,6 @@ share-straight = straight
 share-basket = two legs of a basket
 share-basket-angle = legs at { PLACES($angle, places: 0) } from the horizontal
 share-no-bend-counted = no bend counted
-share-wide-bend = wide enough for this sling
 
 ## Why a result is absent
 
