@@ -16,6 +16,7 @@ load let down slowly on stiff springs.
 
 from __future__ import annotations
 
+import functools
 import math
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
@@ -147,14 +148,15 @@ def _rest(
     touching = tuple(
         leg for leg, pick in enumerate(picks) if math.dist(hook, pick) > lengths_m[leg] - 1e-7 * scale
     )
-    legs = range(len(picks))
+    shares = {id(way): tuple(_share(way, leg) for leg in range(len(picks))) for way in ways}
+    of_each_leg = list(zip(*shares.values(), strict=True))
     return Rest(
         hook,
-        tuple(_share(worst, leg) for leg in legs),
+        shares[id(worst)],
         touching,
         size(minus(hook, centre)),
-        tuple(max(_share(way, leg) for way in ways) for leg in legs),
-        tuple(min(_share(way, leg) for way in ways) for leg in legs),
+        tuple(max(leg) for leg in of_each_leg),
+        tuple(min(leg) for leg in of_each_leg),
         free,
     )
 
@@ -174,13 +176,59 @@ def _stationary(
     picks: Sequence[Vector], lengths_m: Sequence[float], centre: Vector, scale: float
 ) -> Iterator[tuple[Vector, dict[int, float]]]:
     """Every hook point with a balance of one, two or three legs, none of them pushing; reach not yet checked."""
+    for i, (pick, length) in enumerate(zip(picks, lengths_m, strict=True)):
+        yield _one_leg(i, pick, length, centre, scale)
+    circles, corners = _meetings(tuple(picks), tuple(lengths_m), scale)
+    for circle in circles:
+        yield from _two_legs(circle, picks[circle.i], centre, scale)
+    for corner in corners:
+        yield from _three_legs(corner, picks[corner.i], centre)
+
+
+@dataclass(frozen=True)
+class _Circle:
+    """Where the reaches of two legs meet: legs i and j, `distance` of their picks [m], `axis` from i to j, the circle's foot
+    on the axis `on_axis` from i, and its radius [m].
+    """
+
+    i: int
+    j: int
+    distance: float
+    axis: Vector
+    on_axis: float
+    radius: float
+    foot: Vector
+
+
+@dataclass(frozen=True)
+class _Corner:
+    """Where the reaches of three legs meet: at x, y and plus or minus `height` along ex, ey, ez from the pick of leg i [m];
+    the pick of j lies `a_on_x` along ex, that of k at b_on_x, b_on_y. `hooks` are the two points, each with its z.
+    """
+
+    i: int
+    j: int
+    k: int
+    axes: tuple[Vector, Vector, Vector]
+    x: float
+    y: float
+    a_on_x: float
+    b_on_x: float
+    b_on_y: float
+    hooks: tuple[tuple[float, Vector], tuple[float, Vector]]
+
+
+@functools.lru_cache(maxsize=16)
+def _meetings(
+    picks: tuple[Vector, ...], lengths_m: tuple[float, ...], scale: float
+) -> tuple[tuple[_Circle, ...], tuple[_Corner, ...]]:
+    """Where the reaches of any two and of any three legs meet, which does not hang on the balance point: a worksheet asks
+    for many of these.
+    """
     legs = range(len(picks))
-    for i in legs:
-        yield _one_leg(i, picks[i], lengths_m[i], centre, scale)
-    for i, j in combinations(legs, 2):
-        yield from _two_legs((i, j), picks, lengths_m, centre, scale)
-    for i, j, k in combinations(legs, 3):
-        yield from _three_legs((i, j, k), picks, lengths_m, centre, scale)
+    circles = [_circle(i, j, picks, lengths_m, scale) for i, j in combinations(legs, 2)]
+    corners = [_corner(i, j, k, picks, lengths_m, scale) for i, j, k in combinations(legs, 3)]
+    return tuple(one for one in circles if one), tuple(one for one in corners if one)
 
 
 def _one_leg(
@@ -193,25 +241,29 @@ def _one_leg(
     return along(pick, direction, length), {i: (length + distance) / length}
 
 
-def _two_legs(
-    pair: tuple[int, int], picks: Sequence[Vector], lengths_m: Sequence[float], centre: Vector, scale: float
-) -> Iterator[tuple[Vector, dict[int, float]]]:
-    """Two tight legs: the hook is on the circle where their reaches meet, at the point farthest from the balance
-    point or nearest to it. A balance point on the line of the picks: every point is as far; the upper one is taken.
-    """
-    i, j = pair
+def _circle(
+    i: int, j: int, picks: Sequence[Vector], lengths_m: Sequence[float], scale: float
+) -> _Circle | None:
     between = minus(picks[j], picks[i])
     distance = size(between)
     if distance < CLOSE * scale:
-        return
+        return None
     axis = unit(between)
     on_axis = (distance**2 + lengths_m[i] ** 2 - lengths_m[j] ** 2) / (2 * distance)
     radius_squared = lengths_m[i] ** 2 - on_axis**2
     if radius_squared <= (CLOSE * scale) ** 2:
-        return
-    radius = math.sqrt(radius_squared)
-    foot = along(picks[i], axis, on_axis)
-    to_centre = minus(centre, picks[i])
+        return None
+    return _Circle(i, j, distance, axis, on_axis, math.sqrt(radius_squared), along(picks[i], axis, on_axis))
+
+
+def _two_legs(
+    circle: _Circle, pick_i: Vector, centre: Vector, scale: float
+) -> Iterator[tuple[Vector, dict[int, float]]]:
+    """Two tight legs: the hook is on the circle where their reaches meet, at the point farthest from the balance
+    point or nearest to it. A balance point on the line of the picks: every point is as far; the upper one is taken.
+    """
+    axis, radius, on_axis = circle.axis, circle.radius, circle.on_axis
+    to_centre = minus(centre, pick_i)
     centre_on_axis = dot(to_centre, axis)
     off = along(to_centre, axis, -centre_on_axis)
     directions: tuple[Vector, ...]
@@ -223,10 +275,10 @@ def _two_legs(
         off_direction = dot(off, direction)
         # h - c = m_i (h - p_i) + m_j (h - p_j), along the axis and along the direction.
         total = (radius - off_direction) / radius
-        share_j = (total * on_axis - (on_axis - centre_on_axis)) / distance
-        shares = {i: total - share_j, j: share_j}
-        if min(shares.values()) >= -CLOSE:
-            yield along(foot, direction, radius), shares
+        share_j = (total * on_axis - (on_axis - centre_on_axis)) / circle.distance
+        share_i = total - share_j
+        if share_i >= -CLOSE and share_j >= -CLOSE:
+            yield along(circle.foot, direction, radius), {circle.i: share_i, circle.j: share_j}
 
 
 def _most_upward(axis: Vector) -> Vector:
@@ -235,18 +287,12 @@ def _most_upward(axis: Vector) -> Vector:
     return unit(along(wanted, axis, -dot(wanted, axis)))
 
 
-def _three_legs(
-    triple: tuple[int, int, int],
-    picks: Sequence[Vector],
-    lengths_m: Sequence[float],
-    centre: Vector,
-    scale: float,
-) -> Iterator[tuple[Vector, dict[int, float]]]:
-    """Three tight legs: the hook is at one of the two points where their reaches meet."""
-    i, j, k = triple
+def _corner(
+    i: int, j: int, k: int, picks: Sequence[Vector], lengths_m: Sequence[float], scale: float
+) -> _Corner | None:
     a, b = minus(picks[j], picks[i]), minus(picks[k], picks[i])
     if size(cross(a, b)) <= CLOSE * scale * max(size(a), size(b)):
-        return
+        return None
     ex = unit(a)
     b_on_x = dot(b, ex)
     ey = unit(along(b, ex, -b_on_x))
@@ -257,18 +303,27 @@ def _three_legs(
     y = (length_i**2 - length_k**2 + dot(b, b) - 2 * b_on_x * x) / (2 * b_on_y)
     height_squared = length_i**2 - x * x - y * y
     if height_squared <= (CLOSE * scale) ** 2:
-        return
+        return None
     height = math.sqrt(height_squared)
-    to_centre = minus(centre, picks[i])
+    foot = along(along(picks[i], ex, x), ey, y)
+    hooks = (height, along(foot, ez, height)), (-height, along(foot, ez, -height))
+    return _Corner(i, j, k, (ex, ey, ez), x, y, size(a), b_on_x, b_on_y, hooks)
+
+
+def _three_legs(corner: _Corner, pick_i: Vector, centre: Vector) -> Iterator[tuple[Vector, dict[int, float]]]:
+    """Three tight legs: the hook is at one of the two points where their reaches meet."""
+    ex, ey, ez = corner.axes
+    x, y = corner.x, corner.y
+    to_centre = minus(centre, pick_i)
     cx, cy, cz = dot(to_centre, ex), dot(to_centre, ey), dot(to_centre, ez)
-    for z in (height, -height):
+    for z, hook in corner.hooks:
         # With t = sum of m: the z part gives t, then x and y give m_j and m_k.
         total = (z - cz) / z
-        share_k = (total * y - (y - cy)) / b_on_y
-        share_j = (total * x - (x - cx) - share_k * b_on_x) / size(a)
-        shares = {i: total - share_j - share_k, j: share_j, k: share_k}
-        if min(shares.values()) >= -CLOSE:
-            yield along(along(along(picks[i], ex, x), ey, y), ez, z), shares
+        share_k = (total * y - (y - cy)) / corner.b_on_y
+        share_j = (total * x - (x - cx) - share_k * corner.b_on_x) / corner.a_on_x
+        share_i = total - share_j - share_k
+        if share_i >= -CLOSE and share_j >= -CLOSE and share_k >= -CLOSE:
+            yield hook, {corner.i: share_i, corner.j: share_j, corner.k: share_k}
 
 
 def level_lengths(

@@ -155,7 +155,7 @@ def share_by_stretch(load: HungLoad, hook: Vector, bar_m: float) -> SpringyShare
     start = even.hook if even else hook
     found: list[ShortLink] = []
     for short in range(len(load.picks)):
-        moved = _with_a_leg_short(load, short, LINK_PITCH_IN_BARS * bar_m, start, bar_m)
+        moved = _with_a_leg_short(load, short, LINK_PITCH_IN_BARS * bar_m, start, stretch_n)
         if moved:
             pull = max(moved.tensions_n)
             found.append(ShortLink(pull, short, moved.tensions_n.index(pull)))
@@ -218,17 +218,19 @@ def _legs_short(load: HungLoad, hook: Vector, bar_m: float, differ: float) -> li
     more [N], where a rest was found.
     """
     link_m = LINK_PITCH_IN_BARS * bar_m
+    stretch_n = chain_stiffness_n(bar_m)
     cuts = [(leg, link_m) for leg in range(len(load.picks))]
     cuts += [(leg, differ * long_m) for leg, long_m in enumerate(load.lengths_m) if differ * long_m > link_m]
-    found = [_with_a_leg_short(load, leg, by_m, hook, bar_m) for leg, by_m in cuts]
+    found = [_with_a_leg_short(load, leg, by_m, hook, stretch_n) for leg, by_m in cuts]
     return [rest.tensions_n for rest in found if rest is not None]
 
 
 def _with_a_leg_short(
-    load: HungLoad, short: int, by_m: float, start: Vector, bar_m: float
+    load: HungLoad, short: int, by_m: float, start: Vector, stretch_n: float
 ) -> SpringyRest | None:
-    """The load on chain legs of a bar [m], one of them shorter by `by_m` [m], let down from a hook point near by."""
-    stretch_n = chain_stiffness_n(bar_m)
+    """The load on legs that take a pull for each part of their length that they stretch [N], one of them shorter by `by_m`
+    [m], let down from a hook point near by.
+    """
     stiffness = [stretch_n / length for length in load.lengths_m]
     lengths = [length - (by_m if leg == short else 0.0) for leg, length in enumerate(load.lengths_m)]
     if not _reach_each_other(load.picks, lengths):
