@@ -27,7 +27,7 @@ from calc import answering
 from calc.declaration import Worksheet
 from calc.inputs import Input
 from calc.words.catalogue import COMMON
-from calc.words.compiling import Pattern, WordsRefused, compile_file
+from calc.words.compiling import Pattern, WordsRefused, compile_text
 from calc.words.writer import spaced
 
 ROOT = Path(__file__).resolve().parent.parent
@@ -209,13 +209,18 @@ class Words:
         """File, line and key of a message."""
         return f"{self.file(scope)}:{self.lines[scope].get(key, 0)}: {key}"
 
+    @cached_property
+    def with_parts(self) -> Mapping[str, frozenset[str]]:
+        """Of each scope what it has a message of, or a part: `input-load.help` stands for itself and for `input-load`."""
+        return {
+            scope: frozenset(".".join(parts[:end]) for parts in split for end in range(1, len(parts) + 1))
+            for scope, patterns in self.patterns.items()
+            for split in [[key.split(".") for key in patterns]]
+        }
+
     def scopes_with(self, key: str, scopes: tuple[str, ...] = ()) -> list[str]:
         """The scopes that have a message or a part of it, of those given or of all."""
-        return [
-            scope
-            for scope in (scopes or tuple(self.patterns))
-            if any(one == key or one.startswith(f"{key}.") for one in self.patterns.get(scope, {}))
-        ]
+        return [scope for scope in (scopes or tuple(self.patterns)) if key in self.with_parts.get(scope, ())]
 
     def variables(self, scope: str, key: str) -> set[str]:
         """The facts that a message and its parts name."""
@@ -265,16 +270,19 @@ def read_words(folder: Path, root: Path = ROOT) -> tuple[Words, list[str]]:
         if scope.startswith("tables/"):
             continue
         try:
-            patterns[scope] = compile_file(path)
+            patterns[scope], lines[scope] = _read(path.read_text(encoding="utf-8"))
         except WordsRefused as why:
-            refused.append(str(why).replace(f"{root}/", ""))
-            continue
-        lines[scope] = _lines(path)
+            refused.append(f"{path}:{why}".replace(f"{root}/", ""))
     return Words(folder, root, patterns, lines), refused
 
 
-def _lines(path: Path) -> dict[str, int]:
-    text = path.read_text(encoding="utf-8")
+@functools.cache
+def _read(text: str) -> tuple[dict[str, Pattern], dict[str, int]]:
+    """The patterns and the lines of a file's text by key; a text that is read once more is the same. Nobody changes them."""
+    return compile_text(text), _lines(text)
+
+
+def _lines(text: str) -> dict[str, int]:
     found: dict[str, int] = {}
     for entry in FluentParser(with_spans=True).parse(text).body:
         if isinstance(entry, (fluent.Message, fluent.Term)) and entry.span:

@@ -61,16 +61,21 @@ def compile_language(folder: Path, language: str) -> dict[str, Any]:
 
 
 def compile_file(path: Path) -> dict[str, Pattern]:
-    """The patterns of one file by key."""
-    text = path.read_text(encoding="utf-8")
+    """The patterns of one file by key; a refusal names the file."""
+    try:
+        return compile_text(path.read_text(encoding="utf-8"))
+    except WordsRefused as why:
+        raise WordsRefused(f"{path}:{why}") from None
+
+
+def compile_text(text: str) -> dict[str, Pattern]:
+    """The patterns of a file's text by key; a refusal names line and key."""
     found: dict[str, Pattern] = {}
     for entry in FluentParser(with_spans=True).parse(text).body:
         line = text.count("\n", 0, entry.span.start) + 1 if entry.span else 0
         if isinstance(entry, ast.Junk):
             why = "; ".join(note.message or "" for note in entry.annotations)
-            raise WordsRefused(
-                f"{path}:{line}: cannot be read: {why}: {(entry.content or '').strip()[:60]!r}"
-            )
+            raise WordsRefused(f"{line}: cannot be read: {why}: {(entry.content or '').strip()[:60]!r}")
         if not isinstance(entry, (ast.Message, ast.Term)):
             continue
         name = entry.id.name if isinstance(entry, ast.Message) else f"-{entry.id.name}"
@@ -79,11 +84,11 @@ def compile_file(path: Path) -> dict[str, Pattern]:
             if value is None:
                 continue
             if key in found:
-                raise WordsRefused(f"{path}:{line}: {key} stands twice")
+                raise WordsRefused(f"{line}: {key} stands twice")
             try:
                 found[key] = _pattern(value)
             except WordsRefused as why:
-                raise WordsRefused(f"{path}:{line}: {key}: {why}") from None
+                raise WordsRefused(f"{line}: {key}: {why}") from None
     return found
 
 

@@ -90,14 +90,22 @@ def own_site(site: Path, tmp_path: Path) -> Path:
     return copy
 
 
-def launched(playwright: Playwright, without: Sequence[str] = ()) -> Browser:
+COMPILED_ONCE = "--js-flags=--liftoff-only"
+"""Chromium compiles the interpreter once, in a hurry, and not a second time with care while a page is looked at: a third of
+what a start of Python costs. Compiled both ways it is in `test_parity.py`, in `tests/engines` and in the bench.
+"""
+
+
+def launched(
+    playwright: Playwright, without: Sequence[str] = (), settings: Sequence[str] = (COMPILED_ONCE,)
+) -> Browser:
     """Chromium: the one named in LINKWRIGHT_CHROMIUM, else the one on PATH, else the driver's own.
 
     `without` names settings that the driver would give it.
     """
     path = os.environ.get("LINKWRIGHT_CHROMIUM") or shutil.which("chromium")
     return playwright.chromium.launch(
-        executable_path=path, args=["--no-sandbox"], ignore_default_args=list(without)
+        executable_path=path, args=["--no-sandbox", *settings], ignore_default_args=list(without)
     )
 
 
@@ -145,6 +153,18 @@ class Watch:
 def watch() -> Watch:
     """A fresh watch."""
     return Watch()
+
+
+@contextmanager
+def watched(browser: Browser, **options: Any) -> Iterator[BrowserContext]:
+    """A watched browser context that the tests of a file share; a request to another host fails the last of them."""
+    watch = Watch()
+    context = browser.new_context(**options)
+    context.set_default_timeout(60_000)
+    watch.follow(context)
+    yield context
+    context.close()
+    assert watch.elsewhere() == []
 
 
 @pytest.fixture

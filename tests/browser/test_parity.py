@@ -16,11 +16,11 @@ from typing import Any
 import pytest
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
-from playwright.sync_api import Browser, Page
+from playwright.sync_api import Page, Playwright
 
 from build_scripts.answer_view import view_json
 from calc.answering import declared_names, worksheet
-from tests.browser.conftest import LIVE
+from tests.browser.conftest import LIVE, launched
 from tests.random_inputs import changed
 
 CASES = 200
@@ -33,14 +33,14 @@ ONE_DRAWN_STEP = 0.11
 
 
 @pytest.fixture(scope="module")
-def python_page(browser: Browser, served: str) -> Iterator[Page]:
-    """A page with Python running."""
-    context = browser.new_context()
-    page = context.new_page()
+def python_page(playwright: Playwright, served: str) -> Iterator[Page]:
+    """A page with Python running, in a Chromium that compiles what runs often once more, as a reader's does."""
+    browser = launched(playwright, settings=())
+    page = browser.new_context().new_page()
     page.goto(served + "work-out/convert.html")
     page.locator(LIVE).wait_for(state="attached")
     yield page
-    context.close()
+    browser.close()
 
 
 def differences(here: Any, there: Any, path: str = "") -> list[str]:

@@ -3,15 +3,15 @@
 from __future__ import annotations
 
 import json
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
 from pathlib import Path
 from urllib.parse import parse_qs, urlsplit
 
 import pytest
-from playwright.sync_api import BrowserContext, Page, expect
+from playwright.sync_api import Browser, BrowserContext, Page, expect
 
 from calc.answering import answer, declared_names
-from tests.browser.conftest import ANSWERED, LIVE, Watch, example, hold, on_disk, own
+from tests.browser.conftest import ANSWERED, LIVE, Watch, example, hold, on_disk, own, watched
 
 SLING = own("sling-legs")
 
@@ -49,21 +49,49 @@ def page_inputs(page: Page) -> dict[str, str]:
     return {name: values[0] for name, values in fields.items() if name != "units"}
 
 
+PARTS = "figure:not([hidden]) > figcaption, [data-result], [data-headline], [data-steps] > li, [data-cautions] > li, [data-sources] > li"
+WORDS = f"[...document.querySelector('calc-sheet').querySelectorAll('{PARTS}')].map(e => e.textContent)"
+
+
+@pytest.fixture(scope="module")
+def plain_page(browser: Browser, served: str) -> Iterator[Page]:
+    """A page in which no script runs."""
+    with watched(browser, java_script_enabled=False, base_url=served) as context:
+        yield context.new_page()
+
+
+@pytest.fixture(scope="module")
+def live_page(browser: Browser, served: str) -> Iterator[Page]:
+    """A page that is turned to one worksheet after the other: Python is started on the first."""
+    with watched(browser, base_url=served) as context:
+        page = context.new_page()
+        page.goto("work-out/index.html")
+        yield page
+
+
+def turn(page: Page, address: str) -> None:
+    """Go on to another page of the book, by a link as a reader does."""
+    page.evaluate(
+        """(address) => { const link = document.createElement('a'); link.href = address;
+        document.querySelector('main, #content').append(link); link.click(); }""",
+        address,
+    )
+    page.wait_for_url(address)
+
+
 @pytest.mark.parametrize("name", declared_names())
 def test_every_page_is_complete_before_any_script_and_says_the_same_live(
-    name: str, new_context: Callable[..., BrowserContext], served: str
+    name: str, plain_page: Page, live_page: Page, served: str
 ) -> None:
-    parts = "figure:not([hidden]) > figcaption, [data-result], [data-headline], [data-steps] > li, [data-cautions] > li, [data-sources] > li"
-    words = f"[...document.querySelector('calc-sheet').querySelectorAll('{parts}')].map(e => e.textContent)"
-    plain = new_context(java_script_enabled=False).new_page()
-    plain.goto(f"{served}work-out/{name}.html")
-    assert plain.get_attribute("calc-sheet", "data-state") == "static"
-    built = plain.evaluate(words)
+    plain_page.goto(f"work-out/{name}.html")
+    assert plain_page.get_attribute("calc-sheet", "data-state") == "static"
+    built = plain_page.evaluate(WORDS)
     assert [text for text in built if text.strip() == ""] == []
-    live = new_context().new_page()
-    live.goto(served + example(name))
-    expect(live.locator(ANSWERED)).to_be_attached()
-    assert live.evaluate(words) == built
+    turn(live_page, served + example(name))
+    expect(
+        live_page.locator(f'calc-sheet[data-sheet="{name}"]{ANSWERED[len("calc-sheet") :]}')
+    ).to_be_attached()
+    assert live_page.evaluate(WORDS) == built
 
 
 def test_bad_input_takes_the_old_answer_away_and_says_what_would_do(page: Page, served: str) -> None:
@@ -233,12 +261,7 @@ def test_one_worker_serves_the_whole_visit(page: Page, served: str) -> None:
     expect(page.locator(ANSWERED)).to_be_attached()
     page.evaluate("globalThis.sameVisit = true")
     for target in ("look-up/chain-tie-down.html", example("load-weight")):
-        page.evaluate(
-            """(address) => { const link = document.createElement('a'); link.href = address;
-            document.querySelector('main, #content').append(link); link.click(); }""",
-            served + target,
-        )
-        page.wait_for_url(served + target)
+        turn(page, served + target)
     expect(
         page.locator('calc-sheet[data-sheet="load-weight"]' + ANSWERED[len("calc-sheet") :])
     ).to_be_attached()
