@@ -21,6 +21,7 @@ import shutil
 import subprocess
 import sys
 import time
+from concurrent.futures import ThreadPoolExecutor
 from pathlib import Path
 
 ROOT = Path(__file__).resolve().parent.parent
@@ -208,11 +209,13 @@ def find_chromium() -> str:
 
 
 def set_up_tests() -> dict[str, str]:
-    """Make ready what the tests need; returns their environment."""
-    make_environment(SITE_LOCK)
-    make_environment(TEST_LOCK)
-    fetch_npm_parts()
-    bring_programs()
+    """Make ready what the tests need, side by side what has nothing to do with each other; returns their environment."""
+    with ThreadPoolExecutor() as beside:
+        others = [beside.submit(fetch_npm_parts), beside.submit(bring_programs)]
+        make_environment(SITE_LOCK)
+        make_environment(TEST_LOCK)
+    for one in others:
+        one.result()  # what refused there is refused here
     environment = dict(os.environ)
     if chromium := find_chromium():
         environment["LINKWRIGHT_CHROMIUM"] = chromium

@@ -24,16 +24,16 @@ settings.load_profile(os.environ.get("LINKWRIGHT_EXAMPLES", "same"))
 IN_ORDER = (
     "engines",
     "unit",
-    "independent",
     "published",
     "commands",
+    "independent",
     "browser",
-    "laws",
     "pages",
     "data",
+    "laws",
 )
-"""The order of the folders of tests: what is one worker's for long must not begin last, and what counts for the branches of
-calc goes before what does not, or a result that is kept would be kept unmeasured.
+"""The order of the folders of tests: what is one worker's for long must not begin last (laws are many and short, each apart),
+and what counts for the branches of calc goes before what does not, or a result that is kept would be kept unmeasured.
 """
 
 

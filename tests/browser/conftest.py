@@ -94,10 +94,32 @@ COMPILED_ONCE = "--js-flags=--liftoff-only"
 """Chromium compiles the interpreter once, in a hurry, and not a second time with care while a page is looked at: a third of
 what a start of Python costs. Compiled both ways it is in `test_parity.py`, in `tests/engines` and in the bench.
 """
+LEFT_OUT_BY_PLAYWRIGHT = (
+    "AvoidUnnecessaryBeforeUnloadCheckSync",
+    "DestroyProfileOnBrowserClose",
+    "HttpsUpgrades",
+    "HttpsFirstBalancedModeAutoEnable",
+    "LensOverlay",
+    "MediaRouter",
+    "PaintHolding",
+    "ThirdPartyStoragePartitioning",
+    "AvoidCorsURLLoaderRestartOnRedirect",
+    "TcpPortRandomizationWin",
+    "OptimizationHints",
+    "NetworkTimeServiceQuerying",
+    "AimEnabled",
+    "PreconnectToSearch",
+)
+LEFT_OUT_BY_US = ("WebUIOmniboxPopup", "WebUIOmniboxAimPopup")
+"""Lists under the address bar, which a tester's browser never opens: Chromium loads a page of its own for each, with a process,
+in every new window (half of what opening a page without scripts costs). A list of such parts replaces the one that Playwright
+gives, so that one stands here too.
+"""
+BARE = f"--disable-features={','.join((*LEFT_OUT_BY_PLAYWRIGHT, *LEFT_OUT_BY_US))}"
 
 
 def launched(
-    playwright: Playwright, without: Sequence[str] = (), settings: Sequence[str] = (COMPILED_ONCE,)
+    playwright: Playwright, without: Sequence[str] = (), settings: Sequence[str] = (COMPILED_ONCE, BARE)
 ) -> Browser:
     """Chromium: the one named in LINKWRIGHT_CHROMIUM, else the one on PATH, else the driver's own.
 
@@ -165,6 +187,13 @@ def watched(browser: Browser, **options: Any) -> Iterator[BrowserContext]:
     yield context
     context.close()
     assert watch.elsewhere() == []
+
+
+PYTHON_NEVER_STARTS = """globalThis.Worker = class extends EventTarget { postMessage() {} terminate() {} };
+globalThis.linkwrightLimits = { arrive: 1e8, silent: 1e8, stall: 1e8 };"""
+"""Set before a page's scripts where only what stands on the page is looked at: a worksheet stays as it is while Python
+starts, on a fast machine and on a slow one.
+"""
 
 
 @pytest.fixture

@@ -20,7 +20,7 @@ from playwright.sync_api import Page, Playwright
 
 from build_scripts.answer_view import view_json
 from calc.answering import declared_names, worksheet
-from tests.browser.conftest import LIVE, launched
+from tests.browser.conftest import BARE, LIVE, launched
 from tests.random_inputs import changed
 
 CASES = 200
@@ -35,7 +35,7 @@ ONE_DRAWN_STEP = 0.11
 @pytest.fixture(scope="module")
 def python_page(playwright: Playwright, served: str) -> Iterator[Page]:
     """A page with Python running, in a Chromium that compiles what runs often once more, as a reader's does."""
-    browser = launched(playwright, settings=())
+    browser = launched(playwright, settings=(BARE,))
     page = browser.new_context().new_page()
     page.goto(served + "work-out/convert.html")
     page.locator(LIVE).wait_for(state="attached")

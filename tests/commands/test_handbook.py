@@ -91,6 +91,20 @@ def test_no_node_at_all_says_what_to_install(
         handbook.use_node()
 
 
+def test_what_is_refused_beside_the_rest_ends_the_set_up(monkeypatch: pytest.MonkeyPatch) -> None:
+    made = []
+
+    def refuse() -> None:
+        raise handbook.SetupFailed("npm parts failed")
+
+    monkeypatch.setattr(handbook, "make_environment", lambda lock: made.append(lock.name))
+    monkeypatch.setattr(handbook, "fetch_npm_parts", refuse)
+    monkeypatch.setattr(handbook, "bring_programs", lambda: made.append("programs"))
+    with pytest.raises(handbook.SetupFailed, match="npm parts failed"):
+        handbook.set_up_tests()
+    assert sorted(made) == ["programs", "requirements-test.lock", "requirements.lock"]
+
+
 def test_a_chromium_on_the_path_is_taken_first(monkeypatch: pytest.MonkeyPatch) -> None:
     monkeypatch.setattr(
         handbook.shutil, "which", lambda name: "/usr/bin/chromium" if name == "chromium" else None

@@ -8,12 +8,16 @@ from pathlib import Path
 from typing import Any
 
 import pytest
-from playwright.sync_api import BrowserContext, Page
+from playwright.sync_api import BrowserContext, Page, expect
 
+from calc.answering import declared_names
+from tests.browser.conftest import ANSWERED, PYTHON_NEVER_STARTS
 from tests.browser.pages.kinds import KINDS, pages
 
 AXE = Path(__file__).resolve().parents[3] / "node_modules" / "axe-core" / "axe.min.js"
 RULES = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"]
+
+SHEETS = {f"work-out/{name}.html" for name in declared_names()}
 
 NewContext = Callable[..., BrowserContext]
 
@@ -33,19 +37,27 @@ def violations(page: Page) -> list[str]:
 
 
 LIKE_ROWS = 12
-"""Of a long table, so many rows are looked at on every page: its rows are made by one template. The kinds of pages keep
+"""Of a long table or list, so many rows are looked at on every page: its rows are made by one template. The kinds of pages keep
 all of theirs once."""
 WHOLE = ("light", 320)
 """The scheme and the width [CSS px] in which they do."""
-CUT_LONG_TABLES = """(kept) => document.querySelectorAll("tbody").forEach((body) => {
-  for (const row of [...body.rows].slice(kept / 2, -kept / 2)) if (body.rows.length > kept) row.remove();
+CUT_LONG_TABLES = """(kept) => document.querySelectorAll("tbody, ul.every").forEach((body) => {
+  const rows = [...body.children];
+  if (rows.length > kept) for (const row of rows.slice(kept / 2, -kept / 2)) row.remove();
 })"""
+
+
+def still(new_context: NewContext, **options: Any) -> BrowserContext:
+    """A context whose pages stand still: Python never starts, and the book is not kept meanwhile."""
+    context = new_context(service_workers="block", **options)
+    context.add_init_script(PYTHON_NEVER_STARTS)
+    return context
 
 
 @pytest.mark.parametrize("width", [320, 1280])
 @pytest.mark.parametrize("scheme", ["light", "dark"])
 def test_every_kind_of_page(served: str, new_context: NewContext, scheme: str, width: int) -> None:
-    page = new_context(viewport={"width": width, "height": 800}, color_scheme=scheme).new_page()
+    page = still(new_context, viewport={"width": width, "height": 800}, color_scheme=scheme).new_page()
     found = {}
     for name in KINDS:
         page.goto(served + name)
@@ -56,14 +68,33 @@ def test_every_kind_of_page(served: str, new_context: NewContext, scheme: str, w
     assert {name: wrong for name, wrong in found.items() if wrong} == {}
 
 
-def test_every_page_at_phone_width(served: str, site: Path, new_context: NewContext) -> None:
-    page = new_context(viewport={"width": 320, "height": 800}).new_page()
+@pytest.mark.parametrize(("scheme", "width"), [("light", 320), ("dark", 1280)])
+def test_every_kind_of_answer(served: str, new_context: NewContext, scheme: str, width: int) -> None:
+    """Worksheets that have answered: what the script builds stands on the page, and none of it is hidden."""
+    page = new_context(viewport={"width": width, "height": 800}, color_scheme=scheme).new_page()
     found = {}
-    for name in pages(site):
+    for name in (one for one in KINDS if one in SHEETS):
+        page.goto(f"{served}{name}#example")
+        expect(page.locator(ANSWERED)).to_be_attached()
+        found[name] = violations(page)
+    assert len(found) >= 3
+    assert {name: wrong for name, wrong in found.items() if wrong} == {}
+
+
+PARTS = 6
+"""The pages are looked at in so many parts, so that several workers share them."""
+
+
+@pytest.mark.parametrize("part", range(PARTS))
+def test_every_page_at_phone_width(served: str, site: Path, new_context: NewContext, part: int) -> None:
+    page = still(new_context, viewport={"width": 320, "height": 800}).new_page()
+    found = {}
+    for name in pages(site)[part::PARTS]:
         page.goto(served + name)
         too_wide = page.evaluate("document.documentElement.scrollWidth - innerWidth")
         page.evaluate(CUT_LONG_TABLES, LIKE_ROWS)
         found[name] = violations(page) + ([f"the page is {too_wide} px too wide"] if too_wide > 0 else [])
+    assert len(found) >= 10
     assert {name: wrong for name, wrong in found.items() if wrong} == {}
 
 

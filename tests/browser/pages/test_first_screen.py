@@ -9,7 +9,7 @@ import pytest
 from playwright.sync_api import BrowserContext, Page
 
 from calc.answering import declared_names
-from tests.browser.conftest import on_disk
+from tests.browser.conftest import PYTHON_NEVER_STARTS, on_disk
 
 NewContext = Callable[..., BrowserContext]
 
@@ -22,8 +22,10 @@ BOXES = "calc-sheet .field :is(input, select, textarea), calc-sheet .choices lab
 
 @pytest.fixture
 def phone(new_context: NewContext) -> Page:
-    """A page as wide as a phone."""
-    return new_context(viewport=PHONE).new_page()
+    """A page as wide as a phone, on which Python never starts."""
+    context = new_context(viewport=PHONE)
+    context.add_init_script(PYTHON_NEVER_STARTS)
+    return context.new_page()
 
 
 def test_the_first_box_of_every_worksheet_is_on_the_first_screen(site: Path, phone: Page) -> None:
