@@ -196,14 +196,30 @@ starts, on a fast machine and on a slow one.
 """
 
 
+KEEPS_NOTHING = "if (navigator.serviceWorker) navigator.serviceWorker.register = () => new Promise(() => {});"
+"""Set before a page's scripts where keeping the book for use without a network is not the matter: after the first answer the
+page would take all of it (as much again as its start costs). It stays as it is while that goes on.
+"""
+
+
 @pytest.fixture
-def new_context(browser: Browser, watch: Watch) -> Iterator[Callable[..., BrowserContext]]:
+def before_scripts() -> str:
+    """What runs in every page before its own scripts: nothing, but in files that say so."""
+    return ""
+
+
+@pytest.fixture
+def new_context(
+    browser: Browser, watch: Watch, before_scripts: str
+) -> Iterator[Callable[..., BrowserContext]]:
     """Makes watched browser contexts, and closes them; a request to another host fails the test."""
     made: list[BrowserContext] = []
 
     def make(**options: Any) -> BrowserContext:
         context = browser.new_context(**options)
         context.set_default_timeout(60_000)
+        if before_scripts:
+            context.add_init_script(before_scripts)
         watch.follow(context)
         made.append(context)
         return context

@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 from playwright.sync_api import Page, expect
 
-from tests.browser.conftest import ANSWERED, example
+from tests.browser.conftest import ANSWERED, KEEPS_NOTHING, example
 
 REGIONS = """() => {
   // Attributes come in the order in which they were first set; what counts is which there are.
@@ -20,6 +20,12 @@ REGIONS = """() => {
     }));
 }"""
 ANSWER_STATE = 'calc-sheet[data-answer-state="{}"]'
+
+
+@pytest.fixture
+def before_scripts() -> str:
+    """Keeping the book is asked in test_starting.py and test_editions.py."""
+    return KEEPS_NOTHING
 
 
 @pytest.mark.parametrize("name", ["sling-legs", "hook-check", "load-weight"])

@@ -8,11 +8,17 @@ from pathlib import Path
 import pytest
 from playwright.sync_api import Page, expect
 
-from tests.browser.conftest import ANSWERED, example
+from tests.browser.conftest import ANSWERED, KEEPS_NOTHING, example
 
 SHEET = example("load-weight")
 CORNERS = [(x, y, z) for x in (0.0, 10.0) for y in (0.0, 10.0) for z in (0.0, 10.0)]
 SIDES = [(0, 1, 3, 2), (4, 6, 7, 5), (0, 4, 5, 1), (2, 3, 7, 6), (0, 2, 6, 4), (1, 5, 7, 3)]
+
+
+@pytest.fixture
+def before_scripts() -> str:
+    """Keeping the book is asked in test_starting.py and test_editions.py."""
+    return KEEPS_NOTHING
 
 
 def binary_stl(faces: list[tuple[int, int, int]]) -> bytes:

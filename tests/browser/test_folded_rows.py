@@ -11,7 +11,7 @@ import pytest
 from playwright.sync_api import BrowserContext, Locator, Page, expect
 
 from calc.answering import answer, worksheet
-from tests.browser.conftest import ANSWERED, Watch, example
+from tests.browser.conftest import ANSWERED, KEEPS_NOTHING, Watch, example
 
 NewContext = Callable[..., BrowserContext]
 PHONE = {"viewport": {"width": 360, "height": 740}, "has_touch": True, "is_mobile": True}
@@ -22,6 +22,12 @@ SHEETS = [
     ("load-weight", "parts", "diameter", "1 ft 7 in", "weight"),
     ("load-path", "items", "rating", "1,234 lb", "capacity"),
 ]
+
+
+@pytest.fixture
+def before_scripts() -> str:
+    """Keeping the book is asked in test_starting.py and test_editions.py."""
+    return KEEPS_NOTHING
 
 
 def opened(page: Page, served: str, sheet: str) -> Page:

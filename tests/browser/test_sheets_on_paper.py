@@ -12,12 +12,18 @@ import zxingcpp
 from playwright.sync_api import Page, expect
 
 from calc.records.codes.numbers import bring_back, fields
-from tests.browser.conftest import ANSWERED
+from tests.browser.conftest import ANSWERED, KEEPS_NOTHING
 from tests.unit.test_jobs import LEGS, LIFT
 
 DOTS_PER_INCH = 300
 BACK_PAGE = "about/numbers-from-paper.html"
 JOB_PAGE = "about/one-page-for-the-job.html"
+
+
+@pytest.fixture
+def before_scripts() -> str:
+    """Keeping the book is asked in test_starting.py and test_editions.py."""
+    return KEEPS_NOTHING
 
 
 def filled(name: str, inputs: Any) -> str:

@@ -11,12 +11,18 @@ from pathlib import Path
 import pytest
 from playwright.sync_api import BrowserContext, Locator, Page, ViewportSize, expect
 
-from tests.browser.conftest import ANSWERED, LIVE, example, own, rect
+from tests.browser.conftest import ANSWERED, KEEPS_NOTHING, LIVE, example, own, rect
 
 EMPTY = "work-out/sling-legs.html"
 PHONE = {"width": 390, "height": 844}
 MOST_BAR_PX = 64
 NewContext = Callable[..., BrowserContext]
+
+
+@pytest.fixture
+def before_scripts() -> str:
+    """Keeping the book is asked in test_starting.py and test_editions.py."""
+    return KEEPS_NOTHING
 
 
 def state(page: Page, wanted: str) -> Locator:

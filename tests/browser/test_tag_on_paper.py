@@ -13,12 +13,18 @@ import zxingcpp
 from playwright.sync_api import Page, expect
 
 from calc.records.qr_code import qr_code
-from tests.browser.conftest import ANSWERED, own
+from tests.browser.conftest import ANSWERED, KEEPS_NOTHING, own
 
 DOTS_PER_INCH = 300
 INCH_MM = 25.4
 CODE_SHARE = 50.0 / 76.0
 """The code with its quiet zone over the height of the tag."""
+
+
+@pytest.fixture
+def before_scripts() -> str:
+    """Keeping the book is asked in test_starting.py and test_editions.py."""
+    return KEEPS_NOTHING
 
 
 def printed(page: Page) -> Any:

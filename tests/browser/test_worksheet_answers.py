@@ -11,9 +11,15 @@ import pytest
 from playwright.sync_api import Browser, BrowserContext, Page, expect
 
 from calc.answering import answer, declared_names
-from tests.browser.conftest import ANSWERED, LIVE, Watch, example, hold, on_disk, own, watched
+from tests.browser.conftest import ANSWERED, KEEPS_NOTHING, LIVE, Watch, example, hold, on_disk, own, watched
 
 SLING = own("sling-legs")
+
+
+@pytest.fixture
+def before_scripts() -> str:
+    """Keeping the book is asked in test_starting.py and test_editions.py."""
+    return KEEPS_NOTHING
 
 
 def pull(page: Page) -> float:
@@ -64,6 +70,7 @@ def plain_page(browser: Browser, served: str) -> Iterator[Page]:
 def live_page(browser: Browser, served: str) -> Iterator[Page]:
     """A page that is turned to one worksheet after the other: Python is started on the first."""
     with watched(browser, base_url=served) as context:
+        context.add_init_script(KEEPS_NOTHING)
         page = context.new_page()
         page.goto("work-out/index.html")
         yield page

@@ -9,12 +9,18 @@ from pathlib import Path
 import pytest
 from playwright.sync_api import Page, expect
 
-from tests.browser.conftest import ANSWERED, example, own
+from tests.browser.conftest import ANSWERED, KEEPS_NOTHING, example, own
 from tests.browser.pages.kinds import pages
 
 # Letter and A4, less the margins of the style sheet (12 mm, or 10 mm on the wide side), in CSS pixels of 1/96 in.
 NARROWEST_UPRIGHT_PX = (210 - 24) / 25.4 * 96
 NARROWEST_WIDE_PX = (279 - 20) / 25.4 * 96
+
+
+@pytest.fixture
+def before_scripts() -> str:
+    """Keeping the book is asked in test_starting.py and test_editions.py."""
+    return KEEPS_NOTHING
 
 
 def _squeeze(text: str) -> str:
