@@ -46,6 +46,9 @@ def pytest_xdist_make_scheduler(config: pytest.Config, log: object) -> object:
 UNMEASURED = ("browser", "laws", "pages", "data")
 """Folders whose tests count for no branch of calc: what runs by chance there, a test of the others names. (Measuring makes
 Python slower by more than half.)"""
+LONG_SECOND_METHODS = ("test_inspecting_by_reckoning.py", "test_straighten.py", "test_trial_log.py")
+"""Files of `tests/independent` that count for none either: they ask the same a great many times, and `tests/unit` asks for each
+of the branches. They go last of their folder."""
 
 
 def pytest_collection_modifyitems(items: list[pytest.Item]) -> None:
@@ -55,9 +58,13 @@ def pytest_collection_modifyitems(items: list[pytest.Item]) -> None:
     def folder(item: pytest.Item) -> str:
         return item.path.relative_to(root).parts[0]
 
-    items.sort(key=lambda item: IN_ORDER.index(folder(item)))
+    def counts(item: pytest.Item) -> bool:
+        is_long = folder(item) == "independent" and item.path.name in LONG_SECOND_METHODS
+        return folder(item) not in UNMEASURED and not is_long
+
+    items.sort(key=lambda item: (IN_ORDER.index(folder(item)), not counts(item)))
     for item in items:
-        if folder(item) in UNMEASURED:
+        if not counts(item):
             item.add_marker(pytest.mark.no_cover)
 
 
