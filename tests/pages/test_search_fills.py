@@ -121,6 +121,24 @@ def test_a_number_that_may_not_be_the_whole_load_is_left_to_the_reader(site: Pat
         assert not {"load", "weight"} & set(boxes), (name, boxes)
 
 
+@pytest.mark.parametrize(
+    "text",
+    [
+        "dropped a 1/2 shackle 500 lb",
+        "3/8 g80 chain dropped 500 lb",
+        "g80 chain stretched 1/2 inch inspect",
+        "ram pressure 3000 psi to bend 1/2 plate",
+        "over 6 inch drop 500 lb",
+    ],
+)
+def test_a_length_that_can_be_of_something_else_is_left_to_the_reader(site: Path, text: str) -> None:
+    (answer,) = ask(site, [text])
+    found = handed(answer)
+    assert "drop_height" not in found.get("drop-load", {})
+    assert "bore" not in found.get("ram-force", {})
+    assert found.get("chain-check", {}).get("size", "3/8 in") == "3/8 in"
+
+
 @pytest.mark.parametrize("words", ["from vertical", "between the legs", "included angle", "from plumb"])
 def test_an_angle_taken_from_elsewhere_is_left_to_the_reader(site: Path, words: str) -> None:
     (answer,) = ask(site, [f"2 leg sling 1500 lb 30 degrees {words}"])

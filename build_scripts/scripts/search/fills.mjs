@@ -4,14 +4,16 @@
 
 /** @import { SearchData, Reading, Amount } from "./types.mjs" */
 
+/** An angle is one of sling legs only where they are named: a shackle is pulled at 45 degrees too. */
+const OF_SLINGS = /\b(?:legs?|\dlegs?|legged|slings?|bridle|spreader)\b/;
 /** After one of these the number is not the load, or not all of it. */
 const PART_OF_IT = /\b(?:two|three|four|five|six|seven|eight|nine|ten|both|pairs?|couple|dozen|each|every|per|half|plus|another|extra|\d+ ?x)\b/;
 const AT_LEAST = /\b(?:over|above|exceeds?|more than|at least|minimum|min|up to|under|below|less than|about|around|between)\s*(?:about\s*)?\d/;
 const RATED = /\b(?:rated|rating|wll|swl|capacity|limit|good for|working load|stamped|marked|tag|says)\b/;
 /** An angle that is taken from somewhere else than the level load. */
 const OTHER_ANGLE = /\b(?:vertical|between|included|apart|plumb|spread|tilt|tilted|slope|ramp|incline|choke|choked|choker)\b/;
-const BORE = /\b(?:bore|piston|cylinder|cylnder|ram)\b/;
-const NOT_A_BORE = /\b(?:rod|stroke|long|hose|thick)\b/;
+/** A length is a bore only right beside its name. */
+const BORE = /(?:\d|in|inch|inches|mm|cm|")\s*(?:bore|piston|cyl[a-z]*|ram)\b|\b(?:bore|piston)\s+(?:of\s+|is\s+)?\d/;
 const FALL = /\b(?:drop|drops|dropped|droped|dropping|fall|falls|fell|falling|free ?fall)\b/;
 const HOW_MANY = /\bhow many ([a-z]+)\b.*\d/;
 const TO = /\b(?:to|in|into|as)\s+(?:how many\s+)?([a-z]+(?:\s+tons?)?)\s*\??\s*$/;
@@ -38,17 +40,19 @@ export function givenBy(reading, part, data) {
   const weight = only(amounts, "weight");
   if (weight && !weight.ofPart && !PART_OF_IT.test(reading.left) && !AT_LEAST.test(asked) && !RATED.test(asked)) put("weight", weight.text);
   const angle = only(amounts, "angle");
-  if (angle && !OTHER_ANGLE.test(asked)) put("angle", angle.text);
+  if (angle && OF_SLINGS.test(asked) && !OTHER_ANGLE.test(asked)) put("angle", angle.text);
   put("legs", only(amounts, "legs")?.text);
   put("pressure", AT_LEAST.test(asked) ? "" : only(amounts, "pressure")?.text);
   put("temperature", only(amounts, "temperature")?.text);
   const length = only(amounts, "length");
-  if (length && BORE.test(asked) && !NOT_A_BORE.test(asked)) put("bore", length.text);
-  if (length && FALL.test(asked) && !AT_LEAST.test(asked)) put("fall", length.text);
+  if (length && BORE.test(asked)) put("bore", length.text);
+  // Where a part is named, a length can be its size.
+  const ofNoPart = !reading.grades.length && reading.words.every((one) => !["part", "thing", "absent"].some((kind) => one.kinds.has(/** @type {any} */ (kind))));
+  if (length && ofNoPart && FALL.test(asked) && !AT_LEAST.test(asked)) put("fall", length.text);
   if (part === "chain") {
     const names = [...new Set(reading.grades.flatMap((one) => data.grades[one]?.chain ?? []))];
     if (names.length === 1) put("grade", names[0]);
-    put("size", length?.text);
+    if (length?.ofPart) put("size", length.text);
   }
   const hitches = ["choker", "basket"].filter((one) => new RegExp(`\\b${one}`).test(asked));
   if (hitches.length === 1) put("hitch", hitches[0]);

@@ -280,7 +280,8 @@ export function makeReader(data, lexicon, inTexts) {
       }
       place += 1;
       if (/\d/.test(here) && takeFigure(found, here)) {
-        takeAmount(found, here, partEnds === place - 1 || isPart(phraseAt(typed, stems, place)?.ids ?? []));
+        const beside = [typed[place - 2] ?? "", typed[place] ?? ""].some((one) => /^g(\d+|[a-z])$/.test(one));
+        takeAmount(found, here, beside || partEnds === place - 1 || isPart(phraseAt(typed, stems, place)?.ids ?? []));
         continue;
       }
       if (plain.has(stemmed(here)) || here.length < 2) continue;

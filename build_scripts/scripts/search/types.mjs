@@ -25,7 +25,7 @@
  * @typedef {{phrases: [key: string, ids: string][], gradeWords: [key: string, spelled: string][], plain: string[],
  *   known: [word: string, letters: number, ids: string][]}} Lexicon
  * @typedef {{typed: string, ids: string[], stems: string[], kinds: Set<ConceptKind>, weight: number, readAs: string, begun: boolean}} Word
- * @typedef {{kind: "weight" | "length" | "force" | "pressure" | "temperature" | "angle" | "legs", text: string, ofPart: boolean}} Amount a number with its unit, and whether a part stands beside it that it can belong to
+ * @typedef {{kind: "weight" | "length" | "force" | "pressure" | "temperature" | "angle" | "legs", text: string, ofPart: boolean}} Amount a number with its unit, and whether a part or a grade stands beside it that it can belong to
  * @typedef {{
  *   words: Word[], inches: number[], millimetres: number[], threads: string[], grades: string[], legs: string, angle: number | null,
  *   shortTons: number | null, open: string[], unknown: string[], unfinished: boolean,

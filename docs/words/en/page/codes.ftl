@@ -11,7 +11,7 @@ code-too-long = There is no text that brings these numbers back, because there a
 
 ## Why a text cannot be taken. It is refused whole: no box is filled.
 
-code-refused-not-ours = This is no text of this book. It begins with LW1. Nothing was opened.
+code-refused-not-ours = This is not a text of this book. It begins with LW1. Nothing was opened.
 code-refused-newer = This text was printed by a newer book, and this one cannot read it. Nothing was opened. Load the newest edition.
 code-refused-group = Group { $number } after LW1 is not as it was printed: “{ $group }”. Compare it with the paper. Nothing was opened.
 code-refused-damaged = Something is missing in this text, or it was changed. Compare it with the paper. Nothing was opened.

@@ -10,7 +10,7 @@ note-above-this = Above this.
 
 ## Cautions; table.toml says of which kind each is
 
-caution-no-leave-to-weld = A good band is no leave to weld lifting hardware.
+caution-no-leave-to-weld = A good band is not permission to weld lifting hardware.
 
 ## Columns
 

@@ -11,7 +11,7 @@ note-leg-and-throat = The leg is measured along the plate. The throat, which car
 ## Cautions; table.toml says of which kind each is
 
 caution-no-weld-on-rated-parts = Never weld on a hook, a shackle, a chain or an eyebolt. This is for frames and brackets of mild steel.
-caution-size-is-no-strength = The least leg is no promise of strength. Work out what the weld must carry, in the plate as well.
+caution-size-is-no-strength = The least leg is not a promise of strength. Work out what the weld must carry, in the plate as well.
 
 ## Columns
 

@@ -124,7 +124,7 @@ refused-none-and-some = says none and names damage as well. Give one or the othe
 refused-list-against-answer = does not agree with the answer to “{ $question }” Correct one of the two.
 refused-not-a-size = is not a size of the tables. Give one of: { $known }.
 refused-thicker-than-made = is thicker than { $size } chain is made. Check the size and where you measured.
-refused-links-do-not-go-with-length = does not go with that length and size. Count the links between the two points you measured, and measure from the inside of the first bearing to the inside of the last. If both are right, it is no lifting chain of that size, or it has stretched past every limit.
+refused-links-do-not-go-with-length = does not go with that length and size. Count the links between the two points you measured, and measure from the inside of the first bearing to the inside of the last. If both are right, it is not lifting chain of that size, or it has stretched past every limit.
 refused-reach-now-smaller-than-new = is shorter than the new length. Measure over the same number of links, pulled straight.
 
 label-new-wire = new { $wire }
