@@ -84,7 +84,7 @@ reason-leg-too-flat =
     .headline = { hangs } A leg lies under 30° from the horizontal: do not lift like this.
     .caution = Never use a sling at less than 30° from the horizontal. Use longer legs or a spreader.
 reason-leg-flat =
-    .caution = A leg lies between 30° and 45°: a small change of height changes its pull a lot.
+    .caution = A leg lies between 30° and 45°: a small change of height changes its pull a lot. Two legs in one hook without a ring between spread more than 90° then, and press on its tip: use a master link (ASME B30.10, from memory).
 reason-leg-over-rating =
     .headline = { hangs } { at-its-worst } { $over ->
             [one] That is over the rating of leg { $over }: do not lift.

@@ -29,7 +29,7 @@ none-or-more = { $more ->
        *[other] { " " }{ $more } more parts may not be used either.
     }
 reason-legs-flat =
-    .caution = A leg lies between 30° and 45° from the horizontal: a few inches of hook height change its pull a lot. Take up the slack and measure the angle again.
+    .caution = A leg lies between 30° and 45° from the horizontal: a few inches of hook height change its pull a lot. Take up the slack and measure the angle again. Two legs in one hook without a ring between spread more than 90° then, and press on its tip: use a master link (ASME B30.10, from memory).
 reason-part-forbidden =
     .headline = Do not lift: { $why }.{ none-or-more }
     .caution = Not allowed: { $why }. Take that part out of the rigging.
