@@ -1,7 +1,7 @@
 """Every printed rating of one straight leg, or of a tie-down, for a grade and a size of chain.
 
 Lifting: OSHA, Guidance on Safe Sling Use, Tables 1 and 2 (grades 80, 100), and the metric table after EN 818 (grades 4,
-5, 8). Tie-down: 49 CFR 393.108.
+5, 8, 10). Tie-down: 49 CFR 393.108.
 """
 
 from __future__ import annotations

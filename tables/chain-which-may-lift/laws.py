@@ -12,7 +12,7 @@ def law_no_lifting_grade_below_80(tables: Tables) -> list[str]:
     found = [f"chain-which-may-lift/claims.csv {g}: must not lift" for g in forbidden if lift.get(g) != "no"]
     found += [
         f"chain-which-may-lift/claims.csv {g}: is made for lifting"
-        for g in ("80", "100", "4", "5", "8")
+        for g in ("80", "100", "4", "5", "8", "10")
         if lift.get(g) != "yes"
     ]
     tie = {r["grade"]: r["value"] for r in tables["chain-which-may-lift"] if r["use"] == "tie_down"}

@@ -14,6 +14,7 @@ note-scope-names-slings-lifting-assemblies = Scope names slings and lifting asse
 note-chain-readable-grade-mark-used = Chain with a readable grade mark, used as a tagged sling.
 note-european-lifting-chain-grade-letter = European lifting chain, grade letter M.
 note-european-lifting-chain-grade-letter-t = European lifting chain, grade letter T.
+note-european-lifting-chain-grade-letter-v = European lifting chain, grade letter V.
 note-older-european-lifting-chain-grade = Older European lifting chain, grade letter P.
 note-hardware-proof-coil-chain-never = Hardware or proof coil chain is never used for hoisting.
 note-no-sling-without-readable-marks = No sling without readable marks from its maker.
