@@ -15,9 +15,11 @@ from calc.comparing import exceeds
 from calc.declaration import Row
 from calc.lifting.frame_strength import (
     FLAGPOLE_K,
+    Corners,
     Post,
     a_frame_leg_n,
     combined_pa,
+    corners_of,
     lower_flange_stress_pa,
     sway_k,
     web_pull_stress_pa,
@@ -57,6 +59,12 @@ LIGHTEST = 0.9
 FOOT_FRICTION = 0.2
 """Friction of a loose steel foot on a floor (our own bound, under the printed figures for dry steel: oil and dust are there)."""
 
+PLACES = 16
+"""Pieces of half the span in which the worst place of a load is looked for that a trolley may carry anywhere."""
+
+WELD_PULLS = 0.5
+"""Part of a weld's length that a couple pulls [-]: of two equal runs one is pulled, the other pressed."""
+
 CheckName = Literal[
     "bends", "rolls", "sideways", "shears", "flange", "web", "posts", "feet", "tips", "wheels", "joint"
 ]
@@ -87,7 +95,7 @@ class Joint:
 class Stand:
     """What the beam stands on: height [m], one post or leg, its weight [kg], the whole frame's weight [kg], how far apart the
     feet stand square to the beam [m], whether they are tied, and what a wheel is rated for [N, None without wheels]; what beam and
-    legs weigh by their sizes [kg].
+    legs weigh by their sizes [kg]; how stiff the beam is over its post, or over both legs: (I beam / span) / (I / length) [-].
     """
 
     height_m: float
@@ -98,6 +106,7 @@ class Stand:
     tied: bool
     wheel_n: float | None
     parts_kg: float
+    beam_ratio: float
 
     @property
     def steady_kg(self) -> float:
@@ -237,26 +246,65 @@ def legs_k(kind: Kind, second_m4: float, length_m: float, beam_second_m4: float,
     return max(FLAGPOLE_K, sway_k(second_m4, length_m, beam_second_m4, span_m))
 
 
-def _post_check(frame: Frame, stand: Stand, load_kg: float) -> Check:
-    """The harder pressed post or leg, with the hoist pulling square to the beam, or along it."""
+@dataclass(frozen=True)
+class Spot:
+    """What a load at one place, or between two, does at most: the part of it that the nearer end carries, its moment over it [m], and
+    how far it stands off the middle over the span [-].
+    """
+
+    share: float
+    arm_m: float
+    off: float
+
+
+def _spots(frame: Frame) -> tuple[Spot, ...]:
+    """The place of the load; where a trolley may carry it anywhere the pieces of half the span, each by its worse ends."""
+    span = frame.span_m
+    if frame.place_m is not None:
+        return (Spot(frame.end_share(), frame.arm_m(), abs(2 * frame.place_m / span - 1)),)
+    near = tuple(piece / PLACES / 2 for piece in range(PLACES))
+    far = tuple((piece + 1) / PLACES / 2 for piece in range(PLACES))
+    return tuple(Spot(1 - a, b * (1 - b) * span, 1 - 2 * a) for a, b in zip(near, far, strict=True))
+
+
+def _corners(frame: Frame, stand: Stand, spot: Spot, load_kg: float) -> Corners:
+    """How the sagging beam bends the posts that are stiffly joined to it; whether an anchored one is, nobody is asked."""
+    point, even = frame.hangs_n(load_kg) * spot.arm_m, frame.own_n_per_m * frame.span_m**2
+    return corners_of(point, even, spot.off, stand.beam_ratio, frame.kind == "portal")
+
+
+def _down_n(frame: Frame, spot: Spot, load_kg: float) -> float:
+    """What the nearer end of the beam carries [N]."""
+    return frame.hangs_n(load_kg) * spot.share + frame.own_n_per_m * frame.span_m / 2
+
+
+def _post_cases(frame: Frame, stand: Stand, spot: Spot, load_kg: float) -> tuple[tuple[float, float], ...]:
+    """Thrust [N] and bending [N m] of the harder pressed post or leg, with the hoist pulling square to the beam, or along it."""
     weight_n = stand.post_kg * STANDARD_GRAVITY_M_PER_S2
-    down = frame.end_n(load_kg) + weight_n
-    pull = frame.sideways_n(load_kg)
-    at_end = pull * frame.end_share()
-    cases: tuple[tuple[float, float], ...]
+    down = _down_n(frame, spot, load_kg) + weight_n
+    pull, high = frame.sideways_n(load_kg), stand.height_m
+    at_end, corners = pull * spot.share, _corners(frame, stand, spot, load_kg)
     if frame.kind == "a-frames":
         down += weight_n
-        across = (a_frame_leg_n(down, at_end, stand.lean_rad), 0.0)
-        cases = (across, (a_frame_leg_n(down, 0.0, stand.lean_rad), pull * stand.height_m / 4))
-    else:
-        cases = ((down, at_end * stand.height_m),)
-    beam, factor = frame.beam, frame.factor_used
-    used = max(
-        stand.post.part_used(thrust, moment, beam.yield_pa, beam.modulus_pa, factor)
-        for thrust, moment in cases
+        return (
+            (a_frame_leg_n(down, at_end, stand.lean_rad), corners.head_nm / 2),
+            (a_frame_leg_n(down, 0.0, stand.lean_rad), pull * high / 4 + corners.head_nm / 2),
+        )
+    if frame.kind == "gantry":
+        return ((down, at_end * high), (down, pull * high / 2 + corners.head_nm))
+    return ((down, at_end * high + corners.foot_nm), (down, pull * high / 4 + corners.head_nm))
+
+
+def _post_check(frame: Frame, stand: Stand, load_kg: float) -> Check:
+    """The harder pressed post or leg in its worst case."""
+    beam, factor, post = frame.beam, frame.factor_used, stand.post
+    used, thrust = max(
+        (post.part_used(thrust, moment, beam.yield_pa, beam.modulus_pa, factor), thrust)
+        for spot in _spots(frame)
+        for thrust, moment in _post_cases(frame, stand, spot, load_kg)
     )
-    holds = stand.post.buckles_n(beam.yield_pa, beam.modulus_pa) / factor
-    return Check("posts", _force(max(cases)[0], "demand"), _force(holds, "capacity"), used)
+    holds = post.buckles_n(beam.yield_pa, beam.modulus_pa) / factor
+    return Check("posts", _force(thrust, "demand"), _force(holds, "capacity"), used)
 
 
 def foot_thrust_n(frame: Frame, stand: Stand, load_kg: float) -> float:
@@ -287,17 +335,33 @@ def _standing_checks(frame: Frame, stand: Stand, load_kg: float) -> tuple[Check,
     return tuple(checks)
 
 
-def joint_force_n(frame: Frame, joint: Joint, load_kg: float) -> float:
-    """What pulls on the joint [N], evenly shared: the end of the beam; of a wall beam with the couple that holds it level; of
-    an anchored post the couple that holds it upright.
+def _couple_nm(frame: Frame, stand: Stand, joint: Joint, spot: Spot, load_kg: float) -> float:
+    """The couple that a joint holds [N m]: at the corner of beam and post that of the sagging beam and of a pull along the beam, at
+    the anchored foot that of a pull square to it besides.
     """
-    down = frame.end_n(load_kg)
+    pull, corners = frame.sideways_n(load_kg) * stand.height_m, _corners(frame, stand, spot, load_kg)
+    if joint.fastened_by == "anchors":
+        return pull * spot.share + corners.foot_nm
+    return pull / (4 if frame.kind == "portal" else 2) + corners.head_nm
+
+
+def joint_force_n(frame: Frame, joint: Joint, load_kg: float) -> float:
+    """What pulls on the joint [N], evenly shared: the end of the beam with the couple that holds it level or its post upright, over the
+    arm; a weld is pulled along half of its length by a couple. Walls and ceilings hold no couple.
+    """
+    shares = WELD_PULLS if joint.fastened_by == "weld" else 1.0
     if frame.kind == "bracket":
-        return math.hypot(down, frame.moment_nm(load_kg) / joint.arm_m)
-    if frame.kind == "portal" and joint.fastened_by == "anchors" and frame.stand is not None:
-        pull = frame.sideways_n(load_kg) * frame.end_share()
-        return math.hypot(pull, pull * frame.stand.height_m / joint.arm_m)
-    return down
+        return math.hypot(frame.end_n(load_kg), frame.moment_nm(load_kg) / joint.arm_m / shares)
+    stand = frame.stand
+    if stand is None:
+        return frame.end_n(load_kg)
+
+    def pulls_n(spot: Spot) -> float:
+        level = frame.sideways_n(load_kg) * spot.share
+        straight = level if joint.fastened_by == "anchors" else _down_n(frame, spot, load_kg)
+        return math.hypot(straight, _couple_nm(frame, stand, joint, spot, load_kg) / joint.arm_m / shares)
+
+    return max(map(pulls_n, _spots(frame)))
 
 
 def checks_of(frame: Frame, load_kg: float) -> tuple[Check, ...] | Absent:

@@ -52,6 +52,32 @@ def sway_k(post_second_m4: float, height_m: float, beam_second_m4: float, span_m
 
 
 @dataclass(frozen=True)
+class Corners:
+    """What bends a post of a stiff portal at its head and at its foot [N m]."""
+
+    head_nm: float
+    foot_nm: float
+
+
+def corners_of(point_nm: float, even_nm: float, off_middle: float, ratio: float, held_feet: bool) -> Corners:
+    """How the sagging beam of a stiff portal bends its posts (closed forms of portal frames, from memory; held by a finite-element
+    frame in the tests).
+
+    point_nm -- P a b / L of a load at a and b from the posts; even_nm -- w L^2; off_middle -- |a - b| / L; ratio -- (I beam / span) /
+    (I post / height); held_feet -- feet that do not turn. Feet that turn keep their distance (a foot that slides bends the post
+    less): head 3 P a b / (2 L (2 k + 3)) + w L^2 / (4 (2 k + 3)).
+
+    >>> round(corners_of(1000.0, 0.0, 0.0, 0.0, False).head_nm)  # a beam that stiff posts build in: P L / 8
+    500
+    """
+    if not held_feet:
+        return Corners((3 * point_nm / 2 + even_nm / 4) / (2 * ratio + 3), 0.0)
+    lean = off_middle / (2 * (6 * ratio + 1)) * point_nm
+    head = (point_nm + even_nm / 6) / (ratio + 2)
+    return Corners(head + lean, head / 2 + lean)
+
+
+@dataclass(frozen=True)
 class Post:
     """A post: area [m2], second moment [m4] and least modulus [m3]; effective length [m]."""
 
@@ -192,6 +218,7 @@ __all__ = [
     "BOLT_SHEAR_PA",
     "FLAGPOLE_K",
     "PINNED_FOOT_K",
+    "Corners",
     "Post",
     "a_frame_leg_n",
     "bolts_hold_n",
@@ -199,6 +226,7 @@ __all__ = [
     "column_stress_pa",
     "combined_pa",
     "cone_holds_n",
+    "corners_of",
     "fillet_holds_n",
     "lower_flange_stress_pa",
     "sway_k",

@@ -208,9 +208,11 @@ def _stand(given: Given, kind: Kind, beam: OverheadBeam, own_kg_per_m: float) ->
     if kind == "a-frames" and given.text("stands_on") != "feet" and not tied:
         raise given.refuse("feet_tied", "wheels-roll-apart")
     post_kg = post.area_m2 * length_m * STEEL_KG_PER_M3
-    legs = 4 if kind == "a-frames" else 2
-    parts_kg = own_kg_per_m * given.si("span") + legs * post_kg
-    return Stand(height, post, post_kg, frame_kg, apart, tied, wheel_n, parts_kg), thin
+    legs, span = 4 if kind == "a-frames" else 2, given.si("span")
+    parts_kg = own_kg_per_m * span + legs * post_kg
+    upright = post.second_moment_m4 * legs / 2 / length_m
+    ratio = beam.section.second_moment_m4 / span / upright
+    return Stand(height, post, post_kg, frame_kg, apart, tied, wheel_n, parts_kg, ratio), thin
 
 
 def _joint(given: Given, kind: Kind) -> Joint | None:
@@ -219,7 +221,7 @@ def _joint(given: Given, kind: Kind) -> Joint | None:
         return None
     if by == "anchors" and kind in FREE_STANDING:
         raise given.refuse("fastened_by", "stands-free")
-    needs_arm = kind == "bracket" or (kind == "portal" and by == "anchors")
+    needs_arm = kind == "bracket" or kind in ON_POSTS
     arm_m = _need(given, "plate_height")[0] if needs_arm else 0.0
     if by == "weld":
         return Joint("weld", fillet_holds_n(*_need(given, "weld_strength", "weld_leg", "weld_length")), arm_m)
@@ -389,6 +391,8 @@ def _standing_reasons(frame: Frame) -> list[Reason]:
     if frame.kind not in FREE_STANDING:
         return []
     reasons = [note("tips-along", "warning")]
+    if frame.kind == "gantry":
+        reasons.append(note("sole-not-checked", "warning"))
     if stand.misfits:
         reasons.append(caution("weight-misfits", parts=Quantity(stand.parts_kg, "weight")))
     if frame.kind == "a-frames" and not stand.tied:
@@ -621,7 +625,10 @@ WORKSHEET = Worksheet(
             required=False,
             shown_when={"fastened_by": ("anchors",)},
         ),
-        _length("plate_height", {"kind": ("portal", "bracket")}),
+        _length(
+            "plate_height",
+            {"kind": (*ON_POSTS, "bracket"), "fastened_by": ("bolts", "weld", "anchors")},
+        ),
     ),
     results=(
         Result("weakest"),
@@ -670,6 +677,7 @@ WORKSHEET = Worksheet(
         "bolt_grade": "a325",
         "bolt_diameter": "5/8 in",
         "fastener_count": "4",
+        "plate_height": "6 in",
     },
     citations=(
         Citation("aisc-360", "F2, F3, F11, E3, G2, H1 and J3; F3 and H1 from memory"),

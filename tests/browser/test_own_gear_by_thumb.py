@@ -27,6 +27,7 @@ FRAME = {
     "design_factor": "3", "height": "9 ft", "joint": "stiff", "post_width": "3 in", "post_wall": "1/4 in",
     "feet_apart": "5 ft", "feet_tied": "tied", "stands_on": "feet", "frame_weight": "600 lb", "fastened_by": "bolts",
     "bolt_grade": "a325", "bolt_diameter": "5/8 in", "fastener_count": "4",
+    "plate_height": "6 in",
 }  # fmt: off
 """A W8x10 on two A-frames, 14 ft, 1.5 t on a hand chain hoist."""
 

@@ -12,7 +12,7 @@ from sectionproperties.analysis import Section as MeshedSection
 from sectionproperties.pre.library import i_section, rectangular_hollow_section
 
 from calc.lifting.beams import SECTION_FORMS
-from calc.lifting.frame_strength import Post, a_frame_leg_n, sway_k, tips_at_deg
+from calc.lifting.frame_strength import Post, a_frame_leg_n, corners_of, sway_k, tips_at_deg
 from calc.lifting.lifting_frame import WORKSHEET
 from calc.lifting.overhead_beam import section_area_m2
 from tests.asking import asked
@@ -82,6 +82,32 @@ def test_sway_stiffness_and_length(post: float, beam: float) -> None:
     assert stiffness == pytest.approx(2 * 3 * 200e9 * post / high**3 / (1 + ratio / 2), rel=1e-4)
     root = brentq(lambda x: x * math.tan(x) - 6 / ratio, 1e-9, math.pi / 2 - 1e-9)
     assert math.pi / root <= sway_k(post, high, beam, span) <= 1.15 * math.pi / root
+
+
+@pytest.mark.parametrize("held", [False, True])
+@pytest.mark.parametrize(("place", "post", "beam"), [(2.0, 2e-6, 1e-5), (1.0, 2e-6, 1e-5), (0.5, 1e-5, 2e-6)])
+def test_a_sagging_beam_bends_its_posts(held: bool, place: float, post: float, beam: float) -> None:
+    """A stiff portal by PyNite under a load at a place and an even load: what bends the harder bent post at head and foot."""
+    high, span, load, even = 2.5, 4.0, 1000.0, 100.0
+    nodes = {"a": (0.0, 0.0), "b": (0.0, high), "p": (place, high), "c": (span, high), "d": (span, 0.0)}
+    parts = (("a", "b", 10.0, post), ("b", "p", 10.0, beam), ("p", "c", 10.0, beam), ("d", "c", 10.0, post))
+    model = flat_frame(nodes, parts)
+    for foot in ("a", "d"):
+        model.def_support(foot, True, True, True, True, True, held)
+    model.add_node_load("p", "FY", -load)
+    for piece in ("bp", "pc"):
+        model.add_member_dist_load(piece, "FY", -even, -even)
+    model.analyze(check_statics=False)
+    bends = [[abs(model.members[name].moment("Mz", x, COMBO)) for name in ("ab", "dc")] for x in (high, 0.0)]
+    ours = corners_of(
+        load * place * (span - place) / span,
+        even * span**2,
+        abs(span - 2 * place) / span,
+        beam / post * high / span,
+        held,
+    )
+    assert ours.head_nm == pytest.approx(max(bends[0]), rel=1e-4)
+    assert ours.foot_nm == pytest.approx(max(bends[1]), rel=1e-4, abs=1e-6)
 
 
 def test_growth_by_sway_is_on_the_safe_side_of_a_second_order_frame() -> None:

@@ -631,12 +631,15 @@ def frame_raw(words: Boxes) -> dict[str, Any]:
             "fastened_by": "bolts",
             "bolt_diameter": "50 mm",
             "fastener_count": "40",
+            "plate_height": "1 m",
         }
     )
 
 
 def frame_asks(boxes: Boxes) -> float:
-    """Yield of the beam, Euler's load of a flagpole or a leg free to sway, tipping, sliding of loose feet; with no factor."""
+    """Yield of the beam, Euler's load of a flagpole or a leg free to sway, yield of a post at the corner that the sagging beam bends,
+    tipping, sliding of loose feet; with no factor.
+    """
     deep, wall, post, thin = boxes["depth"], boxes["wall"], boxes["post"], boxes["post_wall"]
     if boxes["joint"] != "stiff":
         return math.inf
@@ -652,7 +655,11 @@ def frame_asks(boxes: Boxes) -> float:
     )
     second = (post**4 - max(0.0, post - 2 * thin) ** 4) / 12
     euler = math.pi**2 * 200e9 * second / (2 * boxes["height"]) ** 2
-    most = [bends, tips, force * end / (2 * euler if boxes["kind"] == "a-frames" else euler)]
+    posts = 2 if boxes["kind"] == "a-frames" else 1
+    long = math.hypot(boxes["height"], boxes["apart"] / 2) if posts == 2 else boxes["height"]
+    ratio = (deep**4 - inside**4) / 12 / boxes["span"] / (posts * second / long)
+    corner = 1.5 * force * near / (2 * ratio + 3) / posts / (second / (post / 2)) / boxes["yields"]
+    most = [bends, tips, corner, force * end / (posts * euler)]
     if boxes["kind"] == "a-frames" and boxes["tied"] != "tied":
         most.append(boxes["apart"] / 2 / boxes["height"] / 0.6)
     return float(max(most))

@@ -75,7 +75,8 @@ def test_unread_marks_and_sizes_without_a_row_are_told() -> None:
 def test_grades_that_lift() -> None:
     assert may_lift("70") is False
     assert may_lift("80") is True
-    assert may_lift("10") is None
+    assert may_lift("10") is True
+    assert may_lift("6") is None
 
 
 def test_new_grade_70_does_not_lift_but_ties_down() -> None:
@@ -115,12 +116,14 @@ def test_unmarked_counts_as_grade_30_tied_down_and_never_lifts() -> None:
         assert value(record, "rating_tie_down") == pytest.approx(2650)
 
 
-def test_letter_alone_has_no_limit_in_the_law_and_v_none_at_all() -> None:
+def test_letter_alone_has_no_limit_in_the_law_and_v_only_in_four_sizes() -> None:
     record = ask(measured_diameter="10.1 mm", pitch="30.3 mm", marks="T", use="both")
     assert value(record, "rating_lift") == pytest.approx(3150 / 0.45359237)
     assert value(record, "rating_tie_down") is None
     assert record["verdict"] == "caution"
-    record = ask(measured_diameter="10.1 mm", marks="V 10 mm")
+    record = ask(measured_diameter="10.1 mm", pitch="30.3 mm", marks="V 10 mm")
+    assert value(record, "rating_lift") == pytest.approx(4000 / 0.45359237)
+    record = ask(measured_diameter="20.1 mm", marks="V 20 mm")
     assert record["verdict"] == "unknown"
     assert value(record, "rating_lift") is None
     assert "no lifting rating" in record["headline"]

@@ -108,7 +108,7 @@ option-bolt_grade-a325 = hardened, head marked A325
 input-bolt_diameter = Diameter of a bolt
     .help = Over its thread.
 input-fastener_count = How many share the pull
-    .help = At one end of the beam; of a foot or a wall plate those on the pulled side.
+    .help = Those on the pulled side: at one corner of beam and post, at one foot, or in the upper row of a wall plate. Between walls, those at one end.
 input-weld_leg = Leg of the fillet weld
     .help = The smaller of its two legs.
 input-weld_length = Length of the weld
@@ -119,8 +119,8 @@ input-embedment = Depth of the anchors
     .help = From the concrete's face to their working end.
 input-concrete_strength = Strength of the concrete
     .help = 3,000 psi is a usual floor, if you know that it is that.
-input-plate_height = Between the bolts of the plate
-    .help = On a wall from the upper to the lower bolts; on a floor from the pulled to the pressed side.
+input-plate_height = From the pulled to the pressed side of the joint
+    .help = On a wall from the upper to the lower bolts or weld. At the corner of beam and post, and on a floor, from the bolts or the weld on one side to those on the other.
 
 ## What is found
 
@@ -150,7 +150,7 @@ check-sideways = the beam bends sideways as well
 check-shears = the beam shears beside an end
 check-flange = its lower flange bends under the trolley
 check-web = its web is pulled off the flange
-check-posts = a post buckles
+check-posts = a post bends or buckles
 check-feet = the feet slide apart
 check-tips = the frame tips over
 check-wheels = a caster is overloaded
@@ -188,6 +188,8 @@ reason-the-wall-not-checked =
     .caution = The wall, ceiling or floor that carries this was not checked. A roof beam was made to hold a roof.
 reason-tips-along =
     .caution = Tipping is checked square to the beam. A pull along the beam with the hoist at its end tips the frame as well.
+reason-sole-not-checked =
+    .caution = The bar under each post, from one foot or caster to the other, is not checked here. It bends as a beam does under the post in its middle, with nearly all of the load where the hoist is at that end.
 reason-tie-the-feet =
     .headline = { first }{ no-more } Tie the feet of the A-frames together first. This is no rating.
     .caution = Tie the feet of an A-frame to each other. A little oil or dust on the floor lets them slide.
@@ -247,8 +249,8 @@ step-web = Web is pulled off the flange
     .formula = P / (7 tf tw) / (Fy / factor)
     .numbers = { used-of }
     .result = { $used }
-step-posts = Post buckles
-    .formula = thrust and bending, AISC 360-22 E3 and H1-1, with K of 2.0 or more
+step-posts = Post bends or buckles
+    .formula = thrust and bending, AISC 360-22 E3 and H1-1, with K of 2.0 or more; the hoist's level pull and the sagging beam bend it
     .numbers = thrust { used-of }, and its bending
     .result = { $used }
 step-tips = Frame tips
@@ -264,7 +266,11 @@ step-wheels = Caster
     .numbers = { used-of }
     .result = { $used }
 step-joint = Joint
-    .formula = force on it / (its strength / factor)
+    .formula = { $kind ->
+        [walls] force on it / (its strength / factor)
+        [bracket] √(end² + (bending / arm)²) / (its strength / factor); a weld is pulled along half of its length
+       *[other] √(end² + (couple of its corner or foot / arm)²) / (its strength / factor); a weld is pulled along half of its length
+    }
     .numbers = { used-of }
     .result = { $used }
 step-most = Not more than
