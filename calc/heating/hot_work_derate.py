@@ -14,7 +14,9 @@ from calc.comparing import exceeds
 from calc.declaration import Citation, Figure, Result, Step, Worksheet, step
 from calc.figures.heat_rules import HeatRules, heat_rules_figure
 from calc.heating.chain_heat import RuleAnswer, asme_bands, asme_rule, en_bands, en_rule
-from calc.inputs import Bounds, ChoiceInput, Given, QuantityInput
+from calc.inputs import Bounds, ChoiceInput, Given, QuantityInput, TextInput
+from calc.inspecting.chain_marks import chain_sizes, size_named
+from calc.inspecting.chain_ratings import lifting_ratings
 from calc.lifting.condition import ALTERED, GOOD, condition_input, condition_of, judge_condition
 from calc.lifting.grade_input import GradeInput
 from calc.ratings import TIE_DOWN_ONLY_GRADES
@@ -27,6 +29,12 @@ Outcome = Literal["ties-down-only", "heated-by-accident", "forbidden", "lasting-
 """What becomes of the rating: the first three leave none, a lasting loss stops, and else less is left while hot."""
 _EUROPEAN_4 = "M"
 """How grade 4 of EN 818 is chosen: by its letter, for the number is stamped on grade 43 too."""
+LEGS_COUNT = 3.0
+"""Rating of a sling of three or four legs over that of one, at most (OSHA, Guidance on Safe Sling Use, Tables 1 and 2)."""
+ROUNDS = 1.01
+"""How far above that a tag may be by rounding to another unit (our own mark, no source)."""
+_ALSO = {"80": "8", "100": "10"}
+"""The European grade that the same choice stands for."""
 _BARRED: tuple[Outcome, ...] = ("ties-down-only", "heated-by-accident", "forbidden")
 
 
@@ -83,6 +91,7 @@ def find(given: Given) -> Found:
     """Both rules and the stricter of them; see WORKSHEET for inputs and results."""
     temperature, rating = given.si("temperature"), given.si("rating")
     grade = "4" if given.text("grade") == _EUROPEAN_4 else given.text("grade")
+    _refuse_a_misread_tag(given, grade, rating)
     rules = _Rules(asme_rule(grade, temperature), en_rule(grade, temperature))
     outcome, condition = _outcome(given, grade, rules), condition_of(given)
     barred = _barred(outcome, condition)
@@ -104,6 +113,21 @@ def find(given: Given) -> Found:
         rating_hot_asme_kg=_hot_kg(rating, rules.asme, told, speaks),
         rating_hot_en_kg=_hot_kg(rating, rules.en, told, speaks),
     )
+
+
+def _refuse_a_misread_tag(given: Given, grade: str, rating_kg: float) -> None:
+    """Refuse a size of no chain, and a rating that no sling of that grade and size has: a nought too many, another part's tag."""
+    size = size_named(given.text("size"))
+    if size is None:
+        raise given.refuse("size", "not-a-size", sizes=Listing(tuple(one.said for one in chain_sizes())))
+    printed = [
+        one.working_load_limit_kg
+        for name in (grade, _ALSO.get(grade, grade))
+        for one in lifting_ratings(name, size)
+    ]
+    if printed and exceeds(rating_kg, LEGS_COUNT * ROUNDS * max(printed)):
+        one_leg = weight(max(printed), "capacity")
+        raise given.refuse("rating", "more-than-three-legs", one_leg=one_leg)
 
 
 def _barred(outcome: Outcome, condition: str) -> bool:
@@ -226,6 +250,7 @@ WORKSHEET = Worksheet(
     name="hot-work-derate",
     inputs=(
         GradeInput("grade", choices=("80", "100", "5", _EUROPEAN_4, "70", "43", "30")),
+        TextInput("size"),
         QuantityInput(
             "rating", dimension="weight", bounds=Bounds(above=0, at_most=2_000_000), sense="capacity"
         ),
@@ -255,6 +280,7 @@ WORKSHEET = Worksheet(
     large="rating_hot",
     example={
         "grade": "80",
+        "size": "3/8",
         "rating": "7,100 lb",
         "temperature": "450 °F",
         "how_known": "measured",

@@ -50,6 +50,7 @@ def test_the_two_rules_cross_at_316_and_371_c() -> None:
     """At 600 F EN leaves 75 percent and ASME 80; at 700 F 75 and 70."""
     chain = {
         "grade": "80",
+        "size": "3/8",
         "rating": "1000 kg",
         "how_known": "measured",
         "condition": "marked-good",

@@ -15,6 +15,7 @@ from calc.quantities import to_si
 
 BASE = {
     "grade": "80",
+    "size": "3/8",
     "rating": "7,140 lb",
     "temperature": "450 F",
     "how_known": "measured",
@@ -32,7 +33,8 @@ def ask(**raw: str) -> dict[str, Any]:
     [
         {"temperature": "-500 F"}, {"temperature": "-274 C"}, {"temperature": "3000 F"}, {"temperature": "hot"},
         {"temperature": "12 in"}, {"temperature": ""}, {"rating": "0 lb"}, {"rating": "-5 lb"}, {"rating": "3 mm"},
-        {"rating": "1e9 lb"}, {"grade": "90"}, {"grade": ""}, {"how_known": "guessed"},
+        {"rating": "1e9 lb"}, {"grade": "90"}, {"grade": ""}, {"size": ""}, {"size": "9/16"}, {"size": "much"},
+        {"rating": "71,000 lb"}, {"rating": "21,600 lb"}, {"how_known": "guessed"},
     ],
 )  # fmt: skip
 def test_bad_inputs_are_refused_by_name(case: dict[str, str]) -> None:
@@ -177,3 +179,9 @@ def test_a_frost_is_off_the_drawing_but_answered() -> None:
 def test_drawn_bands_are_the_rule(bands: Any, rule: Any, grade: str) -> None:
     for low, high, share in bands(grade):
         assert rule(grade, (low + high) / 2).hot == pytest.approx(share)
+
+
+def test_a_tag_of_three_legs_or_of_a_size_without_a_row_is_taken() -> None:
+    """OSHA, Guidance on Safe Sling Use, Table 1: 3/8 in grade 80, three legs at 90 degrees would be 21,300 lb."""
+    assert ask(rating="21,300 lb")["verdict"] == "caution"
+    assert ask(size="26 mm", grade="100", rating="90,000 lb", temperature="200 F")["verdict"] == "caution"

@@ -15,6 +15,8 @@ option-grade-M = European grade 4 (M)
 option-grade-70 = Grade 70
 option-grade-43 = Grade 43
 option-grade-30 = Grade 30
+input-size = Size of the chain
+    .help = As on the tag: 3/8 in, 10 mm.
 input-rating = Rating on the tag
     .help = The working load limit of the sling as you use it, at shop temperature.
 input-temperature = Temperature of the chain
@@ -91,3 +93,9 @@ absent-too-little-said = none: the chain cannot be rated yet
 absent-no-rule-allows = none that allows use
 absent-no-rule-prints = no rule gives it
 absent-as-the-rule-says = { $said }
+
+## Refusals
+
+refused-not-a-size = is not a size of the tables. Give one of: { $sizes }.
+refused-more-than-three-legs = is more than any sling of this grade and size lifts: one straight leg has { $one_leg }, and three or four legs count as three. Look at the tag, the grade and the size.
+chain-size = { $inches } ({ $metric } mm)
