@@ -456,7 +456,7 @@ def _size(name: str) -> QuantityInput:
 
 
 DEEP_BOX = 2.0
-"""Depth over width of a rectangular tube up to which it is taken not to roll over (our own bound, no source)."""
+"""Depth over width of a rectangular tube up to which it is taken not to roll over (our own bound; derived in overhead_beam)."""
 
 _ALONG = Bounds(above=0, at_most=200)
 _SIZES = ("depth", "width", "diameter", "wall", "flange_width", "web_thickness", "flange_thickness")

@@ -69,7 +69,7 @@ def law_construction_is_said(tables: Tables) -> list[str]:
     return [
         f"{NAME}/claims.csv {row['source']} {row['locator']}: begins with In construction"
         for row in tables[NAME]
-        if row["source"] in ("osha-1926-251", "wac-296-155")
+        if row["source"] in ("osha-1926-251", "osha-1926-305", "wac-296-155")
         and not row["value"].startswith("In construction:")
     ]
 

@@ -12,7 +12,8 @@ from sectionproperties.analysis import Section as MeshedSection
 from sectionproperties.pre.library import i_section
 
 from calc.lifting.beam_buckling import flat_bar_moment_nm, i_beam_moment_nm, i_shape
-from calc.lifting.overhead_beam import MOST_BY_FILLETS
+from calc.lifting.beams import SECTION_FORMS
+from calc.lifting.overhead_beam import DEEP_BOX, MOST_BY_FILLETS
 
 E, G = 200e9, 77.2e9
 
@@ -77,3 +78,26 @@ def test_plates_alone_twist_as_their_mesh() -> None:
     meshed.calculate_geometric_properties()
     meshed.calculate_warping_properties()
     assert i_shape(7.89, 3.94, 0.17, 0.205).twist_m4 == pytest.approx(meshed.get_j(), rel=0.03)
+
+
+@pytest.mark.parametrize("yield_pa", [248e6, 345e6, 448e6])
+@pytest.mark.parametrize("wall", [0.003, 0.005, 0.008])
+def test_a_tube_twice_as_deep_as_wide_bends_before_it_rolls_over(wall: float, yield_pa: float) -> None:
+    """AISC 360 F7-10 to F7-13 (from memory), Cb = 1: over 100 depths it takes more than its moment of first yield, which is what a
+    tube is let to take.
+    """
+    width = 0.1
+    depth = DEEP_BOX * width
+    free_m = 100 * depth
+    area = width * depth - (width - 2 * wall) * (depth - 2 * wall)
+    plastic = (width * depth**2 - (width - 2 * wall) * (depth - 2 * wall) ** 2) / 4
+    section = SECTION_FORMS["box"].of(width, depth, wall)
+    elastic = section.second_moment_m4 / section.outer_fibre_m
+    side_radius = math.sqrt(SECTION_FORMS["box"].of(depth, width, wall).second_moment_m4 / area)
+    twist = 2 * (width - wall) ** 2 * (depth - wall) ** 2 * wall / (width + depth - 2 * wall)
+    root = side_radius * math.sqrt(twist * area)
+    short, long = 0.13 * E * root / (yield_pa * plastic), 2 * E * root / (0.7 * yield_pa * elastic)
+    assert short < free_m < long
+    part = (free_m - short) / (long - short)
+    takes = yield_pa * (plastic - (plastic - 0.7 * elastic) * part)
+    assert takes > yield_pa * elastic

@@ -2,6 +2,18 @@
 
 Where the book counts by another rule than the example, the test says by how much the two differ, and on which side. The source
 stands beside each; all but Lane, OpenStax and the statics text were read in copies or companions that solve the book again.
+
+Five printed examples have no test, because no worksheet reckons what they reckon:
+
+- Plastic moment of a section that is not alike on both sides (Beer, Johnston and DeWolf, sample problem 4.6: 44.16 kN m; Hibbeler,
+  example 6.22, a T: 29.4 kN m). `straighten` presses flats and round bars alone: a T or an angle that is pressed past its yield
+  twists and leans aside, which no formula of the book follows. Where a T bears load, its two elastic moduli are asked.
+- Side welds of unequal length that keep an angle's pull on its own axis (Levinson, example 15.2: 5.14 and 9.86 in). A lug is a plate
+  with its weld alike on both sides of the pull; off the middle it is reckoned with its couple.
+- A wedge under a weight (Baker and Haynes, chapter 9: 9.35 lb lift 10 lb). Wedges take up gaps in cribbing here; nothing is lifted
+  by them, and no worksheet tells the blow that drives one.
+- Bolts pulled off their middle (Jindal, example 9-7: 13.758 kN): the print that was read names pitch and stress, and no arm, so that it
+  cannot be reckoned again.
 """
 
 from __future__ import annotations

@@ -8,8 +8,8 @@ from typing import Any
 import pytest
 
 from calc.answering import Refused, answer, worksheet
-from calc.lifting.three_legs import Pull, ShearLegs, Tripod
-from calc.lifting.tripod import WORKSHEET
+from calc.lifting.three_legs import BEARING, Pull, ShearLegs, Tripod
+from calc.lifting.tripod import THICKEST_PIN, WORKSHEET
 from tests.asking import asked
 
 PINNED: dict[str, Any] = dict(WORKSHEET.example)
@@ -329,3 +329,14 @@ def test_the_weakest_is_the_one_of_which_most_is_used() -> None:
 def test_a_tie_counts_only_where_the_feet_are_tied() -> None:
     assert "ties" not in used({**EXAMPLE, "feet": "held"})
     assert "stay" not in used({**EXAMPLE, "stay_rating": "1 lbf"})
+
+
+@pytest.mark.parametrize("part", [0.1, 0.3, 0.5, 0.65])
+def test_up_to_half_a_leg_the_bolt_crushes_the_wall_before_the_leg_breaks_beside_its_hole(
+    part: float,
+) -> None:
+    """Of a diameter or side of one and a wall of one: what the bolt crushes against what the hole leaves, round and square."""
+    assert THICKEST_PIN < 0.65
+    crushed = BEARING * 2 * part
+    assert crushed < math.pi - 2 * math.asin(part)
+    assert crushed < 4 - 2 * part

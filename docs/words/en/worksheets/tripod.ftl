@@ -233,7 +233,7 @@ absent-wooden-legs = nobody can say what wooden legs carry
 ## Refusals
 
 refused-legs-in-one-another = is so little that the legs would lie in one another. Measure from the middle of one to the middle of the next: at least { $least }.
-refused-too-thick-for-the-leg = is more than half as thick as the leg (our own bound, no source): its hole leaves hardly anything of it. Measure both again.
+refused-too-thick-for-the-leg = is more than half as thick as the leg (our own bound): beside so wide a hole the leg can break before the bolt crushes its wall, and that is not checked here. Measure both again.
 refused-legs-lie-flat = is so much that the legs of { $leg } lie almost flat. Give less.
 
 ## The drawing
