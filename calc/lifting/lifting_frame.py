@@ -283,6 +283,7 @@ def _frame(given: Given) -> tuple[Frame, bool]:
         pull_rad=math.radians(given.si("side_pull")),
         flange_m=sizes[3] if name == "i-beam" and hung_from != "on-top" else None,
         web_m=sizes[2] if name == "i-beam" else 0.0,
+        flange_width_m=sizes[1] if name == "i-beam" else 0.0,
         factor=given.si("design_factor"),
         stand=stand,
         joint=_joint(given, kind),
@@ -308,7 +309,7 @@ def find(given: Given) -> Found:
         folds=folds,
         wheels_unmarked=unmarked,
         weakest=first if isinstance(first, Absent) else message(f"check-{first.name}"),
-        weakest_share=first if isinstance(first, Absent) else first.used,
+        weakest_share=_weakest_share(frame, first),
         not_more_than_kg=absent("thin-posts") if thin_posts else not_more_than_kg(frame),
         checks=()
         if isinstance(checks, Absent) or no_leave
@@ -321,6 +322,13 @@ def find(given: Given) -> Found:
         tips_at_deg=_tips(frame, load_kg),
         beam_weight_kg=frame.own_kg_per_m * frame.span_m,
     )
+
+
+def _weakest_share(frame: Frame, first: Check | Absent) -> float | Absent:
+    """The part used of the weakest point; none where the joint, which nobody checked, may be weaker."""
+    if isinstance(first, Absent):
+        return first
+    return absent("joint-not-checked") if frame.joint is None else first.used
 
 
 def _sag_m(frame: Frame, load_kg: float) -> float | Absent:
@@ -389,7 +397,7 @@ def _standing_reasons(frame: Frame) -> list[Reason]:
     if stand is None:
         return [note("the-wall-not-checked", "warning")]
     if frame.kind not in FREE_STANDING:
-        return []
+        return [note("the-wall-not-checked", "warning"), note("top-and-foot", "warning")]
     reasons = [note("tips-along", "warning")]
     if frame.kind == "gantry":
         reasons.append(note("sole-not-checked", "warning"))

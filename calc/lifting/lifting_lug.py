@@ -59,6 +59,10 @@ from calc.reasons import Reason, caution, note, over, unknown
 from calc.words.facts import Absent, Fact, Message, Number, Quantity, absent, force, length, message, share
 from calc.words.writer import Writer
 
+MOST_TENSILE = 3.0
+"""Tensile over yield strength of a plate, at most [-]: plain steel has 1.6 to 2.2, soft stainless 2.5 to 2.8 (from memory; our own bound);
+more is a slip of one of the two."""
+
 LOOSE_PIN = 0.9
 """Part of the hole under which a pin is called loose [-] (our own bound, no source)."""
 
@@ -130,6 +134,8 @@ def _lug(given: Given) -> Lug:
         raise given.refuse("pin", "thicker-than-the-hole")
     if lug.yield_pa > lug.tensile_pa:
         raise given.refuse("yield_strength", "over-the-tensile-strength")
+    if exceeds(lug.tensile_pa, MOST_TENSILE * lug.yield_pa):
+        raise given.refuse("tensile_strength", "far-over-the-yield-strength", most=Number(MOST_TENSILE))
     if exceeds(lug.weld_leg_m, lug.thickness_m):
         raise given.refuse("weld_leg", "thicker-than-the-plate", plate=length(lug.thickness_m))
     if exceeds(lug.weld_length_m, lug.width_at_hole_m):

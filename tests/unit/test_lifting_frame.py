@@ -447,3 +447,23 @@ def test_the_nearer_end_carries_what_the_place_says() -> None:
 def test_loose_feet_of_a_frames_slide_by_the_lean_of_their_legs() -> None:
     """A foot pushes out by the tangent of its lean, 30 / 108, and its friction holds a fifth of what presses it."""
     assert used({**EXAMPLE, "feet_tied": "loose"})["feet"] == pytest.approx(30 / 108 / 0.2)
+
+
+def test_at_an_end_of_the_beam_half_of_the_flange_bends() -> None:
+    inch, psi = 0.0254, 6894.757293168361
+    flange = 0.75 * 1.1 * 960 * 0.45359237 * G / (0.3125 * inch) ** 2
+    end = {**EXAMPLE, "position": "1 in"}
+    along = asked("lifting-frame", end, "us").results["moment"] / (
+        (5.25 * 8**3 - 5 * 7.375**3) / 48 * inch**3
+    )
+    stress = math.sqrt(along**2 + (2 * flange) ** 2 + along * 2 * flange)
+    assert used(end)["flange"] == pytest.approx(stress / (12_000 * psi))
+    assert used({**EXAMPLE, "position": "9 ft 11 in"})["flange"] == pytest.approx(used(end)["flange"])
+    assert used({**EXAMPLE, "position": "6 in"})["flange"] < used(end)["flange"]
+    near, tip = {**BRACKET, "position": "4 ft"}, {**BRACKET, "position": "4 ft 10 in"}
+    assert used(BRACKET)["flange"] > used(tip)["flange"] > 1.5 * used(near)["flange"]
+
+
+def test_an_anchored_frame_is_fastened_twice() -> None:
+    assert {"the-wall-not-checked", "top-and-foot"} <= codes(PORTAL)
+    assert not {"the-wall-not-checked", "top-and-foot"} & codes(EXAMPLE)

@@ -471,3 +471,11 @@ def test_what_was_not_checked_is_unknown_and_what_was_is_not() -> None:
 def test_the_least_fillet_changes_at_each_printed_thickness(thick_in: float, leg_in: float) -> None:
     """AISC 360-10, Table J2.4: to 1/4 in inclusive 1/8, over 1/4 to 1/2 3/16, over 1/2 to 3/4 1/4, over 3/4 in 5/16."""
     assert least_fillet_m(thick_in * 0.0254) == pytest.approx(leg_in * 0.0254)
+
+
+def test_a_plate_far_stronger_than_its_yield_is_a_slip() -> None:
+    example = dict(WORKSHEET.example)
+    assert answer("lifting-lug", {**example, "tensile_strength": "108,000 psi"}, "us")["verdict"] == "ok"
+    with pytest.raises(Refused) as refused:
+        answer("lifting-lug", {**example, "tensile_strength": "108,500 psi"}, "us")
+    assert [error.input for error in refused.value.errors] == ["tensile_strength"]

@@ -158,7 +158,10 @@ check-joint = the joint breaks
 
 ## The headline and the cautions
 
-first = The weakest point: { $weakest }. The load uses { $weakest_share } of what that allows.
+first = { $weakest_share ->
+        [absent] Of the parts that were checked, this is the weakest: { $weakest }.
+       *[other] The weakest point: { $weakest }. The load uses { $weakest_share } of what that allows.
+    }
 no-more = { $not_more_than ->
         [absent] { "" }
        *[other] { " " }By these formulas the frame holds not more than { $not_more_than } here, and perhaps less.
@@ -180,7 +183,7 @@ reason-unrated =
     .headline = { first }{ no-more } It is a figure to study, not a rating: a frame without a plate has none.
     .caution = This frame is unrated. A rated frame is designed by an engineer, tested under a proof load by somebody who is responsible for the test, and marked with its limit, its maker and its number.
 reason-joint-not-checked =
-    .headline = { first } The joint was not checked, and it can be weaker, so no greatest load is given. This is no rating.
+    .headline = { first } The joint was not checked, and it can be weaker, so neither a part used nor a greatest load is given. This is no rating.
     .caution = What fastens the beam or the posts was not checked. Many frames fail there.
 reason-joint-upper-bound =
     .caution = The joint's figure is an upper bound: all its bolts, anchors or welds are taken to pull evenly. The plate, its edges, prying and a bad weld make it weaker.
@@ -188,6 +191,8 @@ reason-the-wall-not-checked =
     .caution = The wall, ceiling or floor that carries this was not checked. A roof beam was made to hold a roof.
 reason-tips-along =
     .caution = Tipping is checked square to the beam, and what holds the frame must be 1.5 times what tips it (common practice, no source). A pull along the beam with the hoist at its end tips the frame as well.
+reason-top-and-foot =
+    .caution = Posts in the floor are fastened twice: to the beam and to the floor. One of the two is checked here. Choose the other as well, and go by the lower answer.
 reason-sole-not-checked =
     .caution = The bar under each post, from one foot or caster to the other, is not checked here. It bends as a beam does under the post in its middle, with nearly all of the load where the hoist is at that end.
 reason-tie-the-feet =
@@ -205,7 +210,7 @@ reason-small-factor =
     .headline = { first }{ no-more } A factor under 3 is not for lifting. This is no rating.
     .caution = Common practice for lifting is a factor of 3. Smaller factors are for buildings, where loads do not jerk.
 reason-four-wheels =
-    .caution = The lower flange is checked for a trolley with four wheels, away from the ends of the beam. Two wheels, or a clamp, press harder on one place.
+    .caution = The lower flange is checked for a trolley with four wheels. Within a flange's width of an end of the beam it counts as bent twice as hard, because half of the strip that bends is missing there. Between two supports, set stops that keep the trolley off the ends. Two wheels, or a clamp, press harder on one place.
 reason-starting-adds =
     .caution = Load and hoist are counted 1.10 times, since starting and stopping add to them. A hand chain hoist adds less, and rigging that slips adds more.
 reason-not-counted =
@@ -242,7 +247,7 @@ step-shears = Beam shears
     .numbers = { used-of }
     .result = { $used }
 step-flange = Lower flange bends
-    .formula = √(s² + s q + q²) / (Fy / factor), s = bending / S, q = 0.75 P / tf²
+    .formula = √(s² + s q + q²) / (Fy / factor), s = bending / S, q = 0.75 P / tf², twice that at an end of the beam
     .numbers = { used-of }
     .result = { $used }
 step-web = Web is pulled off the flange

@@ -236,6 +236,7 @@ absent-not-all-checked = pin and wall were not both checked
 ## Refusals
 
 refused-thicker-than-the-hole = does not go into the hole. Give a pin no thicker than the hole.
+refused-far-over-the-yield-strength = is more than { $most } times the yield strength, and no plate has that (our own bound). Look the two up again.
 refused-over-the-tensile-strength = is over the tensile strength. Look the two up again.
 refused-thicker-than-the-plate = is thicker than the plate, { $plate }. The weld cannot use more than the plate. Give no more than that.
 refused-longer-than-the-plate = is longer than the plate is wide at the hole, { $wide }. Give no more than that, because the width at the foot is not asked for.
