@@ -12,9 +12,9 @@
 import { loadPyodide, version } from "pyodide";
 import createPyodideModule from "pyodide/pyodide.asm.mjs";
 import { restore } from "./memory-image.mjs";
-import { Fault } from "./python-parts.js";
+import { Fault, reached } from "./python-parts.js";
 
-/** @typedef {{answer: (request: string) => Promise<string>, stages: Record<string, number>}} Engine */
+/** @typedef {{answer: (request: string) => Promise<string>}} Engine */
 
 /**
  * An archive with nothing in it, which stands for the library beside the memory image: all that the examples need is in
@@ -59,26 +59,24 @@ function answerFrom(interpreterAddress, interpreter, libraryAddress, library) {
  * @param {import("./python-parts.js").Plan} plan
  * @param {import("./python-parts.js").Parts} parts
  * @param {import("./python-parts.js").Report} report
- * @param {number} begun  performance.now() when the start began
  * @returns {Promise<Engine>}
  */
-export async function startPython(plan, parts, report, begun) {
-  /** @type {Record<string, number>} */
-  const stages = {};
+export async function startPython(plan, parts, report) {
   /** @param {string} stage */
-  const reached = (stage) => {
-    stages[stage] = Math.round(performance.now() - begun);
+  const tell = (stage) => {
+    reached(stage);
     report({ kind: "progress", stage });
   };
-  reached("engine");
+  tell("engine");
   if (plan.packed && plan.road === "ordinary") throw new Fault("no-such-road");
 
   const image = await parts.snapshot;
-  if (image) reached("image");
+  if (image) tell("image");
   const library = (await parts.library) ?? NO_LIBRARY;
   const interpreter = await parts.interpreter;
+  tell("interpreter");
   const lock = await parts.lock;
-  reached("parts");
+  tell("parts");
 
   const indexURL = plan.packed ? "file:///linkwright/" : plan.base;
   const libraryAddress = `${indexURL}library`;
@@ -96,7 +94,7 @@ export async function startPython(plan, parts, report, begun) {
       createPyodideModule: image ? withImage(image) : createPyodideModule,
       ...(image ? { _loadSnapshot: image.head } : {}),
     });
-    reached("python");
+    tell("python");
     const answer = python.runPython(
       "import sys\n" +
         "if 'random' in sys.modules:\n" +
@@ -104,10 +102,10 @@ export async function startPython(plan, parts, report, begun) {
         "from build_scripts.answer_view import view_json\n" +
         "view_json\n",
     );
-    reached("calc");
+    tell("calc");
     await parts.proved;
-    reached("proved");
-    return { answer: parts.library === undefined ? bringingLibrary(python, answer, parts.lateLibrary) : async (request) => String(answer(request)), stages };
+    tell("proved");
+    return { answer: parts.library === undefined ? bringingLibrary(python, answer, parts.lateLibrary) : async (request) => String(answer(request)) };
   } catch (error) {
     await parts.proved; // that a part is damaged says more than what came of it
     throw error;
@@ -125,7 +123,9 @@ export async function startPython(plan, parts, report, begun) {
 function withImage(image) {
   return async (/** @type {any} */ settings) => {
     const module = await createPyodideModule(settings);
+    reached("instance");
     restore(image, module.HEAPU8);
+    reached("memory");
     return module;
   };
 }

@@ -42,6 +42,20 @@ export function ofEngine(error) {
   return error instanceof TypeError ? new Fault("not-fetched-whole", { file: "python-engine.mjs" }) : error;
 }
 
+/** What the browser's own marks of a start are called: `python:image`. */
+const MARK = "python:";
+
+/** Notes that a stage of the start is reached. @param {string} stage */
+export function reached(stage) {
+  performance.mark(MARK + stage);
+}
+
+/** When each stage was reached [ms], on the clock that page and worker share. @returns {Record<string, number>} */
+export function stagesReached() {
+  const marks = performance.getEntriesByType("mark").filter(({ name }) => name.startsWith(MARK));
+  return Object.fromEntries(marks.map(({ name, startTime }) => [name.slice(MARK.length), performance.timeOrigin + startTime]));
+}
+
 /** The line of a report that says what was wrong. @param {string} text */
 function lastLine(text) {
   return text.trim().split("\n").pop()?.trim() ?? "";
@@ -97,6 +111,7 @@ let early;
 
 /** @param {string} base @param {string} sum  of the interpreter */
 export function bringEarly(base, sum) {
+  reached("early");
   const kept = keptSnapshot(base);
   early = {
     base,

@@ -5,7 +5,7 @@
  * and, when it was wanted, {kind: "library", text}. Out: progress, beat, ready, failed; then begun, wanting (the library, from disk), and answered, broken (this question could not be
  * answered) or lost (nothing can be any more).
  */
-import { Fault, bringEarly, bringParts, isKept, ofEngine, reasonOf, whyNoWebAssembly } from "./python-parts.js";
+import { Fault, bringEarly, bringParts, isKept, ofEngine, reached, reasonOf, stagesReached, whyNoWebAssembly } from "./python-parts.js";
 
 /** How often a starting worker says that it has nothing to do; python.js has the same. */
 const BEAT_MS = 250;
@@ -48,7 +48,7 @@ export function serve(bringEngine) {
     // A start that hangs leaves this worker idle, and the beats go on; a slow device is busy, and they stop.
     const beating = setInterval(() => postMessage({ kind: "beat" }), BEAT_MS);
     try {
-      const begun = performance.now();
+      reached("asked");
       /** @type {import("./python-parts.js").Report} */
       const report = (progress) => postMessage(progress);
       const code = bringEngine(asked).catch((error) => {
@@ -63,8 +63,8 @@ export function serve(bringEngine) {
         if (!(error instanceof Fault)) await parts.proved; // that the file is damaged says more than what came of it
         throw error;
       });
-      engine = await engines.startPython(plan, parts, report, begun);
-      postMessage({ kind: "ready", road: best, stages: engine.stages });
+      engine = await engines.startPython(plan, parts, report);
+      postMessage({ kind: "ready", road: best, stages: stagesReached() });
     } catch (error) {
       postMessage({ kind: "failed", reason: reasonOf(error), final: false });
     } finally {
@@ -72,6 +72,7 @@ export function serve(bringEngine) {
     }
   }
 
+  reached("worker");
   postMessage({ kind: "beat" }); // the worker's code is here
   addEventListener("message", (event) => {
     const message = event.data;

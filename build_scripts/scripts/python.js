@@ -52,7 +52,7 @@ class PythonHost extends EventTarget {
   state = "idle";
   /** Why the state is "failed", in words for the reader. */
   reason = "";
-  /** Which road answered, where, and the milliseconds of each stage: for the benchmark and for the curious. */
+  /** Which road answered, where, and after how many milliseconds of this page each stage was reached: for the benchmark and for the curious. */
   /** @type {{road: string, place: string, stages: Record<string, number>} | null} */
   started = null;
   /** Faults of the roads that were dropped. */
@@ -280,7 +280,7 @@ class PythonHost extends EventTarget {
           }
           clearTimeout(stall);
           this.#worker = worker;
-          this.started = { road: message.road, place: "worker", stages: message.stages };
+          this.started = { road: message.road, place: "worker", stages: sinceOpened(message.stages) };
           worker.onmessage = (later) => this.#heard(later.data);
           worker.onerror = (later) => {
             later.preventDefault();
@@ -318,10 +318,10 @@ class PythonHost extends EventTarget {
       const refused = engines.whyNoWebAssembly();
       if (refused) return { live: false, road, reason: inWords(refused), final: true, noWorker: false };
       const engine = await stalling(
-        /** @param {() => void} progress */ (progress) => engines.startPython(plan, engines.bringParts(plan, progress), progress, performance.now()),
+        /** @param {() => void} progress */ (progress) => engines.startPython(plan, engines.bringParts(plan, progress), progress),
       );
       this.#inPage = engine.answer;
-      this.started = { road, place: "page", stages: engine.stages };
+      this.started = { road, place: "page", stages: sinceOpened(engines.stagesReached()) };
       return { live: true, road, reason: "", final: false, noWorker: false };
     } catch (error) {
       return { live: false, road, reason: inWords(error), final: false, noWorker: false };
@@ -370,6 +370,16 @@ class PythonHost extends EventTarget {
     }
     this.#waiting.clear();
   }
+}
+
+/**
+ * Moments of the shared clock as milliseconds since this page began.
+ * @param {Record<string, number>} moments
+ * @returns {Record<string, number>}
+ */
+function sinceOpened(moments) {
+  const stages = { ...moments, ready: performance.timeOrigin + performance.now() };
+  return Object.fromEntries(Object.entries(stages).map(([stage, moment]) => [stage, Math.round(moment - performance.timeOrigin)]));
 }
 
 /** The script of the worker of a served page. */
