@@ -15,7 +15,7 @@ import { dirname, join } from "node:path";
 import { fileURLToPath, pathToFileURL } from "node:url";
 import { gzipSync } from "node:zlib";
 import { loadPyodide } from "pyodide";
-import { packedImage, readImage, restore } from "../scripts/memory-image.mjs";
+import { TAKEN, packedImage, readImage, restore, wake } from "../scripts/memory-image.mjs";
 
 /** A heap that grew past its first size cannot be restored; the image is that heap (FIRST_PAGES of cut_runtime.mjs) and a header under 64 KiB. */
 const LARGEST_IMAGE = 640 * 65_536 + 65_535;
@@ -63,34 +63,61 @@ const lockFileContents = {
   packages: {},
 };
 
-/** What a way of starting is asked. Each answer leaves Python before the next is made: all of them at once would not fit. */
-const WARM = `
-import gc
+/** What a way of starting is asked: every example in both unit systems. */
+const REQUESTS = `
 import json
-from build_scripts.answer_view import view_json
 from calc.answering import declared_names, worksheet
 
-def answer_of(name, units):
-    asked = {"worksheet": name, "inputs": worksheet(name).example, "units": units, "root": "../"}
-    answer = view_json(json.dumps(asked))
+json.dumps([
+    json.dumps({"worksheet": name, "inputs": worksheet(name).example, "units": units, "root": "../"})
+    for name in declared_names()
+    for units in ("us", "si")
+])
+`;
+/** Each answer leaves Python before the next is made: all of them at once would not fit. */
+const WARM = `
+import gc
+from build_scripts.answer_view import view_json
+
+def answer_of(request):
+    answer = view_json(request)
     gc.collect()
     return answer
+
+answer_of
 `;
 const FORGET = "del answer_of, view_json, worksheet, declared_names, json\ngc.collect()\ndel gc";
 
 /**
- * Answers every example in both unit systems.
+ * Answers what a way of starting is asked.
  * @param {import("pyodide").PyodideAPI} python
- * @returns {string[]}
+ * @returns {{asked: string[], answers: string[]}}
  */
 function answersOf(python) {
-  python.runPython(WARM);
-  const names = JSON.parse(python.runPython("json.dumps(declared_names())"));
-  const answers = [];
-  for (const name of names) for (const units of ["us", "si"]) answers.push(python.runPython(`answer_of("${name}", "${units}")`));
+  const asked = JSON.parse(python.runPython(REQUESTS));
+  const answer = python.runPython(WARM);
+  const answers = asked.map((/** @type {string} */ request) => String(answer(request)));
+  answer.destroy();
   python.runPython(FORGET);
-  return answers;
+  return { asked, answers };
 }
+
+/** What a page takes from the image: its questions go to what `begin` gives back, and the library goes to where Python looks for it. */
+const LEFT_FOR_PAGES = `
+import sys
+import _pyodide
+
+def begin():
+    import sys
+    from build_scripts.answer_view import view_json
+    if "random" in sys.modules:
+        sys.modules["random"].seed()  # the memory image holds one state for every reader
+    return view_json
+
+setattr(_pyodide, "${TAKEN.begin}", begin)
+setattr(_pyodide, "${TAKEN.library}", next(path for path in sys.path if path.endswith(".zip")))
+del begin, _pyodide, sys
+`;
 
 /** What no example needs: every table, and a module that is in the library and in no image. */
 const WANTED = `
@@ -102,19 +129,15 @@ for name in table_names():
 
 /**
  * What is not in the image must be missed in the way that python-engine.js knows, and be there once the library is.
- * @param {import("pyodide").PyodideAPI} python
+ * @param {any} module
+ * @param {string} place  where Python looks for its library
  */
-function proveLateLibrary(python) {
-  let missed = "nothing";
-  try {
-    python.runPython(WANTED);
-  } catch (error) {
-    missed = error instanceof Error ? error.message : String(error);
-  }
-  if (!/\bEOFError\b/.test(missed)) throw new Error(`without its library Python misses: ${missed}`);
-  const place = python.runPython("import sys\nnext(path for path in sys.path if path.endswith('.zip'))");
-  python.FS.writeFile(place, library);
-  python.runPython(WANTED);
+function proveLateLibrary(module, place) {
+  const [missing, missed] = module.API.rawRun(WANTED);
+  if (missing === 0 || !/\bEOFError\b/.test(missed)) throw new Error(`without its library Python misses: ${missed}`);
+  module.FS.writeFile(place, library);
+  const [failed, said] = module.API.rawRun(WANTED);
+  if (failed !== 0) throw new Error(`with its library Python still misses: ${said}`);
 }
 
 /**
@@ -141,15 +164,16 @@ async function freshMemory() {
 
 /** @type {typeof import("pyodide")} */
 const short = await import(pathToFileURL(join(cut, "pyodide.mjs")).href);
-const published = answersOf(stock);
+const { answers: published } = answersOf(stock);
 const warm = await short.loadPyodide({
   stdLibURL: libraryFile,
   lockFileContents,
   env: environment,
   _makeSnapshot: true,
 });
-const answers = answersOf(warm);
+const { asked, answers } = answersOf(warm);
 if (JSON.stringify(answers) !== JSON.stringify(published)) throw new Error("the cut interpreter answers differently from the published one");
+warm.runPython(LEFT_FOR_PAGES);
 const image = warm.makeMemorySnapshot();
 if (image.length > LARGEST_IMAGE) {
   throw new Error(`the memory image is ${image.length} bytes; more than ${LARGEST_IMAGE} cannot be restored`);
@@ -163,21 +187,29 @@ const nothing = join(out, "nothing.zip");
 writeFileSync(nothing, Buffer.concat([Buffer.from("PK\x05\x06"), Buffer.alloc(18)]));
 const kept = readImage(packed.buffer);
 if (!kept) throw new Error("the memory image cannot be read back");
-const restored = await short.loadPyodide({
+/** @type {any} */
+let woken;
+const left = new Error("the loader is left");
+const leaving = short.loadPyodide({
   stdLibURL: nothing,
   lockFileContents,
   env: environment,
-  _loadSnapshot: kept.head,
+  _loadSnapshot: new Uint8Array(4),
   createPyodideModule: async (/** @type {unknown} */ settings) => {
-    const module = await createPyodideModule(settings);
-    restore(kept, module.HEAPU8);
-    const wrong = module.HEAPU8.findIndex((/** @type {number} */ byte, /** @type {number} */ i) => byte !== image[kept.head.length + i]);
+    woken = await createPyodideModule(settings);
+    restore(kept, woken.HEAPU8);
+    const wrong = woken.HEAPU8.findIndex((/** @type {number} */ byte, /** @type {number} */ i) => byte !== image[kept.head.length + i]);
     if (wrong >= 0) throw new Error(`the memory image is put back wrongly from byte ${wrong} on`);
-    return module;
+    throw left;
   },
 });
-if (JSON.stringify(answersOf(restored)) !== JSON.stringify(answers)) throw new Error("the memory image answers differently from the library");
+await leaving.catch((error) => {
+  if (error !== left) throw error;
+});
+const begun = wake(woken, kept.head);
+const again = asked.map((request) => String(begun.ask(request)));
+if (JSON.stringify(again) !== JSON.stringify(answers)) throw new Error("the memory image answers differently from the library");
 rmSync(nothing);
-proveLateLibrary(restored);
+proveLateLibrary(woken, begun.library);
 console.log(JSON.stringify({ library: library.length, image: image.length, answers: answers.length }));
 process.exit(0);

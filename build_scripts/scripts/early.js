@@ -153,19 +153,19 @@
       document.head.append(hint);
     }
   }
-  // Where this device keeps the book, the worker of a worksheet is made before the page is read, and brings what it needs;
-  // python.js takes it over. On a first visit the line is left to the page.
+  // Where this device keeps the book, the worker of a worksheet is made before the page is read, and its name tells it to
+  // bring at once what it needs (a message would wait for the page); python.js takes it over. On a first visit the line is
+  // left to the page.
   const runtime = script.dataset["runtime"];
   if (runtime && isFit && navigator.serviceWorker?.controller && typeof Worker === "function") {
     const base = String(new URL(`runtime/${runtime}/`, scope));
     try {
-      const worker = new Worker(globalThis.linkwrightTrusted.script(`${base}python-worker.mjs`), { type: "module" });
+      const worker = new Worker(globalThis.linkwrightTrusted.script(`${base}python-worker.mjs`), { type: "module", name: "early" });
       const early = { base, worker, hasFailed: false };
       worker.onerror = (event) => {
         event.preventDefault();
         early.hasFailed = true;
       };
-      worker.postMessage({ kind: "bring", base, sum: script.dataset["interpreter"] });
       globalThis.linkwrightEarly = early;
     } catch {
       // python.js finds out why, and says it.

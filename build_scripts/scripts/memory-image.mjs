@@ -110,6 +110,42 @@ export function restore(image, memory) {
   for (const { to, bytes } of image.runs) memory.set(bytes, to);
 }
 
+/** Where make_runtime.mjs leaves in Python's memory what a page takes from it: attributes of a module that Pyodide shows to scripts. */
+export const TAKEN = { begin: "linkwright_begin", library: "linkwright_library" };
+
+/**
+ * Ends the start of an interpreter whose memory holds the image: what Pyodide's own `finalizeBootstrap` does for a memory
+ * that was put back, without the Python that it runs for the sake of `runPython` and packages, a tenth of a start.
+ * make_runtime.mjs proves it: it begins in this way, and its answers must be those of the library.
+ * @param {any} module  Pyodide's module in the sense of Emscripten
+ * @param {Uint8Array} head  of the image
+ * @returns {{ask: (request: string) => unknown, library: string}}  the way to answers, and where Python looks for its library
+ */
+export function wake(module, head) {
+  const api = module.API;
+  const { hiwireKeys, immortalKeys } = api.restoreSnapshot(head);
+  module._jslib_init();
+  module._init_pyodide_proxy();
+  module.runtimeKeepalivePush();
+  const expected = api.getExpectedKeys();
+  const objects = [...expected, ...hiwireKeys.map((/** @type {any} */ key) => objectOf(key, api))];
+  objects.forEach((object, i) => {
+    if (module.__hiwire_set(i, object) < 0) throw new RangeError("the table of objects is full");
+  });
+  for (const key of immortalKeys) module.__hiwire_immortal_add(key);
+  const shown = api._pyodide;
+  return { ask: shown[TAKEN.begin](), library: String(shown[TAKEN.library]) };
+}
+
+/** An object of this side that Python held when the image was made. @param {any} key @param {any} api */
+function objectOf(key, api) {
+  if (!key) return key;
+  if ("path" in key) return key.path.reduce((/** @type {any} */ object, /** @type {string} */ name) => object[name], api.config.jsglobals) || null;
+  if ("abortSignalAny" in key) return api.abortSignalAny;
+  if ("API" in key) return api;
+  throw new TypeError("the memory image holds an object of this side");
+}
+
 /** @param {Uint8Array} memory @param {number} from @param {number} to */
 function clear(memory, from, to) {
   memory.fill(0, from, Math.min(to, from + CLEARED));

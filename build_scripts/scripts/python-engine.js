@@ -11,7 +11,7 @@
  */
 import { loadPyodide, version } from "pyodide";
 import createPyodideModule from "pyodide/pyodide.asm.mjs";
-import { restore } from "./memory-image.mjs";
+import { restore, wake } from "./memory-image.mjs";
 import { Fault, reached } from "./python-parts.js";
 
 /** @typedef {{answer: (request: string) => Promise<string>}} Engine */
@@ -23,6 +23,9 @@ import { Fault, reached } from "./python-parts.js";
  */
 const NO_LIBRARY = new Uint8Array([0x50, 0x4b, 5, 6, ...Array(18).fill(0)]).buffer;
 const LIBRARY_IS_WANTED = /\bEOFError\b/;
+
+/** To the loader, which does not begin Python where there is one; the image is put back by ourselves. */
+const NO_SNAPSHOT = new Uint8Array(4);
 
 /** A lock file that knows no package (the snapshot and library roads install none), with the release's own description. */
 const NO_PACKAGES = JSON.stringify({ info: { ...LINKWRIGHT_RELEASE, version }, packages: {} });
@@ -70,42 +73,22 @@ export async function startPython(plan, parts, report) {
   tell("engine");
   if (plan.packed && plan.road === "ordinary") throw new Fault("no-such-road");
 
-  const image = await parts.snapshot;
-  if (image) tell("image");
-  const library = (await parts.library) ?? NO_LIBRARY;
   const interpreter = await parts.interpreter;
   tell("interpreter");
-  const lock = await parts.lock;
-  tell("parts");
-
   const indexURL = plan.packed ? "file:///linkwright/" : plan.base;
-  const libraryAddress = `${indexURL}library`;
-  const undo = answerFrom(`${indexURL}pyodide.asm.wasm`, interpreter, libraryAddress, library);
+  const settings = {
+    indexURL,
+    stdLibURL: `${indexURL}library`,
+    env: { PYTHONHASHSEED: "0", HOME: "/home/reader" },
+    stdout: () => undefined,
+    stderr: () => undefined,
+  };
+  const undo = answerFrom(`${indexURL}pyodide.asm.wasm`, interpreter, settings.stdLibURL, (await parts.library) ?? NO_LIBRARY);
   try {
-    const python = await loadPyodide({
-      indexURL,
-      stdLibURL: libraryAddress,
-      env: { PYTHONHASHSEED: "0", HOME: "/home/reader" },
-      stdout: () => undefined,
-      stderr: () => undefined,
-      ...(plan.road === "ordinary"
-        ? { packages: ["linkwright"], packageBaseUrl: plan.base, lockFileContents: lock ?? "" }
-        : { lockFileContents: NO_PACKAGES }),
-      createPyodideModule: image ? withImage(image) : createPyodideModule,
-      ...(image ? { _loadSnapshot: image.head } : {}),
-    });
-    tell("python");
-    const answer = python.runPython(
-      "import sys\n" +
-        "if 'random' in sys.modules:\n" +
-        "    sys.modules['random'].seed()  # the memory image holds one state for every reader\n" +
-        "from build_scripts.answer_view import view_json\n" +
-        "view_json\n",
-    );
-    tell("calc");
+    const answer = parts.snapshot ? await fromImage(settings, parts.snapshot, parts.lateLibrary, tell) : await fromLibrary(settings, plan.road, await parts.lock, tell);
     await parts.proved;
     tell("proved");
-    return { answer: parts.library === undefined ? bringingLibrary(python, answer, parts.lateLibrary) : async (request) => String(answer(request)) };
+    return { answer };
   } catch (error) {
     await parts.proved; // that a part is damaged says more than what came of it
     throw error;
@@ -115,29 +98,70 @@ export async function startPython(plan, parts, report) {
 }
 
 /**
- * Makes the interpreter and puts the memory image into it before the loader goes on; to the loader the image is then its
- * head alone.
- * @param {import("./memory-image.mjs").MemoryImage} image
- * @returns {typeof createPyodideModule}
+ * @typedef {{indexURL: string, stdLibURL: string, env: Record<string, string>, stdout: () => void, stderr: () => void}} Settings
+ * @typedef {(request: string) => Promise<string>} Answer
+ *
+ * The start by Pyodide's own loader: Python begins, and imports calc.
+ * @param {Settings} settings
+ * @param {import("./python-parts.js").Road} road
+ * @param {string | undefined} lock
+ * @param {(stage: string) => void} tell
+ * @returns {Promise<Answer>}
  */
-function withImage(image) {
-  return async (/** @type {any} */ settings) => {
-    const module = await createPyodideModule(settings);
-    reached("instance");
+async function fromLibrary(settings, road, lock, tell) {
+  const python = await loadPyodide({
+    ...settings,
+    ...(road === "ordinary"
+      ? { packages: ["linkwright"], packageBaseUrl: settings.indexURL, lockFileContents: lock ?? "" }
+      : { lockFileContents: NO_PACKAGES }),
+    createPyodideModule,
+  });
+  tell("python");
+  const answer = python.runPython("from build_scripts.answer_view import view_json\nview_json");
+  tell("calc");
+  return async (request) => String(answer(request));
+}
+
+/**
+ * The start from the memory image: the loader makes the interpreter and is then left, the image is put into its memory and
+ * wakes. The image may come while the interpreter is made.
+ * @param {Settings} settings
+ * @param {Promise<import("./memory-image.mjs").MemoryImage>} coming
+ * @param {() => Promise<ArrayBuffer>} bring  brings the library
+ * @param {(stage: string) => void} tell
+ * @returns {Promise<Answer>}
+ */
+async function fromImage(settings, coming, bring, tell) {
+  /** @type {Answer | undefined} */
+  let answer;
+  const left = new Error("the loader is left");
+  const createAndWake = async (/** @type {any} */ made) => {
+    const module = await createPyodideModule(made);
+    tell("instance");
+    const image = await coming;
     restore(image, module.HEAPU8);
-    reached("memory");
-    return module;
+    tell("memory");
+    const { ask, library } = wake(module, image.head);
+    tell("python");
+    answer = bringingLibrary(ask, async () => module.FS.writeFile(library, new Uint8Array(await bring())));
+    throw left;
   };
+  try {
+    await loadPyodide({ ...settings, lockFileContents: NO_PACKAGES, createPyodideModule: createAndWake, _loadSnapshot: NO_SNAPSHOT });
+  } catch (error) {
+    if (error !== left) throw error;
+  }
+  if (!answer) throw new Error("the interpreter was not made");
+  return answer;
 }
 
 /**
  * Asks, and where the memory image lacks what a question needs, brings the library and asks again.
- * @param {import("pyodide").PyodideAPI} python
  * @param {(request: string) => unknown} ask
- * @param {() => Promise<ArrayBuffer>} bring
- * @returns {(request: string) => Promise<string>}
+ * @param {() => Promise<void>} bring
+ * @returns {Answer}
  */
-function bringingLibrary(python, ask, bring) {
+function bringingLibrary(ask, bring) {
   let isThere = false;
   return async (request) => {
     try {
@@ -145,8 +169,7 @@ function bringingLibrary(python, ask, bring) {
     } catch (error) {
       if (isThere || !(error instanceof Error && LIBRARY_IS_WANTED.test(error.message))) throw error;
     }
-    const library = new Uint8Array(await bring());
-    python.FS.writeFile(String(python.runPython("next(path for path in sys.path if path.endswith('.zip'))")), library);
+    await bring();
     isThere = true;
     return String(ask(request));
   };

@@ -89,46 +89,38 @@ export function whyNoWebAssembly() {
 }
 
 /**
- * The memory image if this device keeps it; only then is it quicker than the trimmed library.
+ * A part if this device keeps it. The image is quicker than the trimmed library only then.
  * @param {string} base
+ * @param {string} name
  * @returns {Promise<Response | undefined>}
  */
-export async function keptSnapshot(base) {
+async function kept(base, name) {
   try {
-    return "caches" in globalThis ? await caches.match(`${base}snapshot.bin`) : undefined;
+    return "caches" in globalThis ? await caches.match(base + name) : undefined;
   } catch {
     return undefined; // storage forbidden
   }
 }
 
 /**
- * What was asked for before the page's own script came: the image, and with it the interpreter. It is held against its
- * checksum as ever, once the page's script tells it.
- * @typedef {{base: string, sum: string, image: Promise<ArrayBuffer | undefined>, interpreter: Promise<WebAssembly.Module | undefined>}} Early
+ * What was asked for before the page's own script came: the image, and with it the interpreter. Both are held against their
+ * checksums as ever, once the page's script tells these.
+ * @typedef {{bytes: Promise<ArrayBuffer>, module: Promise<WebAssembly.Module>}} Interpreter
+ * @typedef {{base: string, isKept: Promise<boolean>, image: Promise<ArrayBuffer | undefined>, interpreter: Interpreter}} Early
  * @type {Early | undefined}
  */
 let early;
 
-/** @param {string} base @param {string} sum  of the interpreter */
-export function bringEarly(base, sum) {
-  reached("early");
-  const kept = keptSnapshot(base);
-  early = {
-    base,
-    sum,
-    image: kept.then((response) => response?.arrayBuffer()),
-    interpreter: kept.then((response) => (response ? ownInterpreter(base, sum) : undefined)),
-  };
-  for (const part of [early.image, early.interpreter]) part.catch(() => undefined); // told where it is used
+/** @param {string} base */
+export function bringEarly(base) {
+  const image = kept(base, IMAGE);
+  early = { base, isKept: image.then(Boolean), image: image.then((response) => response?.arrayBuffer()), interpreter: ownInterpreter(base) };
+  early.image.catch(() => undefined); // told where it is used
 }
 
 /** Whether this device keeps the memory image. @param {string} base @returns {Promise<boolean>} */
 export async function isKept(base) {
-  try {
-    return Boolean(early?.base === base ? await early.image : await keptSnapshot(base));
-  } catch {
-    return false;
-  }
+  return early?.base === base ? early.isKept : Boolean(await kept(base, IMAGE));
 }
 
 /**
@@ -205,9 +197,11 @@ class Proofs {
  */
 function fromServer(plan, report, proofs) {
   const libraryName = plan.road === "ordinary" ? "python_stdlib.zip" : LIBRARY;
+  const brought = early?.base === plan.base ? early : undefined;
+  early = undefined; // it is large
   proofs.code(plan.base, "python-engine.mjs");
   return {
-    interpreter: interpreterFrom(plan, report, proofs),
+    interpreter: interpreterFrom(plan, report, proofs, brought),
     library:
       plan.road === "snapshot"
         ? undefined
@@ -217,9 +211,9 @@ function fromServer(plan, report, proofs) {
     lateLibrary: () => late(plan, async () => (await fetched(plan.base, LIBRARY, proofs.asked(LIBRARY))).arrayBuffer()),
     snapshot:
       plan.road === "snapshot"
-        ? imageFrom(plan.base)
-            .then((image) => (isPacked(image) ? unpacked(streamOf(new Uint8Array(image)), "snapshot.bin") : image))
-            .then((image) => asImage(proofs.of("snapshot.bin", image)))
+        ? imageFrom(plan.base, brought)
+            .then((image) => (isPacked(image) ? unpacked(streamOf(new Uint8Array(image)), IMAGE) : image))
+            .then((image) => asImage(proofs.of(IMAGE, image)))
         : undefined,
     lock:
       plan.road === "ordinary"
@@ -229,6 +223,7 @@ function fromServer(plan, report, proofs) {
 }
 
 const INTERPRETER = "pyodide.asm.wasm";
+const IMAGE = "snapshot.bin";
 const LIBRARY = "library.zip";
 
 /**
@@ -243,36 +238,39 @@ async function late(plan, bring) {
   return library;
 }
 
-/** @param {string} base @returns {Promise<ArrayBuffer>} */
-async function imageFrom(base) {
-  const brought = early?.base === base ? await early.image : undefined;
-  if (brought) return brought;
-  return ((await keptSnapshot(base)) ?? (await fetched(base, "snapshot.bin"))).arrayBuffer();
+/** @param {string} base @param {Early | undefined} brought @returns {Promise<ArrayBuffer>} */
+async function imageFrom(base, brought) {
+  const image = await brought?.image;
+  if (image) return image;
+  return ((await kept(base, IMAGE)) ?? (await fetched(base, IMAGE))).arrayBuffer();
 }
 
 /**
- * The browser keeps the compiled code of a response it made itself, and checks that one itself.
+ * The interpreter as this device keeps it, compiled, and its bytes, to be held against their checksum.
  * @param {string} base
- * @param {string} sum
- * @returns {Promise<WebAssembly.Module>}
+ * @returns {Interpreter}
  */
-async function ownInterpreter(base, sum) {
-  const response = await fetched(base, INTERPRETER, { integrity: sum });
-  const isNamed = response.headers.get("content-type") === "application/wasm";
-  return compiled(isNamed ? WebAssembly.compileStreaming(response) : response.arrayBuffer().then((bytes) => WebAssembly.compile(bytes)));
+function ownInterpreter(base) {
+  const bytes = kept(base, INTERPRETER)
+    .then((response) => response ?? fetched(base, INTERPRETER))
+    .then((response) => response.arrayBuffer());
+  const module = compiled(bytes.then((wasm) => WebAssembly.compile(wasm)));
+  for (const part of [bytes, module]) part.catch(() => undefined); // told where it is used
+  return { bytes, module };
 }
 
 /**
  * @param {Plan} plan
  * @param {Report} report
  * @param {Proofs} proofs
+ * @param {Early | undefined} brought
  * @returns {Promise<WebAssembly.Module>}
  */
-async function interpreterFrom(plan, report, proofs) {
-  const sum = plan.sums[INTERPRETER] ?? "";
+async function interpreterFrom(plan, report, proofs, brought) {
   if (plan.road === "snapshot") {
-    const brought = early?.base === plan.base && early.sum === sum ? await early.interpreter : undefined;
-    return brought ?? ownInterpreter(plan.base, sum);
+    const { bytes, module } = brought?.interpreter ?? ownInterpreter(plan.base);
+    proofs.of(INTERPRETER, await bytes);
+    return module;
   }
   const response = await fetched(plan.base, INTERPRETER, proofs.asked(INTERPRETER));
   const [one, other] = watched(response, INTERPRETER, report).tee();
@@ -311,7 +309,7 @@ function fromPack(plan, packed, proofs) {
         const text = packed.library ?? (await plan.wantLibrary?.()) ?? "";
         return unpacked(streamOf(fromBase64(text, LIBRARY)), LIBRARY);
       }),
-    snapshot: road === "snapshot" ? bytes(packed.snapshot, "snapshot.bin").then(asImage) : undefined,
+    snapshot: road === "snapshot" ? bytes(packed.snapshot, IMAGE).then(asImage) : undefined,
     lock: undefined,
   };
 }
@@ -387,7 +385,7 @@ async function allOf(stream, name) {
 /** @param {ArrayBuffer} kept */
 function asImage(kept) {
   const image = readImage(kept);
-  if (!image) throw new Fault("damaged", { file: "snapshot.bin" });
+  if (!image) throw new Fault("damaged", { file: IMAGE });
   return image;
 }
 

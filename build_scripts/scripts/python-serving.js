@@ -1,8 +1,7 @@
 // @ts-check
 /**
  * What a worker says and hears: starts Python when told, then answers one request at a time.
- * In: {kind: "bring", base, sum}, which may come before the page's script, {kind: "start", plan}, {kind: "answer", id, request}
- * and, when it was wanted, {kind: "library", text}. Out: progress, beat, ready, failed; then begun, wanting (the library, from disk), and answered, broken (this question could not be
+ * In: {kind: "start", plan}, {kind: "answer", id, request} and, when it was wanted, {kind: "library", text}. Out: progress, beat, ready, failed; then begun, wanting (the library, from disk), and answered, broken (this question could not be
  * answered) or lost (nothing can be any more).
  */
 import { Fault, bringEarly, bringParts, isKept, ofEngine, reached, reasonOf, stagesReached, whyNoWebAssembly } from "./python-parts.js";
@@ -13,8 +12,9 @@ const BEAT_MS = 250;
 /**
  * Installs the message listener of a worker.
  * @param {(plan: {base: string}) => Promise<typeof import("./python-engine.js")>} bringEngine
+ * @param {string} [early]  where the runtime is whose parts are to be brought before the page's script comes
  */
-export function serve(bringEngine) {
+export function serve(bringEngine, early = "") {
   /** @type {import("./python-engine.js").Engine | undefined} */
   let engine;
 
@@ -73,13 +73,13 @@ export function serve(bringEngine) {
   }
 
   reached("worker");
+  if (early && !whyNoWebAssembly()) {
+    bringEngine({ base: early }).catch(() => undefined); // told by the start
+    bringEarly(early);
+  }
   postMessage({ kind: "beat" }); // the worker's code is here
   addEventListener("message", (event) => {
     const message = event.data;
-    if (message.kind === "bring" && !whyNoWebAssembly()) {
-      bringEngine(message).catch(() => undefined); // told by the start
-      bringEarly(message.base, message.sum);
-    }
     if (message.kind === "start") void start(message.plan);
     if (message.kind === "library") for (const take of wanting.splice(0)) take(String(message.text));
     if (message.kind === "answer" && engine) void answer(engine, message.id, String(message.request));
