@@ -29,9 +29,27 @@ const common = {
   nodePaths: [join(process.cwd(), "node_modules")],
 };
 
+/**
+ * The glue is one function of half a megabyte, called once. In parentheses a browser compiles it with the file, and keeps the
+ * result with it for the next visit; else it is read through, and read again when it is called.
+ * @param {string} code
+ * @returns {string}
+ */
+function compiledAtOnce(code) {
+  const [head, name = ""] = /async function ([\w$]+)\(moduleArg=\{\}\)\{/.exec(code) ?? [""];
+  const last = "moduleRtn}";
+  const from = code.indexOf(head);
+  const to = code.lastIndexOf(last) + last.length;
+  if (!name || to < from) throw new Error("the glue is written another way now");
+  const whole = code.slice(from, to).replace(`async function ${name}(`, "async function(");
+  return `${code.slice(0, from)}var ${name}=(${whole});${code.slice(to)}`;
+}
+
 for (const [source, target] of [["python-worker", "python-worker"], ["python-page", "python-engine"]]) {
   await build({ ...common, entryPoints: [join(scripts, `${source}.js`)], format: "esm", outfile: join(out, `${target}.mjs`) });
 }
+const module = join(out, "python-engine.mjs");
+writeFileSync(module, compiledAtOnce(readFileSync(module, "utf8")));
 
 const disk = await build({
   ...common,

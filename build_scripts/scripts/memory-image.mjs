@@ -33,12 +33,17 @@ const pageOf = (memory, page) => memory.subarray(page * PAGE, (page + 1) * PAGE)
  * @param {Iterable<number>} pages
  */
 function sumOver(memory, pages) {
+  const numbers = new Int32Array(memory.buffer, memory.byteOffset, memory.length / 4);
   let sum = 1;
-  for (const page of pages) {
-    const numbers = new Uint32Array(memory.buffer, memory.byteOffset + page * PAGE, PAGE / 4);
-    for (let i = 0; i < numbers.length; i += 1) sum = (Math.imul(sum, 31) + (numbers[i] ?? 0)) >>> 0;
-  }
-  return sum;
+  for (const page of pages) sum = sumOn(sum, numbers, page * (PAGE / 4), (page + 1) * (PAGE / 4));
+  return sum >>> 0;
+}
+
+/** @param {number} sum @param {Int32Array} numbers @param {number} from @param {number} to */
+function sumOn(sum, numbers, from, to) {
+  let on = sum;
+  for (let i = from; i < to; i += 1) on = (Math.imul(on, 31) + /** @type {number} */ (numbers[i])) | 0;
+  return on;
 }
 
 /**

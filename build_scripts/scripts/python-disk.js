@@ -8,7 +8,7 @@ import * as engine from "./python-engine.js";
 import { serve as serveWith } from "./python-serving.js";
 
 export { startPython } from "./python-engine.js";
-export { bringParts, stagesReached, whyNoWebAssembly } from "./python-parts.js";
+export { bringParts, isAtWork, stagesReached, whyNoWebAssembly } from "./python-parts.js";
 
 /** Installs the message listener of a Blob worker. */
 export function serve() {

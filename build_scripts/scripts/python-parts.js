@@ -126,16 +126,38 @@ export async function isKept(base) {
 /**
  * @param {Plan} plan
  * @param {Report} report
+ * @param {Promise<unknown>} [engine]  settled when the browser has loaded the engine's code
  * @returns {Parts}
  */
-export function bringParts(plan, report) {
+export function bringParts(plan, report, engine = Promise.resolve()) {
   const proofs = new Proofs(plan.sums);
-  const parts = plan.packed ? fromPack(plan, plan.packed, proofs) : fromServer(plan, report, proofs);
+  const parts = plan.packed ? fromPack(plan, plan.packed, proofs) : fromServer(plan, report, proofs, engine);
   const used = [parts.interpreter, parts.library, parts.snapshot, parts.lock];
   const proved = Promise.all(used).then(() => proofs.all());
   // A part that fails is told where it is used; until then it must not count as a fault nobody looks at.
   for (const part of [...used, proved]) part?.catch(() => undefined);
   return { ...parts, proved };
+}
+
+/** How much the browser is doing for the start beside this thread. */
+let works = 0;
+
+/** Whether it is: an old phone may compile for long, and is then no start that hangs, though its worker is idle. */
+export const isAtWork = () => works > 0;
+
+/**
+ * Counts as work what a browser does with bytes that are there: it ends.
+ * @template T
+ * @param {Promise<T>} work
+ * @returns {Promise<T>}
+ */
+async function atWork(work) {
+  works += 1;
+  try {
+    return await work;
+  } finally {
+    works -= 1;
+  }
 }
 
 /** Where a browser has no digest (plain http, not on this machine), its own check of what it fetches stands in. */
@@ -164,9 +186,16 @@ class Proofs {
     return bytes;
   }
 
-  /** A script that the browser loads itself, and checks nothing: the same file fetched again, from its cache. @param {string} base @param {string} name */
-  code(base, name) {
-    this.#add(fetched(base, name, { integrity: this.#sums[name] ?? "" }).then(() => undefined));
+  /**
+   * A script that the browser loads itself, and checks nothing: the same file fetched again, from its cache. It is there
+   * once the script is loaded; asked for side by side, WebKit fetches it twice.
+   * @param {string} base
+   * @param {string} name
+   * @param {Promise<unknown>} loaded
+   */
+  code(base, name, loaded) {
+    const check = () => fetched(base, name, { integrity: this.#sums[name] ?? "" });
+    this.#add(loaded.then(check, check).then(() => undefined));
   }
 
   /** @returns {Promise<unknown>} rejects with the fault of the first part that is not as it was built */
@@ -182,7 +211,7 @@ class Proofs {
 
   /** @param {string} name @param {ArrayBuffer} bytes */
   async #digested(name, bytes) {
-    const digest = new Uint8Array(await crypto.subtle.digest("SHA-256", bytes));
+    const digest = new Uint8Array(await atWork(crypto.subtle.digest("SHA-256", bytes)));
     if (`sha256-${btoa(String.fromCharCode(...digest))}` !== this.#sums[name]) throw new Fault("damaged", { file: name });
   }
 }
@@ -193,13 +222,14 @@ class Proofs {
  * @param {Plan} plan
  * @param {Report} report
  * @param {Proofs} proofs
+ * @param {Promise<unknown>} engine
  * @returns {Unproved}
  */
-function fromServer(plan, report, proofs) {
+function fromServer(plan, report, proofs, engine) {
   const libraryName = plan.road === "ordinary" ? "python_stdlib.zip" : LIBRARY;
   const brought = early?.base === plan.base ? early : undefined;
   early = undefined; // it is large
-  proofs.code(plan.base, "python-engine.mjs");
+  proofs.code(plan.base, "python-engine.mjs", engine);
   return {
     interpreter: interpreterFrom(plan, report, proofs, brought),
     library:
@@ -254,7 +284,7 @@ function ownInterpreter(base) {
   const bytes = kept(base, INTERPRETER)
     .then((response) => response ?? fetched(base, INTERPRETER))
     .then((response) => response.arrayBuffer());
-  const module = compiled(bytes.then((wasm) => WebAssembly.compile(wasm)));
+  const module = compiled(bytes.then((wasm) => atWork(WebAssembly.compile(wasm))));
   for (const part of [bytes, module]) part.catch(() => undefined); // told where it is used
   return { bytes, module };
 }
@@ -279,7 +309,7 @@ async function interpreterFrom(plan, report, proofs, brought) {
   const module = compiled(WebAssembly.compileStreaming(new Response(one, { headers: { "content-type": "application/wasm" } })));
   module.catch(() => undefined);
   proofs.of(INTERPRETER, await bytes);
-  return module;
+  return atWork(module);
 }
 
 /** @param {Promise<WebAssembly.Module>} module */
@@ -300,9 +330,9 @@ async function compiled(module) {
 function fromPack(plan, packed, proofs) {
   const { road } = plan;
   /** @param {string} text @param {string} name */
-  const bytes = async (text, name) => proofs.of(name, await unpacked(streamOf(fromBase64(text, name)), name));
+  const bytes = async (text, name) => proofs.of(name, await atWork(unpacked(streamOf(fromBase64(text, name)), name)));
   return {
-    interpreter: bytes(packed.wasm, INTERPRETER).then((wasm) => compiled(WebAssembly.compile(wasm))),
+    interpreter: bytes(packed.wasm, INTERPRETER).then((wasm) => compiled(atWork(WebAssembly.compile(wasm)))),
     library: road === "snapshot" ? undefined : bytes(packed.library ?? "", LIBRARY),
     lateLibrary: () =>
       late(plan, async () => {

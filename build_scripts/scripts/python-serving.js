@@ -4,7 +4,7 @@
  * In: {kind: "start", plan}, {kind: "answer", id, request} and, when it was wanted, {kind: "library", text}. Out: progress, beat, ready, failed; then begun, wanting (the library, from disk), and answered, broken (this question could not be
  * answered) or lost (nothing can be any more).
  */
-import { Fault, bringEarly, bringParts, isKept, ofEngine, reached, reasonOf, stagesReached, whyNoWebAssembly } from "./python-parts.js";
+import { Fault, bringEarly, bringParts, isAtWork, isKept, ofEngine, reached, reasonOf, stagesReached, whyNoWebAssembly } from "./python-parts.js";
 
 /** How often a starting worker says that it has nothing to do; python.js has the same. */
 const BEAT_MS = 250;
@@ -45,8 +45,8 @@ export function serve(bringEngine, early = "") {
       postMessage({ kind: "failed", reason: refused, final: true });
       return;
     }
-    // A start that hangs leaves this worker idle, and the beats go on; a slow device is busy, and they stop.
-    const beating = setInterval(() => postMessage({ kind: "beat" }), BEAT_MS);
+    // A start that hangs leaves this worker idle, and the beats go on; a slow device is at work, and they stop.
+    const beating = setInterval(() => isAtWork() || postMessage({ kind: "beat" }), BEAT_MS);
     try {
       reached("asked");
       /** @type {import("./python-parts.js").Report} */
@@ -58,7 +58,7 @@ export function serve(bringEngine, early = "") {
       const best = asked.road === "best" ? ((await isKept(asked.base)) ? "snapshot" : "library") : asked.road;
       const plan = { ...asked, road: best, wantLibrary };
       postMessage({ kind: "progress", stage: "starting", road: best });
-      const parts = bringParts(plan, report);
+      const parts = bringParts(plan, report, code);
       const engines = await code.catch(async (error) => {
         if (!(error instanceof Fault)) await parts.proved; // that the file is damaged says more than what came of it
         throw error;

@@ -225,8 +225,6 @@ class PythonHost extends EventTarget {
     let worker;
     /** @type {Record<string, unknown>} */
     const plan = { road, base: runtimeBase, sums: linkwrightBuild.sums };
-    /** @type {Promise<string>} */
-    let damage = Promise.resolve("");
     try {
       if (typeof Worker !== "function") throw new Error(say("fault-no-workers"));
       if (fromDisk) {
@@ -236,7 +234,6 @@ class PythonHost extends EventTarget {
         worker = new Worker(address);
       } else {
         worker = earlyWorker() ?? new Worker(globalThis.linkwrightTrusted.script(`${runtimeBase}${WORKER}`), { type: "module" });
-        damage = damageOf(WORKER);
       }
       this.workersMade += 1;
     } catch (error) {
@@ -247,6 +244,8 @@ class PythonHost extends EventTarget {
       /** @type {ReturnType<typeof setTimeout> | undefined} */
       let stall;
       let heard = false;
+      /** @type {Promise<string> | undefined} */
+      let damage;
       /** @param {ReturnType<typeof fault>} outcome */
       const give_up = (outcome) => {
         clearTimeout(stall);
@@ -267,6 +266,8 @@ class PythonHost extends EventTarget {
       worker.onmessage = async (event) => {
         const message = event.data;
         heard = true;
+        // Only now is its script in the browser's cache: asked for side by side, WebKit fetches it twice.
+        damage ??= fromDisk ? Promise.resolve("") : damageOf(WORKER);
         watch(LIMITS.silent);
         idle_ms = message.kind === "beat" ? idle_ms + BEAT_MS : 0;
         if (idle_ms >= LIMITS.stall) give_up(fault(say("fault-not-in-time")));
@@ -319,6 +320,7 @@ class PythonHost extends EventTarget {
       if (refused) return { live: false, road, reason: inWords(refused), final: true, noWorker: false };
       const engine = await stalling(
         /** @param {() => void} progress */ (progress) => engines.startPython(plan, engines.bringParts(plan, progress), progress),
+        () => engines.isAtWork(),
       );
       this.#inPage = engine.answer;
       this.started = { road, place: "page", stages: sinceOpened(engines.stagesReached()) };
@@ -472,13 +474,14 @@ function loadScript(address) {
 /**
  * Runs a start in the page and gives up when it reports no progress while the page stood idle.
  * @param {(progress: () => void) => Promise<any>} begin
+ * @param {() => boolean} isAtWork  whether the browser works for it beside the page
  * @returns {Promise<any>}
  */
-function stalling(begin) {
+function stalling(begin, isAtWork) {
   return new Promise((resolve, reject) => {
     let idle_ms = 0;
     const beating = setInterval(() => {
-      idle_ms += BEAT_MS;
+      if (!isAtWork()) idle_ms += BEAT_MS;
       if (idle_ms < LIMITS.stall) return;
       clearInterval(beating);
       reject(new Error(say("fault-not-in-time")));
