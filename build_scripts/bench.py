@@ -585,14 +585,12 @@ def search_lines(playwright: Playwright, times: int = 15) -> list[Line]:
     return lines
 
 
-def size_lines(playwright: Playwright) -> list[Line]:
-    """Bytes before the first answer, and the folder as a zip."""
-    with served(SITE) as (address, sent):
-        cold_s(playwright, address + SHEET, 1)
-        paths = [path.split("?")[0].lstrip("/") for path in list(sent)]
-    runtime = [SITE / path for path in paths if path.startswith("runtime/") and path.count("/") == 2]
+def size_lines() -> list[Line]:
+    """Bytes before the first answer of a first visit on a line that is not quick, and the folder as a zip."""
+    (runtime,) = (path for path in (SITE / "runtime").iterdir() if path.is_dir())
     before_answer = [
-        path for path in runtime if path.name in ("python-worker.mjs", "pyodide.asm.wasm", "library.zip")
+        runtime / name
+        for name in ("python-worker.mjs", "python-engine.mjs", "pyodide.asm.wasm", "library.zip")
     ]
     gzip_bytes, brotli_bytes = wire_bytes(before_answer)
     zipped = zipped_bytes(SITE)
@@ -661,13 +659,14 @@ def main(arguments: list[str] | None = None) -> int:
     if chosen.only_starts:
         with tempfile.TemporaryDirectory() as folder, sync_playwright() as playwright:
             make_stock(Path(folder))
-            return show(start_lines(playwright, Path(folder), chosen.times))
+            lines = start_lines(playwright, Path(folder), chosen.times)
+        return show([*lines, *other_engine_lines(chosen.times)])
     lines = build_lines()
     with tempfile.TemporaryDirectory() as folder, sync_playwright() as playwright:
         make_stock(Path(folder))
         lines += start_lines(playwright, Path(folder), chosen.times)
         lines += answer_lines(playwright)
-        lines += size_lines(playwright)
+        lines += size_lines()
         lines += search_lines(playwright)
         lines += kit_lines(playwright)
     lines += other_engine_lines(chosen.times)

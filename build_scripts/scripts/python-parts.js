@@ -67,8 +67,8 @@ function lastLine(text) {
  * @typedef {{wasm: string, snapshot: string, library?: string}} PackedParts  base64 of gzip, from the disk folder
  * @typedef {import("./memory-image.mjs").MemoryImage} MemoryImage
  * @typedef {Record<string, string>} Sums  by name of a part, SHA-256 of its bytes as they are unpacked: `sha256-BASE64`
- * @typedef {{road: Road, base: string, sums: Sums, packed?: PackedParts, wantLibrary?: () => Promise<string>}} Plan
- *   wantLibrary brings the packed library, which the memory image seldom needs
+ * @typedef {{road: Road, base: string, sums: Sums, quick: number, packed?: PackedParts, wantLibrary?: () => Promise<string>}} Plan
+ *   quick is the line [bytes per ms] from which on the image is worth its length; wantLibrary brings the packed library, which the memory image seldom needs
  * @typedef {(progress: {kind: "progress", stage: string}) => void} Report
  * @typedef {{interpreter: Promise<WebAssembly.Module>, library: Promise<ArrayBuffer> | undefined,
  *   lateLibrary: () => Promise<ArrayBuffer>, snapshot: Promise<MemoryImage> | undefined, lock: Promise<string> | undefined, proved: Promise<unknown>}} Parts
@@ -103,8 +103,8 @@ async function kept(base, name) {
 }
 
 /**
- * What was asked for before the page's own script came: the image, and with it the interpreter. Both are held against their
- * checksums as ever, once the page's script tells these.
+ * What was asked for before the road was known: before the page's own script came, the image and with it the interpreter,
+ * from this device; on a first visit the interpreter. They are held against their checksums as ever, with the others.
  * @typedef {{bytes: Promise<ArrayBuffer>, module: Promise<WebAssembly.Module>}} Interpreter
  * @typedef {{base: string, isKept: Promise<boolean>, image: Promise<ArrayBuffer | undefined>, interpreter: Interpreter}} Early
  * @type {Early | undefined}
@@ -118,9 +118,56 @@ export function bringEarly(base) {
   early.image.catch(() => undefined); // told where it is used
 }
 
-/** Whether this device keeps the memory image. @param {string} base @returns {Promise<boolean>} */
-export async function isKept(base) {
-  return early?.base === base ? early.isKept : Boolean(await kept(base, IMAGE));
+/**
+ * The road of a start that may take the best: the memory image where this device keeps it, or where the line is so quick
+ * that the image costs less than what it spares. It is longer than the library by more than a half.
+ * @param {Plan} plan
+ * @param {Report} report
+ * @returns {Promise<Road>}
+ */
+export async function bestRoad(plan, report) {
+  if (early?.base === plan.base) return (await early.isKept) ? "snapshot" : "library";
+  if (await kept(plan.base, IMAGE)) return "snapshot";
+  if (!canDigest) return "library"; // nobody would check the image, which travels packed
+  const line = new Line(plan.quick);
+  const interpreter = fromLine(plan.base, report, line);
+  early = { base: plan.base, isKept: Promise.resolve(false), image: Promise.resolve(undefined), interpreter };
+  return (await line.isQuick) ? "snapshot" : "library";
+}
+
+/** Where the measuring of a line begins, and where it ends [bytes, unpacked]: the first ones come slowly on any line. */
+const MEASURED = { from: 500_000, to: 2_000_000 };
+
+/** Finds out whether a line is quick, by how the first bytes come in. */
+class Line {
+  /** @type {Promise<boolean>} */
+  isQuick;
+  /** @type {(isQuick: boolean) => void} */
+  #tell = () => undefined;
+  #bytes = 0;
+  #begun = 0;
+  #quick;
+
+  /** @param {number} quick  bytes per ms */
+  constructor(quick) {
+    this.#quick = quick;
+    this.isQuick = new Promise((resolve) => {
+      this.#tell = resolve;
+    });
+  }
+
+  /** @param {number} bytes  that came in */
+  saw(bytes) {
+    const now = performance.now();
+    this.#bytes += bytes;
+    if (this.#bytes < MEASURED.from) this.#begun = now;
+    else if (this.#bytes >= MEASURED.to) this.#tell((MEASURED.to - MEASURED.from) / (now - this.#begun) >= this.#quick);
+  }
+
+  /** Nothing more comes. */
+  end() {
+    this.#tell(false);
+  }
 }
 
 /**
@@ -241,9 +288,7 @@ function fromServer(plan, report, proofs, engine) {
     lateLibrary: () => late(plan, async () => (await fetched(plan.base, LIBRARY, proofs.asked(LIBRARY))).arrayBuffer()),
     snapshot:
       plan.road === "snapshot"
-        ? imageFrom(plan.base, brought)
-            .then((image) => (isPacked(image) ? unpacked(streamOf(new Uint8Array(image)), IMAGE) : image))
-            .then((image) => asImage(proofs.of(IMAGE, image)))
+        ? imageFrom(plan.base, report, brought).then((image) => asImage(proofs.of(IMAGE, image)))
         : undefined,
     lock:
       plan.road === "ordinary"
@@ -268,11 +313,18 @@ async function late(plan, bring) {
   return library;
 }
 
-/** @param {string} base @param {Early | undefined} brought @returns {Promise<ArrayBuffer>} */
-async function imageFrom(base, brought) {
-  const image = await brought?.image;
-  if (image) return image;
-  return ((await kept(base, IMAGE)) ?? (await fetched(base, IMAGE))).arrayBuffer();
+/**
+ * The memory image, unpacked. The service worker keeps it unpacked; on the line it travels packed, and is unpacked while it
+ * comes in.
+ * @param {string} base
+ * @param {Report} report
+ * @param {Early | undefined} brought
+ * @returns {Promise<ArrayBuffer>}
+ */
+async function imageFrom(base, report, brought) {
+  const image = (await brought?.image) ?? (await (await kept(base, IMAGE))?.arrayBuffer());
+  if (image) return isPacked(image) ? atWork(unpacked(streamOf(new Uint8Array(image)), IMAGE)) : image;
+  return unpacked(watched(await fetched(base, IMAGE), IMAGE, report), IMAGE);
 }
 
 /**
@@ -290,6 +342,24 @@ function ownInterpreter(base) {
 }
 
 /**
+ * The interpreter from the network, compiled while it comes in, and its bytes.
+ * @param {string} base
+ * @param {Report} report
+ * @param {Line} [line]
+ * @param {RequestInit} [asked]
+ * @returns {Interpreter}
+ */
+function fromLine(base, report, line, asked) {
+  const streams = fetched(base, INTERPRETER, asked).then((response) => watched(response, INTERPRETER, report, line).tee());
+  const bytes = streams.then(([one]) => allOf(one, INTERPRETER));
+  const module = compiled(
+    streams.then(([_, other]) => WebAssembly.compileStreaming(new Response(other, { headers: { "content-type": "application/wasm" } }))),
+  );
+  for (const part of [bytes, module]) part.catch(() => line?.end()); // told where it is used
+  return { bytes, module };
+}
+
+/**
  * @param {Plan} plan
  * @param {Report} report
  * @param {Proofs} proofs
@@ -297,17 +367,8 @@ function ownInterpreter(base) {
  * @returns {Promise<WebAssembly.Module>}
  */
 async function interpreterFrom(plan, report, proofs, brought) {
-  if (plan.road === "snapshot") {
-    const { bytes, module } = brought?.interpreter ?? ownInterpreter(plan.base);
-    proofs.of(INTERPRETER, await bytes);
-    return module;
-  }
-  const response = await fetched(plan.base, INTERPRETER, proofs.asked(INTERPRETER));
-  const [one, other] = watched(response, INTERPRETER, report).tee();
-  const bytes = allOf(other, INTERPRETER);
-  bytes.catch(() => undefined);
-  const module = compiled(WebAssembly.compileStreaming(new Response(one, { headers: { "content-type": "application/wasm" } })));
-  module.catch(() => undefined);
+  const ours = () => (plan.road === "snapshot" ? ownInterpreter(plan.base) : fromLine(plan.base, report, undefined, proofs.asked(INTERPRETER)));
+  const { bytes, module } = brought?.interpreter ?? ours();
   proofs.of(INTERPRETER, await bytes);
   return atWork(module);
 }
@@ -434,21 +495,24 @@ function isPacked(image) {
  * @param {Response} response
  * @param {string} stage
  * @param {Report} report
+ * @param {Line} [line]
  * @returns {ReadableStream<Uint8Array<ArrayBuffer>>}
  */
-function watched(response, stage, report) {
+function watched(response, stage, report, line) {
   if (!response.body) throw new Fault("no-content", { file: stage });
   let last = 0;
   return response.body.pipeThrough(
     new TransformStream({
       transform(chunk, controller) {
         const now = performance.now();
+        line?.saw(chunk.byteLength);
         if (now - last > 250) {
           last = now;
           report({ kind: "progress", stage });
         }
         controller.enqueue(chunk);
       },
+      flush: () => line?.end(),
     }),
   );
 }

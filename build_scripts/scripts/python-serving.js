@@ -4,7 +4,7 @@
  * In: {kind: "start", plan}, {kind: "answer", id, request} and, when it was wanted, {kind: "library", text}. Out: progress, beat, ready, failed; then begun, wanting (the library, from disk), and answered, broken (this question could not be
  * answered) or lost (nothing can be any more).
  */
-import { Fault, bringEarly, bringParts, isAtWork, isKept, ofEngine, reached, reasonOf, stagesReached, whyNoWebAssembly } from "./python-parts.js";
+import { Fault, bestRoad, bringEarly, bringParts, isAtWork, ofEngine, reached, reasonOf, stagesReached, whyNoWebAssembly } from "./python-parts.js";
 
 /** How often a starting worker says that it has nothing to do; python.js has the same. */
 const BEAT_MS = 250;
@@ -34,7 +34,9 @@ export function serve(bringEngine, early = "") {
       postMessage({ kind: "answered", id, response: await running.answer(request) });
     } catch (error) {
       const reason = reasonOf(error);
-      postMessage({ kind: reason.code === "in-python" ? "broken" : "lost", id, reason });
+      // A library that cannot be brought, or Python's own error, leaves the engine as it was.
+      const isOver = !(error instanceof Fault) && reason.code !== "in-python";
+      postMessage({ kind: isOver ? "lost" : "broken", id, reason });
     }
   }
 
@@ -55,7 +57,7 @@ export function serve(bringEngine, early = "") {
         throw ofEngine(error);
       });
       code.catch(() => undefined); // told again where it is awaited
-      const best = asked.road === "best" ? ((await isKept(asked.base)) ? "snapshot" : "library") : asked.road;
+      const best = asked.road === "best" ? await bestRoad(asked, report) : asked.road;
       const plan = { ...asked, road: best, wantLibrary };
       postMessage({ kind: "progress", stage: "starting", road: best });
       const parts = bringParts(plan, report, code);

@@ -3,7 +3,7 @@
  * Starts Python for the page and keeps it for the whole visit: one worker, which outlives moves between pages.
  *
  * Roads are tried in order, each dropped when it reports a fault or stands idle for STALL_MS:
- *   served:    memory image if this device keeps it, else trimmed library; trimmed library; the ordinary runtime
+ *   served:    memory image if this device keeps it or the line is quick, else trimmed library; trimmed library; the ordinary runtime
  *   from disk: memory image; trimmed library (parts are script files, because nothing can be fetched there)
  * A browser that refuses the worker runs Python in the page. When no road is left the state is "failed", with a reason.
  *
@@ -11,7 +11,7 @@
  * the network returns. A worker that dies in the middle is made anew and asked again.
  */
 
-/** Limits of time in milliseconds; a test may set shorter ones before the page's scripts run. */
+/** Limits, of time in milliseconds; a test may set others before the page's scripts run. */
 const LIMITS = {
   /** How long a road may stand idle without progress: it hangs. */
   stall: 6000,
@@ -24,6 +24,8 @@ const LIMITS = {
   /** How long it may take to answer one, and for each letter of the question (a file can be long). */
   answer: 30_000,
   answer_each: 0.005,
+  /** From which line on [bytes per ms, unpacked] a first visit takes the memory image: some 40 Mbit/s. */
+  quick: 15_000,
   ...globalThis.linkwrightLimits,
 };
 /** How often an idle worker says so; python-serving.js has the same. */
@@ -224,7 +226,7 @@ class PythonHost extends EventTarget {
     /** @type {Worker} */
     let worker;
     /** @type {Record<string, unknown>} */
-    const plan = { road, base: runtimeBase, sums: linkwrightBuild.sums };
+    const plan = { road, base: runtimeBase, sums: linkwrightBuild.sums, quick: LIMITS.quick };
     try {
       if (typeof Worker !== "function") throw new Error(say("fault-no-workers"));
       if (fromDisk) {
@@ -301,7 +303,7 @@ class PythonHost extends EventTarget {
   async #onPage(road) {
     try {
       /** @type {Record<string, unknown>} */
-      const plan = { road, base: runtimeBase, sums: linkwrightBuild.sums };
+      const plan = { road, base: runtimeBase, sums: linkwrightBuild.sums, quick: LIMITS.quick };
       /** @type {any} */
       let engines;
       if (fromDisk) {

@@ -390,8 +390,12 @@ class CalcSheet extends HTMLElement {
   #startsAnew() {
     this.dataset["state"] = "ready";
     this.#write("[data-fault-note]", "");
-    if (this.#mode === "empty") this.#note(say("empty"));
-    else this.#empty("working", say("starting"), say("bar-working"));
+    if (this.#mode === "empty") {
+      this.#note(say("empty"));
+      return;
+    }
+    this.#asking.change(); // what stood answered goes, and is asked again
+    this.#empty("working", say("starting"), say("bar-working"));
   }
 
   #tryAgain() {

@@ -27,8 +27,11 @@ WAYS = ("missing", "cut", "flipped", "slow", "hanging")
 SLOW_S = 1.5
 STILL_S = 4
 """A page whose script has not come after so long counts as one whose script never comes."""
-SHORT_LIMITS = {"stall": 2500, "arrive": 3500, "silent": 9000, "begin": 1500, "answer": 6000}
-"""Limits of time for the page's scripts, in milliseconds: what hangs is given up sooner than by a reader's phone."""
+SHORT_LIMITS = {"stall": 2500, "arrive": 3500, "silent": 9000, "begin": 1500, "answer": 6000, "quick": 1e12}
+"""Limits for the page's scripts, of time in milliseconds: what hangs is given up sooner than by a reader's phone. No line is
+quick, so that a first visit takes the library."""
+QUICK_LINE = "linkwrightLimits.quick = 0;"
+"""Any line is."""
 TYPED = "9,137 lb"
 """A load that is no example's."""
 

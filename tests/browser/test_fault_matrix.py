@@ -16,6 +16,7 @@ from playwright.sync_api import BrowserContext, Page
 from build_scripts import serve
 from tests.browser.conftest import on_disk
 from tests.browser.faults import (
+    QUICK_LINE,
     TYPED,
     WAYS,
     Host,
@@ -86,6 +87,18 @@ def test_part_of_a_served_page(watched: Page, host: Host, file: str, way: str) -
     with host.failing(file, way):
         open_filled(page, host.address)
         assert SERVED[file, way] in end_of(page)
+
+
+@pytest.mark.parametrize("way", WAYS)
+def test_memory_image_of_a_first_visit_on_a_quick_line(watched: Page, host: Host, way: str) -> None:
+    page = watched
+    page.add_init_script(QUICK_LINE)
+    with host.failing("snapshot.bin", way):
+        open_filled(page, host.address)
+        assert end_of(page) == ANSWER
+        if way in ("missing", "cut", "flipped"):
+            assert page.evaluate("linkwright.python.started.road") == "library"
+            assert "snapshot.bin" in page.evaluate("linkwright.python.dropped.join()")
 
 
 def test_early_script_that_is_damaged_never_gives_a_wrong_answer(watched: Page, host: Host) -> None:
@@ -217,6 +230,23 @@ def test_worker_that_is_killed_while_it_waits(watched: Page, host: Host) -> None
     page.evaluate("shownAnswers.length = 0")
     assert end_of(page, "8,765 lb") == ANSWER
     assert page.evaluate("linkwright.python.workersMade") == 2
+
+
+def test_question_that_wants_a_damaged_library(watched: Page, host: Host) -> None:
+    """The text that brings the numbers back needs the library: without it there is no text, and the answer stands."""
+    page = watched
+    page.add_init_script(QUICK_LINE)
+    with host.failing("library.zip", "flipped"):
+        open_filled(page, host.address)
+        assert end_of(page) == ANSWER
+        assert "library.zip" in page.evaluate(
+            "linkwright.python.answer({kit: 'list', parts: [], count: 0, due: 0}).catch((error) => error.message)"
+        )
+        page.evaluate("shownAnswers.length = 0")
+        page.fill('[name="load"]', "8,765 lb")
+        page.locator('[data-headline]:has-text("5,0")').wait_for()
+        assert end_of(page, "8,765 lb") == ANSWER
+        assert page.evaluate("linkwright.python.workersMade") == 1
 
 
 def test_worker_that_is_killed_again_and_again(watched: Page, host: Host) -> None:
