@@ -67,7 +67,7 @@ function lastLine(text) {
  * @typedef {{wasm: string, snapshot: string, library?: string}} PackedParts  base64 of gzip, from the disk folder
  * @typedef {import("./memory-image.mjs").MemoryImage} MemoryImage
  * @typedef {Record<string, string>} Sums  by name of a part, SHA-256 of its bytes as they are unpacked: `sha256-BASE64`
- * @typedef {{road: Road, base: string, sums: Sums, quick: number, packed?: PackedParts, wantLibrary?: () => Promise<string>}} Plan
+ * @typedef {{road: Road, base: string, sums: Sums | Promise<Sums>, quick: number, packed?: PackedParts, wantLibrary?: () => Promise<string>}} Plan
  *   quick is the line [bytes per ms] from which on the image is worth its length; wantLibrary brings the packed library, which the memory image seldom needs
  * @typedef {(progress: {kind: "progress", stage: string}) => void} Report
  * @typedef {{interpreter: Promise<WebAssembly.Module>, library: Promise<ArrayBuffer> | undefined,
@@ -111,11 +111,12 @@ async function kept(base, name) {
  */
 let early;
 
-/** @param {string} base */
+/** @param {string} base @returns {Promise<boolean>} whether this device keeps the image */
 export function bringEarly(base) {
   const image = kept(base, IMAGE);
   early = { base, isKept: image.then(Boolean), image: image.then((response) => response?.arrayBuffer()), interpreter: ownInterpreter(base) };
   early.image.catch(() => undefined); // told where it is used
+  return early.isKept;
 }
 
 /**
@@ -214,17 +215,22 @@ const canDigest = globalThis.crypto?.subtle !== undefined;
 class Proofs {
   /** @type {Promise<void>[]} */
   #under_way = [];
-  /** @type {Sums} */
+  /** @type {Promise<Sums>} */
   #sums;
 
-  /** @param {Sums} sums */
+  /** @param {Sums | Promise<Sums>} sums  which may come while the parts do */
   constructor(sums) {
-    this.#sums = sums;
+    this.#sums = Promise.resolve(sums);
   }
 
-  /** What a request for a part asks the browser to check. @param {string} name @returns {RequestInit} */
-  asked(name) {
-    return canDigest ? {} : { integrity: this.#sums[name] ?? "" };
+  /** What a request for a part asks the browser to check. @param {string} name @returns {Promise<RequestInit>} */
+  async asked(name) {
+    return canDigest ? {} : this.sealed(name);
+  }
+
+  /** What a request asks that the browser must check in any case. @param {string} name @returns {Promise<RequestInit>} */
+  async sealed(name) {
+    return { integrity: (await this.#sums)[name] ?? "" };
   }
 
   /** Begins to check, and gives the bytes back at once. @param {string} name @param {ArrayBuffer} bytes @returns {ArrayBuffer} */
@@ -241,7 +247,7 @@ class Proofs {
    * @param {Promise<unknown>} loaded
    */
   code(base, name, loaded) {
-    const check = () => fetched(base, name, { integrity: this.#sums[name] ?? "" });
+    const check = async () => fetched(base, name, await this.sealed(name));
     this.#add(loaded.then(check, check).then(() => undefined));
   }
 
@@ -259,7 +265,7 @@ class Proofs {
   /** @param {string} name @param {ArrayBuffer} bytes */
   async #digested(name, bytes) {
     const digest = new Uint8Array(await atWork(crypto.subtle.digest("SHA-256", bytes)));
-    if (`sha256-${btoa(String.fromCharCode(...digest))}` !== this.#sums[name]) throw new Fault("damaged", { file: name });
+    if (`sha256-${btoa(String.fromCharCode(...digest))}` !== (await this.#sums)[name]) throw new Fault("damaged", { file: name });
   }
 }
 
@@ -282,17 +288,22 @@ function fromServer(plan, report, proofs, engine) {
     library:
       plan.road === "snapshot"
         ? undefined
-        : fetched(plan.base, libraryName, proofs.asked(libraryName))
+        : proofs
+            .asked(libraryName)
+            .then((asked) => fetched(plan.base, libraryName, asked))
             .then((response) => allOf(watched(response, libraryName, report), libraryName))
             .then((bytes) => proofs.of(libraryName, bytes)),
-    lateLibrary: () => late(plan, async () => (await fetched(plan.base, LIBRARY, proofs.asked(LIBRARY))).arrayBuffer()),
+    lateLibrary: () => late(plan, async () => (await fetched(plan.base, LIBRARY, await proofs.asked(LIBRARY))).arrayBuffer()),
     snapshot:
       plan.road === "snapshot"
         ? imageFrom(plan.base, report, brought).then((image) => asImage(proofs.of(IMAGE, image)))
         : undefined,
     lock:
       plan.road === "ordinary"
-        ? fetched(plan.base, "pyodide-lock.json", { integrity: plan.sums["pyodide-lock.json"] ?? "" }).then((response) => response.text())
+        ? proofs
+            .sealed("pyodide-lock.json")
+            .then((asked) => fetched(plan.base, "pyodide-lock.json", asked))
+            .then((response) => response.text())
         : undefined,
   };
 }
@@ -346,11 +357,11 @@ function ownInterpreter(base) {
  * @param {string} base
  * @param {Report} report
  * @param {Line} [line]
- * @param {RequestInit} [asked]
+ * @param {Promise<RequestInit>} [asked]
  * @returns {Interpreter}
  */
-function fromLine(base, report, line, asked) {
-  const streams = fetched(base, INTERPRETER, asked).then((response) => watched(response, INTERPRETER, report, line).tee());
+function fromLine(base, report, line, asked = Promise.resolve({})) {
+  const streams = asked.then((init) => fetched(base, INTERPRETER, init)).then((response) => watched(response, INTERPRETER, report, line).tee());
   const bytes = streams.then(([one]) => allOf(one, INTERPRETER));
   const module = compiled(
     streams.then(([_, other]) => WebAssembly.compileStreaming(new Response(other, { headers: { "content-type": "application/wasm" } }))),

@@ -40,6 +40,51 @@ export function serve(bringEngine, early = "") {
     }
   }
 
+  /** @type {import("./python-parts.js").Report} */
+  const report = (progress) => postMessage(progress);
+
+  /** The engine's code, whose fault is told where it is awaited. @param {{base: string}} plan */
+  function engineOf(plan) {
+    const code = bringEngine(plan).catch((error) => {
+      throw ofEngine(error);
+    });
+    code.catch(() => undefined);
+    return code;
+  }
+
+  /**
+   * @param {import("./python-parts.js").Plan} plan
+   * @param {ReturnType<typeof engineOf>} code
+   * @returns {Promise<import("./python-engine.js").Engine>}
+   */
+  async function run(plan, code) {
+    const parts = bringParts(plan, report, code);
+    const engines = await code.catch(async (error) => {
+      if (!(error instanceof Fault)) await parts.proved; // that the file is damaged says more than what came of it
+      throw error;
+    });
+    return engines.startPython(plan, parts, report);
+  }
+
+  /**
+   * The start from what this device keeps, begun before the page's script comes: all is done but the comparing of checksums,
+   * which come with that script. Without them there is no engine.
+   * @param {string} base
+   */
+  function begin(base) {
+    /** @type {(sums: import("./python-parts.js").Sums) => void} */
+    let take = () => undefined;
+    /** @type {Promise<import("./python-parts.js").Sums>} */
+    const sums = new Promise((resolve) => {
+      take = resolve;
+    });
+    const code = engineOf({ base });
+    const isKept = bringEarly(base);
+    const engine = isKept.then((kept) => (kept ? run({ road: "snapshot", base, sums, quick: 0 }, code) : undefined));
+    engine.catch(() => undefined); // told by the start
+    return { base, isKept, engine, take };
+  }
+
   /** @param {any} asked */
   async function start(asked) {
     const refused = whyNoWebAssembly();
@@ -51,22 +96,13 @@ export function serve(bringEngine, early = "") {
     const beating = setInterval(() => isAtWork() || postMessage({ kind: "beat" }), BEAT_MS);
     try {
       reached("asked");
-      /** @type {import("./python-parts.js").Report} */
-      const report = (progress) => postMessage(progress);
-      const code = bringEngine(asked).catch((error) => {
-        throw ofEngine(error);
-      });
-      code.catch(() => undefined); // told again where it is awaited
-      const best = asked.road === "best" ? await bestRoad(asked, report) : asked.road;
-      const plan = { ...asked, road: best, wantLibrary };
-      postMessage({ kind: "progress", stage: "starting", road: best });
-      const parts = bringParts(plan, report, code);
-      const engines = await code.catch(async (error) => {
-        if (!(error instanceof Fault)) await parts.proved; // that the file is damaged says more than what came of it
-        throw error;
-      });
-      engine = await engines.startPython(plan, parts, report);
-      postMessage({ kind: "ready", road: best, stages: stagesReached() });
+      const isBegun = begun?.base === asked.base && asked.road === "best" && (await begun?.isKept);
+      const code = engineOf(asked);
+      const road = isBegun ? "snapshot" : asked.road === "best" ? await bestRoad(asked, report) : asked.road;
+      postMessage({ kind: "progress", stage: "starting", road });
+      begun?.take(asked.sums);
+      engine = (isBegun ? await begun?.engine : undefined) ?? (await run({ ...asked, road, wantLibrary }, code));
+      postMessage({ kind: "ready", road, stages: stagesReached() });
     } catch (error) {
       postMessage({ kind: "failed", reason: reasonOf(error), final: false });
     } finally {
@@ -75,10 +111,7 @@ export function serve(bringEngine, early = "") {
   }
 
   reached("worker");
-  if (early && !whyNoWebAssembly()) {
-    bringEngine({ base: early }).catch(() => undefined); // told by the start
-    bringEarly(early);
-  }
+  const begun = early && !whyNoWebAssembly() ? begin(early) : undefined;
   postMessage({ kind: "beat" }); // the worker's code is here
   addEventListener("message", (event) => {
     const message = event.data;
