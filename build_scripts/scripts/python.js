@@ -505,10 +505,27 @@ addEventListener("online", () => {
   if (python.state === "failed") python.start();
 });
 
-// On a page without a worksheet Python starts when the browser has nothing better to do, unless the reader saves data.
-addEventListener("load", () => {
+/** Whether Python may start before anyone asks for it: unless the reader saves data; from disk each page starts its own. */
+function mayStartUnasked() {
   const connection = /** @type {{connection?: {saveData?: boolean}}} */ (/** @type {unknown} */ (navigator)).connection;
-  if (connection?.saveData || fromDisk) return;
+  return !connection?.saveData && !fromDisk;
+}
+
+// On a page without a worksheet Python starts when the browser has nothing better to do.
+addEventListener("load", () => {
+  if (!mayStartUnasked()) return;
   const whenIdle = globalThis.requestIdleCallback ?? ((callback) => setTimeout(callback, 2000));
   setTimeout(() => whenIdle(() => python.start()), 1500);
 });
+
+// A finger or pointer on a link to a worksheet comes a moment before the page: Python begins then.
+for (const moment of ["pointerover", "touchstart", "focusin"]) {
+  document.addEventListener(
+    moment,
+    ({ target }) => {
+      const isMeant = target instanceof Element && target.closest('a[href*="work-out/"]') !== null;
+      if (isMeant && python.state === "idle" && mayStartUnasked()) python.start();
+    },
+    { passive: true },
+  );
+}
