@@ -121,7 +121,7 @@ export function bringEarly(base) {
 
 /**
  * The road of a start that may take the best: the memory image where this device keeps it, or where the line is so quick
- * that the image costs less than what it spares. It is longer than the library by more than a half.
+ * that the image costs less than what it spares: on the line it is three times as long as the library.
  * @param {Plan} plan
  * @param {Report} report
  * @returns {Promise<Road>}

@@ -24,8 +24,8 @@ const LIMITS = {
   /** How long it may take to answer one, and for each letter of the question (a file can be long). */
   answer: 30_000,
   answer_each: 0.005,
-  /** From which line on [bytes per ms, unpacked] a first visit takes the memory image: some 40 Mbit/s. */
-  quick: 15_000,
+  /** From which line on [bytes per ms, unpacked] a first visit takes the memory image: some 50 Mbit/s. */
+  quick: 18_000,
   ...globalThis.linkwrightLimits,
 };
 /** How often an idle worker says so; python-serving.js has the same. */
