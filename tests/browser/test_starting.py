@@ -239,13 +239,6 @@ def test_forbidden_storage_takes_nothing_from_the_answer(
     assert watch.errors == []
 
 
-def test_python_begins_when_a_pointer_rests_on_a_link_to_a_worksheet(page: Page, served: str) -> None:
-    page.add_init_script("globalThis.requestIdleCallback = () => 0;")  # nor ever by itself
-    page.goto(f"{served}index.html")
-    page.locator('main a[href*="work-out/"]').first.dispatch_event("pointerover")
-    page.wait_for_function("globalThis.linkwright?.python.state === 'live'")
-
-
 # ---- keeping it
 
 
