@@ -705,7 +705,9 @@ def _kept(part: Part) -> dict[str, Any]:
 
 def _save(asked: Asked) -> dict[str, Any]:
     fields = asked.data["fields"]
-    return _kept(edited(fields, asked.before, asked.data["id"], asked.data["edition"], asked.units))
+    taken = bool(asked.data.get("taken"))
+    edition = asked.data["edition"]
+    return _kept(edited(fields, asked.before, asked.data["id"], edition, asked.units, number_taken=taken))
 
 
 def _save_look(asked: Asked) -> dict[str, Any]:
@@ -804,13 +806,21 @@ def _differs(asked: Asked, one: Changed) -> Node:
         [["table", {"class": "results"}, ["thead", {}, _heads(asked)], ["tbody", {}, *rows]]] if rows else []
     )
     tick: Node = ["input", {"type": "checkbox", "id": box_id, "name": one.here.id, "value": "yes"}]
+    choice: Node = ["p", {"class": "kit-note"}, *asked.say("kit-other-kind")]
+    if one.can_be_taken:
+        choice = [
+            "label",
+            {"class": "tick", "for": box_id},
+            tick,
+            ["span", {}, *asked.say("kit-take-theirs")],
+        ]
     return [
         "section",
         {"class": "kit-differs"},
         ["h2", {}, one.here.number, " ", *asked.write(called(one.here))],
         *table,
         *([["ul", {}, *notes]] if notes else []),
-        ["label", {"class": "tick", "for": box_id}, tick, ["span", {}, *asked.say("kit-take-theirs")]],
+        choice,
     ]
 
 
@@ -848,7 +858,10 @@ def _take(asked: Asked) -> dict[str, Any]:
     """The parts to write: what the kit lacks, and of those that differ the ones that the reader ticked."""
     found = difference(asked.parts(), read_kit(asked.data["text"]).parts)
     wanted = set(asked.data["take"])
-    taken = [*found.added, *(one.merged for one in found.changed if one.here.id in wanted)]
+    taken = [
+        *found.added,
+        *(one.merged for one in found.changed if one.can_be_taken and one.here.id in wanted),
+    ]
     return {
         "kept": [_kept(part if part.seen.rating else noted(part, asked.data["edition"])) for part in taken]
     }

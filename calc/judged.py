@@ -19,7 +19,7 @@ from calc.lifting.condition import ALTERED, CONDITIONS, GOOD
 from calc.lifting.own_part import CAREFUL, NEVER, NOT_PASSED, PASSED
 from calc.reasons import verdict_of
 from calc.records.kit.edit import ALTERED_CRITERION, looked_at
-from calc.records.kit.part import GOOD_LOOKS, Part
+from calc.records.kit.part import Part
 from calc.records.kit.reading import carrying_unit
 from calc.records.kit.schema import KINDS, TIE_DOWN_KINDS
 from calc.records.kit.state import State
@@ -86,18 +86,18 @@ def taken_from(state: State) -> dict[str, str]:
     """What every worksheet is told of an own part: its number, how its last full inspection ended, its day, and the next
     (calc.lifting.own_part). Nothing that stands against it in the kit is left out: a part that may not be used has not passed.
     """
-    part, looked = state.part, state.part.looked
+    part, looked = state.part, state.part.counted
     against = {one.code for one in state.reasons if one.weight == "caution"} - _SAID_BY_DAYS
     if not looked and state.verdict != "stop":
         last_look = NEVER
-    elif state.verdict == "stop" or looked[0].found not in GOOD_LOOKS:
+    elif state.verdict == "stop" or not looked[0].good:
         last_look = NOT_PASSED
     else:
         last_look = CAREFUL if against else PASSED
     return {
         "own_number": part.number,
         "last_look": last_look,
-        "looked_on": looked[0].on if looked else "",
+        "looked_on": looked[0].on if looked and not looked[0].ahead else "",
         "look_due": "" if state.due.on is None else state.due.on.isoformat(),
     }
 
@@ -130,7 +130,7 @@ def on_tag(state: State) -> dict[str, str]:
     """What a part gives to the worksheet of tags; empty boxes too, so that nothing of another part stays. The tag of a part
     that may not be used says so.
     """
-    part, looked = state.part, state.part.looked
+    part, looked = state.part, state.part.counted
     finding = ""
     if part.condition in ALTERED or (part.out is not None and part.out.why == ALTERED_CRITERION):
         finding = "altered"
@@ -138,14 +138,14 @@ def on_tag(state: State) -> dict[str, str]:
         finding = "failed"
     elif part.condition == "unmarked":
         finding = "unmarked"
-    elif looked and looked[0].found in GOOD_LOOKS:
+    elif looked and looked[0].good:
         finding = "passed"
     return {
         "own_number": part.number,
         "finding": finding,
         "mark": part.mark,
         "rating": part.rating,
-        "inspected_on": looked[0].on if looked else "",
+        "inspected_on": looked[0].on if looked and not looked[0].ahead else "",
         "months": str(state.due.months),
         "inspected_by": looked[0].by if looked else "",
     }

@@ -43,7 +43,7 @@ async function save(sheet, form) {
     tell(sheet, answer.errors?.[0]?.said ?? "");
     return;
   }
-  await store.put([{ part: answer["part"], order: answer["order"] }], found.revision);
+  await store.put([{ part: answer["part"], order: answer["order"] }], () => found.revision);
   show(sheet, answer["nodes"]);
 }
 

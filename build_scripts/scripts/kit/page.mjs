@@ -31,6 +31,8 @@ class KitPage {
   #revision = 0;
   /** The text of the file that is being looked at. */
   #file = "";
+  /** Of each part, when the file was held against it. @type {Map<string, number>} */
+  #revisions = new Map();
   #turn = 0;
   /** What each kind of part is called. @type {Record<string, string> | null} */
   #kinds = null;
@@ -201,10 +203,11 @@ class KitPage {
     const before = view === "add" ? null : await store.get(id);
     if (before && before.revision !== this.#revision) throw new Changed();
     const kind = view === "look" ? "save-look" : view === "out" ? "save-out" : "save";
-    const answer = await ask(kind, { fields, part: before?.part ?? null, id: before ? id : newId() });
+    const taken = kind === "save" && (await store.isNumbered(String(fields["number"] ?? ""), id));
+    const answer = await ask(kind, { fields, part: before?.part ?? null, id: before ? id : newId(), taken });
     this.#errors(form, answer.errors ?? []);
     if (!answer.ok) return;
-    await store.put([{ part: answer["part"], order: answer["order"] }], this.#revision);
+    await store.put([{ part: answer["part"], order: answer["order"] }], () => this.#revision);
     this.#saved();
     location.hash = `part=${answer["part"]["id"]}`;
   }
@@ -254,7 +257,7 @@ class KitPage {
   /** @param {string} how */
   async #export(how) {
     const store = await this.#open();
-    const { text, type } = await ask("export", { parts: await store.all(), how });
+    const { text, type } = await ask("export", { parts: (await store.all()).parts, how });
     const link = document.createElement("a");
     link.href = URL.createObjectURL(new Blob([text], { type }));
     link.download = `linkwright-kit-${today()}.${how}`;
@@ -293,7 +296,8 @@ class KitPage {
     const text = await file.text();
     box.value = "";
     const store = await this.#open();
-    const answer = await ask("read", { text, parts: await store.all() });
+    const { parts, revisions } = await store.all();
+    const answer = await ask("read", { text, parts });
     if (!answer.ok) {
       this.#tell(answer.errors?.[0]?.said ?? "");
       return;
@@ -301,6 +305,7 @@ class KitPage {
     this.#turn += 1; // a view that is still on its way must not cover this one
     this.#put(answer, false, true);
     this.#file = text;
+    this.#revisions = revisions;
     history.pushState(history.state, "", "#import"); // whence Back and "Leave" lead to the list
   }
 
@@ -308,8 +313,9 @@ class KitPage {
   async #takeIn(form) {
     const take = [...new FormData(form).keys()];
     const store = await this.#open();
-    const { kept } = await ask("take", { text: this.#file, take, parts: await store.all() });
-    await store.put(kept);
+    const { parts } = await store.all();
+    const { kept } = await ask("take", { text: this.#file, take, parts });
+    await store.put(kept, (id) => this.#revisions.get(id) ?? 0);
     this.#file = "";
     this.#saved();
     location.hash = "list";

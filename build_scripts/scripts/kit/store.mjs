@@ -85,7 +85,18 @@ export class KitStore {
     return { part: { ...row.part, photo: (await reading.objectStore("photos").get(id)) ?? "" }, revision: row.revision };
   }
 
-  /** All parts with their photos, in the order of the list. @returns {Promise<Part[]>} */
+  /** Whether another part bears a number, however it is spaced and in whatever letters. @param {string} number @param {string} id */
+  async isNumbered(number, id) {
+    const plain = (/** @type {string} */ text) => text.trim().replace(/\s+/g, " ").toLowerCase();
+    /** @type {Row[]} */
+    const rows = await this.#db.getAll("parts");
+    return rows.some((row) => row.id !== id && plain(row.part["number"]) === plain(number));
+  }
+
+  /**
+   * All parts with their photos, in the order of the list, and how often each was changed.
+   * @returns {Promise<{parts: Part[], revisions: Map<string, number>}>}
+   */
   async all() {
     const reading = this.#db.transaction(["parts", "photos"]);
     const [rows, ids, photos] = await Promise.all([
@@ -94,22 +105,25 @@ export class KitStore {
       reading.objectStore("photos").getAll(),
     ]);
     const photoOf = new Map(ids.map((id, i) => [String(id), photos[i]]));
-    return rows.map((/** @type {Row} */ row) => ({ ...row.part, photo: photoOf.get(row.id) ?? "" }));
+    return {
+      parts: rows.map((/** @type {Row} */ row) => ({ ...row.part, photo: photoOf.get(row.id) ?? "" })),
+      revisions: new Map(rows.map((/** @type {Row} */ row) => [row.id, row.revision])),
+    };
   }
 
   /**
    * Keeps parts, all or none.
    * @param {Kept[]} kept
-   * @param {number | null} revision  of the one part as it was read, 0 for a new one; null: whatever it is
+   * @param {(id: string) => number} revisionOf  of a part as it was read, 0 for a new one
    */
-  async put(kept, revision = null) {
+  async put(kept, revisionOf) {
     const writing = this.#db.transaction(["parts", "photos"], "readwrite");
     const [parts, photos] = [writing.objectStore("parts"), writing.objectStore("photos")];
     try {
       for (const { part, order } of kept) {
         /** @type {Row | undefined} */
         const before = await parts.get(part["id"]);
-        if (revision !== null && (before?.revision ?? 0) !== revision) throw new Changed();
+        if ((before?.revision ?? 0) !== revisionOf(part["id"])) throw new Changed();
         const { photo, ...rest } = part;
         await parts.put({ id: part["id"], order, revision: (before?.revision ?? 0) + 1, part: rest });
         if (photo) await photos.put(photo, part["id"]);

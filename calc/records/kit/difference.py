@@ -6,7 +6,8 @@ never lost: those of both sides are kept. A part that is out of use on either si
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections import Counter
+from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
 from calc.records.kit.part import Look, Part
@@ -28,6 +29,8 @@ FIELDS = (
     "service",
 )
 """What is held against each other field by field, in the order of the form."""
+_WORSE = ("ok", "caution", "unknown", "stop")
+"""What a look came to, the worst last."""
 
 
 @dataclass(frozen=True)
@@ -51,6 +54,13 @@ class Changed:
     photo: bool
     goes_out: bool
 
+    @property
+    def can_be_taken(self) -> bool:
+        """Whether the file's may be taken: not where it makes another kind of part of one that was inspected and is in use,
+        for its inspections would pass that.
+        """
+        return self.here.kind == self.there.kind or self.merged.out is not None or not self.merged.looks
+
 
 @dataclass(frozen=True)
 class Difference:
@@ -71,7 +81,12 @@ def difference(here: Sequence[Part], there: Sequence[Part]) -> Difference:
     both = [(known[part.id], part) for part in there if part.id in known]
     changed = tuple(one for ours, theirs in both if (one := _changed(ours, theirs)) is not None)
     numbers = {part.number.casefold() for part in here if part.number}
-    twice = tuple(part.number for part in added if part.number.casefold() in numbers)
+    times = Counter(part.number.casefold() for part in added)
+    twice = tuple(
+        part.number
+        for part in added
+        if part.number.casefold() in numbers or times[part.number.casefold()] > 1
+    )
     return Difference(added, changed, len(both) - len(changed), twice)
 
 
@@ -105,8 +120,9 @@ def merge(here: Part, there: Part) -> Part:
     """The part of the file, with the looks of both sides, and out of use where either is. A photo is never lost to a file
     that leaves photos out.
     """
-    looks: Mapping[tuple[str, ...], Look] = {_look_key(look): look for look in (*here.looks, *there.looks)}
-    kept = sorted(looks.values(), key=_look_key)[-MOST_LOOKS:]
+    days = sorted({look.on for look in (*here.looks, *there.looks)})
+    looks = [look for day in days for look in _of_day(_on(here, day), _on(there, day))]
+    kept = looks[-MOST_LOOKS:]
     out = here.out or there.out
     condition = here.condition if here.out is not None else there.condition
     return replace(
@@ -117,6 +133,23 @@ def merge(here: Part, there: Part) -> Part:
         photo=there.photo or here.photo,
         seen=here.seen,
     )
+
+
+def _on(part: Part, day: str) -> list[Look]:
+    return [look for look in part.looks if look.on == day]
+
+
+def _of_day(here: Sequence[Look], there: Sequence[Look]) -> list[Look]:
+    """The looks of both sides at one day, in the order in which they were written. Where one side only goes on from the other
+    that order is known. Else the bad ones are taken to be the later: the last of a day decides.
+    """
+    ours, theirs = [_look_key(look) for look in here], [_look_key(look) for look in there]
+    if ours == theirs[: len(ours)]:
+        return list(there)
+    if theirs == ours[: len(theirs)]:
+        return list(here)
+    both = dict(zip([*ours, *theirs], [*here, *there], strict=True))
+    return sorted(both.values(), key=lambda look: _WORSE.index(look.found))
 
 
 def _look_key(look: Look) -> tuple[str, ...]:

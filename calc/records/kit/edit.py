@@ -69,12 +69,25 @@ class _Boxes:
 
 
 def edited(
-    fields: Mapping[str, str], before: Part | None, part_id: str, edition: str, units: UnitSystem
+    fields: Mapping[str, str],
+    before: Part | None,
+    part_id: str,
+    edition: str,
+    units: UnitSystem,
+    *,
+    number_taken: bool = False,
 ) -> Part:
-    """The part that the form describes: a new one, or `before` with what was typed. Raises NotSaved."""
+    """The part that the form describes: a new one, or `before` with what was typed. Raises NotSaved.
+
+    number_taken -- another part of the kit bears the number: it is refused where it is new to this part. A part that was
+        inspected stays of its kind, for its inspections would pass another.
+    """
     boxes = _Boxes(fields)
-    boxes.needed("number")
-    boxes.needed("kind", KINDS)
+    number, kind = boxes.needed("number"), boxes.needed("kind", KINDS)
+    if number_taken and (before is None or before.number != number):
+        boxes.refuse("number", message("kit-number-taken"))
+    if before is not None and before.looks and before.kind != kind:
+        boxes.refuse("kind", message("kit-kind-inspected", kind=message(f"kit-kind-{before.kind}")))
     size = boxes.read("size", lambda typed: _size(typed, boxes.text("kind"), units))
     rating = boxes.read("rating", lambda typed: carrying_unit(typed, "weight", units))
     bought_on = boxes.read("bought_on", day_text)

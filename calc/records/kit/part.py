@@ -12,10 +12,12 @@ from collections.abc import Mapping
 from dataclasses import dataclass, replace
 from typing import Any
 
+from calc import inputs
 from calc.records.kit.schema import MEASURES, OUT_CONDITIONS, PART, Fault, first_fault, is_day
 
 GOOD_LOOKS = ("ok", "caution")
 """What a look must have come to for the next to be counted from it."""
+_GRACE = datetime.timedelta(days=1)
 
 
 class NoPart(ValueError):
@@ -43,6 +45,18 @@ class Look:
     def day(self) -> datetime.date:
         """The day of the look."""
         return datetime.date.fromisoformat(self.on)
+
+    @property
+    def good(self) -> bool:
+        """Whether it found the part fit."""
+        return self.found in GOOD_LOOKS
+
+    @property
+    def ahead(self) -> bool:
+        """Whether its day is still to come, so that either it or the clock is wrong. A day of grace: it may have been made on
+        the other side of the date line.
+        """
+        return self.day > inputs.today() + _GRACE
 
     def to_data(self) -> dict[str, Any]:
         """The look as a file keeps it."""
@@ -102,9 +116,14 @@ class Part:
         return tuple(look for _place, look in written)
 
     @property
+    def counted(self) -> tuple[Look, ...]:
+        """Its looks that count, the newest first: a good one whose day is still to come does not, a bad one always does."""
+        return tuple(look for look in self.looked if not (look.good and look.ahead))
+
+    @property
     def last_good(self) -> Look | None:
-        """The newest look that found it fit; None where there is none."""
-        return next((look for look in self.looked if look.found in GOOD_LOOKS), None)
+        """The newest look that counts and found it fit; None where there is none."""
+        return next((look for look in self.counted if look.good), None)
 
     def to_data(self) -> dict[str, Any]:
         """The part as a file keeps it."""

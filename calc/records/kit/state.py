@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from calc import inputs
 from calc.declaration import Citation
 from calc.lifting.condition import ALTERED, GOOD
 from calc.reasons import Reason, Verdict, caution, note, stop, unknown, verdict_of, within
@@ -106,8 +107,10 @@ def rating_seen(rated: Rated) -> str:
 
 
 def _looks(part: Part, next_look: Due) -> tuple[Reason, ...]:
-    looked = part.looked
+    looked = part.counted
     found: list[Reason] = []
+    if (ahead := next((look for look in part.looked if look.ahead), None)) is not None:
+        found.append(caution("kit-look-ahead", date=ahead.on, today=inputs.today().isoformat()))
     if looked and looked[0].found in ("stop", "unknown"):
         found.append(_of_last(looked[0]))
     elif any(look.found == "stop" for look in looked):

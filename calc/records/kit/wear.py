@@ -117,7 +117,7 @@ def wear(part: Part) -> tuple[Wear, ...]:
 
 
 def _readings(part: Part, measure: str) -> list[Reading]:
-    read = ((look.day, _lenient(look.readings.get(measure, ""))) for look in part.looks)
+    read = ((look.day, _lenient(look.readings.get(measure, ""))) for look in part.counted)
     return [Reading(day, size_m) for day, size_m in read if size_m is not None]
 
 

@@ -87,6 +87,8 @@ kit-needed = This is needed here.
 kit-not-read = “{ $typed }” { $reason }.
 kit-too-long = This is too long. Up to 200 characters are kept.
 kit-not-taken = This cannot be kept. Type it as plain text on one line.
+kit-number-taken = Another part of your kit has this number. Give this one a number of its own, and mark it with that.
+kit-kind-inspected = Its inspections were made of it as: { $kind }. They would pass another kind of part. Take it out of use, or add this part anew.
 kit-altered-only-out = An altered part can be kept only as taken out of use. Say here why it is out of use.
 
 ## The list
@@ -236,6 +238,8 @@ reason-kit-look-careful =
     .caution = The inspection of { $date } found it near a limit.
 reason-kit-not-looked-at =
     .caution = No full inspection that found it good is written down. Inspect it before you use it.
+reason-kit-look-ahead =
+    .caution = An inspection bears the date { $date }, and this device says that today is { $today }. One of the two is wrong. Set the clock, or inspect the part anew: that inspection does not count.
 reason-kit-overdue =
     .caution = Its next full inspection was due on { $date }. Inspect it before you use it.
 reason-kit-soon =
@@ -258,7 +262,7 @@ kit-import-title = What this file brings
 kit-brings = New parts: { $added }. Parts that differ: { $changed }. Parts that are the same: { $same }. Nothing is written yet.
 kit-added = New parts
 kit-and-more = and { $count } more
-kit-numbers-twice = These numbers are in your kit already, on other parts: { $numbers }. Both will be kept.
+kit-numbers-twice = More than one part has one of these numbers: { $numbers }. All will be kept. Give each part a number of its own before you use it: one of them may be out of use.
 kit-new-looks = { $count ->
         [one] 1 inspection that you do not have
        *[other] { $count } inspections that you do not have
@@ -266,6 +270,7 @@ kit-new-looks = { $count ->
 kit-new-photo = another photo
 kit-goes-out = It is out of use in the file. It will be out of use here too.
 kit-take-theirs = Take what the file says
+kit-other-kind = In the file this is another kind of part. Its inspections would pass that, so the file’s part cannot be taken. Add it anew.
 kit-take-in = Take it in
 kit-head-field = What
 kit-head-here = On this device
