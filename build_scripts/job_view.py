@@ -14,9 +14,11 @@ from urllib.parse import parse_qsl
 from build_scripts.answer_view import nodes_of
 from build_scripts.code_view import code_nodes
 from calc.inputs import Given
+from calc.reasons import Reason
 from calc.records.codes.numbers import Numbers, nested
 from calc.records.jobs.plan import Plan, Typed, Worked, plan
-from calc.records.jobs.slots import JOBS, SHOWN, sheets_of
+from calc.records.jobs.slots import JOBS, SHOWN, WHERE, sheets_of, slot_of
+from calc.records.kit.part import part_of
 from calc.trees import Node
 from calc.words.facts import Fact, Option, absent, share, weight
 from calc.words.writer import UnitSystem, Writer, plain
@@ -34,6 +36,8 @@ _SIGNS = ("prohibition", "warning", "mandatory")
 _BY_HAND = ("what", "by", "checked", "date")
 _COLUMNS = ("number", "mark", "looked", "rating", "pull", "used")
 """The columns of the table of parts; on a narrow screen each cell stands under its head."""
+PARTS_ON_FIRST, PARTS_ON_OTHERS = 10, 24
+"""So many parts stand on the first sheet of paper beside all else; more have sheets of their own, with so many on each."""
 _BLANK_STAGES = 6
 _LOG_COLUMNS = ("stage", "force", "gap", "time")
 DRAWN = ("sling-legs", "hanging-load", "tie-down", "trial-log")
@@ -62,15 +66,17 @@ class Asked:
 
 
 def job_view(request: Mapping[str, Any]) -> dict[str, Any]:
-    """The answer to {"job": {"name", "typed", "made_by"}}: the verdict and the nodes of the page. `typed`: by worksheet, its
-    fields as an address holds them, with the units that they were typed in; those are the units of the page.
+    """The answer to {"job": {"name", "typed", "made_by", "kit"}}: the verdict and the nodes of the page. `typed`: by worksheet,
+    its fields as an address holds them, with the units that they were typed in; those are the units of the page. `kit`: the
+    parts that this device keeps under the numbers that are named there.
     """
     one = request["job"]
     typed = {name: _typed(fields) for name, fields in one["typed"].items() if name in sheets_of(one["name"])}
     typed = {name: sheet for name, sheet in typed.items() if sheet.inputs}
     units: UnitSystem = next((sheet.units for sheet in typed.values()), "us")
     language = request.get("language", "en")
-    made = plan(one["name"], typed, language)
+    kit = [part_of(part) for part in one.get("kit", ())]
+    made = plan(one["name"], typed, language, kit)
     writer = Writer(units, language, SCOPES)
     asked = Asked(one["name"], typed, one["made_by"], units, language, request.get("root", ""), writer)
     return {"ok": True, "verdict": made.verdict, "plan": made.is_plan, "nodes": _page(asked, made)}
@@ -83,9 +89,18 @@ def _typed(fields: str) -> Typed:
 
 
 def _page(asked: Asked, made: Plan) -> list[Node]:
-    title: Node = ["h2", {"class": "job-title"}, asked.writer.text(f"job-{asked.job}")]
     if not asked.typed:
-        return [title, ["p", {}, *asked.say("job-nothing")], _sheets(asked)]
+        return [_title(asked), ["p", {}, *asked.say("job-nothing")], _sheets(asked)]
+    body = _plan(asked, made) if made.is_plan else _refusal(asked, made)
+    return [_head(asked, made, 1), *body]
+
+
+def _title(asked: Asked) -> Node:
+    return ["h2", {"class": "job-title"}, asked.writer.text(f"job-{asked.job}")]
+
+
+def _head(asked: Asked, made: Plan, page: int) -> Node:
+    """The head of a sheet of paper: what it is, of which job, its verdict, which sheet of how many, and what made it."""
     word = _WORDS.get(made.verdict, "job-not-a-plan")
     if made.is_plan and _is_done(made):
         word = "job-record"
@@ -95,9 +110,14 @@ def _page(asked: Asked, made: Plan) -> list[Node]:
         ["span", {"class": "verdict-shape"}],
         ["span", {}, asked.writer.text(word)],
     ]
-    head: Node = ["div", {"class": "answer job-head", "data-verdict": made.verdict}, title, band]
-    body = _plan(asked, made) if made.is_plan else _refusal(asked, made)
-    return [head, *body]
+    named: list[Node] = [["p", {"class": "job-name", "data-job-name": ""}, made.name]] if made.name else []
+    pages = 1 + len(_pages_of_parts(made))
+    numbered = asked.say("job-page", page=page, pages=pages, hash=asked.made_by)
+    title = (
+        _title(asked) if page == 1 else ["p", {"class": "job-title"}, asked.writer.text(f"job-{asked.job}")]
+    )
+    attributes = {"class": "answer job-head", "data-verdict": made.verdict}
+    return ["div", attributes, title, *named, band, ["p", {"class": "job-page-number"}, *numbered]]
 
 
 # ---- no plan
@@ -105,23 +125,29 @@ def _page(asked: Asked, made: Plan) -> list[Node]:
 
 def _refusal(asked: Asked, made: Plan) -> list[Node]:
     against = [one for one in made.reasons if one.weight in ("stop", "unknown")]
-    items: list[Node] = [
-        ["li", {}, *asked.say(f"reason-{one.code}.headline", **one.facts)] for one in against
-    ]
+    items: list[Node] = [["li", {}, *_against(asked, made, one)] for one in against]
     return [
         ["p", {"class": "job-why"}, *asked.say("job-why-not")],
         ["ul", {"class": "job-reasons", "data-job-reasons": ""}, *items],
-        *_headlines(made),
         _sheets(asked),
         ["div", {"class": "job-foot"}, _code(asked)],
     ]
 
 
-def _headlines(made: Plan) -> Iterator[Node]:
-    """What the worksheets that say stop or cannot be rated say themselves."""
-    for one in made.worked:
-        if one.verdict in ("stop", "unknown"):
-            yield ["p", {"class": "headline"}, *nodes_of(one.told["headline"])]
+def _against(asked: Asked, made: Plan, reason: Reason) -> list[Node]:
+    """One reason why it is no plan: the part of the page that it is about, the reason, and what the worksheet says itself."""
+    titles = {asked.writer.of(f"worksheets/{name}").text("title"): name for name in sheets_of(asked.job)}
+    sheet = titles.get(str(reason.facts.get("sheet", "")), "")
+    slot = slot_of(sheet) if sheet else WHERE.get(reason.code, "")
+    where: list[Node] = []
+    if slot:
+        named = asked.say("job-where", slot=asked.writer.text(f"slot-{slot}"))
+        link: Node = ["a", {"href": f"{asked.root}work-out/{sheet}.html"}, *named]
+        where = [["b", {}, *([link] if sheet else named)], " "]
+    said = asked.say(f"reason-{reason.code}.headline", **reason.facts)
+    own = [one for one in made.worked if one.sheet.name == sheet]
+    lines: list[Node] = [["p", {"class": "headline"}, *nodes_of(one.told["headline"])] for one in own]
+    return [*where, *said, *lines]
 
 
 def _sheets(asked: Asked) -> Node:
@@ -143,13 +169,17 @@ def _plan(asked: Asked, made: Plan) -> list[Node]:
         for one in careful
     ]
     slots = [_slot(asked, made, slot.name) for slot in JOBS[asked.job]]
+    rows, pages = _rows_of_parts(asked, made), _pages_of_parts(made)
+    on_first = [_parts(asked, rows)] if rows and not pages else []
     return [
         *said,
         ["div", {"class": "job-slots"}, *(one for one in slots if one is not None)],
-        *_parts(asked, made),
+        *on_first,
+        *_where_parts(asked, len(rows), len(pages)),
         ["div", {"class": "job-two"}, _cautions(asked, made), _before(asked, made)],
         _by_hand(asked),
         ["div", {"class": "job-foot"}, _code(asked), ["div", {"class": "job-small"}, *_given(asked, made)]],
+        *(_page_of_parts(asked, made, rows, place) for place in range(len(pages))),
     ]
 
 
@@ -186,17 +216,49 @@ def _numbers(one: Worked, is_done: bool) -> Iterator[Node]:
     yield from lists
 
 
-def _parts(asked: Asked, made: Plan) -> list[Node]:
-    """The parts of the string: number, mark, last inspection, what each may carry, its pull and how much of it is used."""
-    path = next((one for one in made.worked if one.sheet.name == "load-path"), None)
+def _path(made: Plan) -> Worked | None:
+    """The worksheet that lists the parts."""
+    return next((one for one in made.worked if one.sheet.name == "load-path"), None)
+
+
+def _pages_of_parts(made: Plan) -> list[slice]:
+    """Which rows of the table of parts stand on each sheet of paper after the first; none where the first has room for all."""
+    path = _path(made)
+    count = len(path.found.parts) if path is not None and made.is_plan else 0
+    if count <= PARTS_ON_FIRST:
+        return []
+    return [slice(first, first + PARTS_ON_OTHERS) for first in range(0, count, PARTS_ON_OTHERS)]
+
+
+def _rows_of_parts(asked: Asked, made: Plan) -> list[Node]:
+    path = _path(made)
     if path is None:
         return []
     writer = Writer(asked.units, asked.language, path.sheet.scopes)
-    heads: list[Node] = [["th", {"scope": "col"}, asked.writer.text(f"part-{name}")] for name in _COLUMNS]
     rows = zip(path.given.rows("items"), path.found.parts, strict=True)
-    body = [_part(asked, writer, row, part) for row, part in rows]
-    table: Node = ["table", {"class": "job-parts"}, ["thead", {}, ["tr", {}, *heads]], ["tbody", {}, *body]]
-    return [table]
+    return [_part(asked, writer, row, part) for row, part in rows]
+
+
+def _parts(asked: Asked, rows: Sequence[Node]) -> Node:
+    """The parts of the string: number, mark, last inspection, what each may carry, its pull and how much of it is used."""
+    heads: list[Node] = [["th", {"scope": "col"}, asked.writer.text(f"part-{name}")] for name in _COLUMNS]
+    return ["table", {"class": "job-parts"}, ["thead", {}, ["tr", {}, *heads]], ["tbody", {}, *rows]]
+
+
+def _where_parts(asked: Asked, count: int, pages: int) -> list[Node]:
+    """On which sheets of paper the parts stand, where the first has no room for them."""
+    if not pages:
+        return []
+    code = "job-parts-on" if pages == 1 else "job-parts-on-pages"
+    return [["p", {"class": "job-careful"}, *asked.say(code, count=count, page=2, pages=1 + pages)]]
+
+
+def _page_of_parts(asked: Asked, made: Plan, rows: Sequence[Node], place: int) -> Node:
+    """A further sheet of paper: the head again, and the parts that stand on it."""
+    heading = asked.writer.text("slot-parts" if place == 0 else "job-parts-go-on")
+    some = rows[_pages_of_parts(made)[place]]
+    content = [_head(asked, made, place + 2), ["h3", {}, heading], _parts(asked, some)]
+    return ["section", {"class": "job-further"}, *content]
 
 
 def _part(asked: Asked, writer: Writer, row: Given, part: Any) -> Node:
@@ -287,10 +349,9 @@ def _given(asked: Asked, made: Plan) -> list[Node]:
     for one in made.worked:
         title = asked.writer.of(f"worksheets/{one.sheet.name}").text("title")
         lines: list[Node] = []
-        told = one.told["inputs"]
-        if one.slot == "parts":  # their rows are the table of parts
-            told = told[: len(told) - len(one.found.parts)]
-        for given in told:
+        for given in one.told["inputs"]:
+            if given["name"] == "job" or (one.slot == "parts" and given["name"] == "items"):
+                continue  # they stand in the head, and in the table of parts
             lines += [["b", {}, *nodes_of(given["label"]), ":"], " ", *nodes_of(given["text"]), ". "]
         made_of.append(
             ["p", {}, ["b", {}, f"{asked.writer.text('job-worked-out-from')} ({title})"], " ", *lines]
@@ -306,4 +367,4 @@ def _code(asked: Asked) -> Node:
     return ["section", {"class": "code-place", "data-code": ""}, heading, *content]
 
 
-__all__ = ["BEFORE", "job_view"]
+__all__ = ["BEFORE", "PARTS_ON_FIRST", "PARTS_ON_OTHERS", "job_view"]

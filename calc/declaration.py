@@ -120,7 +120,8 @@ class Figure:
 @dataclass(frozen=True)
 class HandOver:
     """A result that another worksheet asks for: the name of the result, of the worksheet, and the path of its input
-    (`load`, `centre[0]`). Both are of one dimension; the value goes over as it is written, rounded on its safe side.
+    (`load`, `centre[0]`). Both are of one dimension; the value goes over as it is written, rounded on its safe side. What
+    both ask for (`job`) goes over as it was typed.
     """
 
     result: str

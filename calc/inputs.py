@@ -490,6 +490,12 @@ class TextInput(Input):
         return "" if self.long else super().typed(given)
 
 
+JOB_INPUT = TextInput("job", required=False)
+"""What the reader calls the job, so that worksheets of two jobs are told apart when one page is made of them."""
+JOB_WORDS = "shared/job"
+"""The scope of its words."""
+
+
 class DateInput(Input):
     """A day that lies behind: when something was inspected, made or tested. From 1970 to today."""
 

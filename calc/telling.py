@@ -133,7 +133,8 @@ def _next(told: _Told) -> list[dict[str, Any]]:
     gathered: dict[str, dict[str, str]] = {}
     results = {result.name: result for result in told.sheet.results}
     for one in told.sheet.hands_over:
-        typed = _typed(told, results[one.result])
+        found = results.get(one.result)
+        typed = _typed(told, found) if found else told.given.typed.get(one.result, "")
         if typed:
             gathered.setdefault(one.worksheet, {})[one.input] = typed
     return [
@@ -157,7 +158,7 @@ def _typed(told: _Told, result: Result) -> str:
 
 
 def _given(inputs: Sequence[Input], given: Given, within: str, writer: Writer) -> list[dict[str, Any]]:
-    """What the answer was worked out from: label and text of each input that was given, a row as one text."""
+    """What the answer was worked out from: name, label and text of each input that was given, a row as one text."""
     said: list[dict[str, Any]] = []
     for declared in inputs:
         value, words = given.values.get(declared.name), within + declared.name
@@ -175,11 +176,13 @@ def _given(inputs: Sequence[Input], given: Given, within: str, writer: Writer) -
                     [*one["label"], " ", *one["text"]]
                     for one in _given(declared.columns, row, f"{words}-", writer)
                 ]
-                said.append({"label": [f"{named} {number}"], "text": _joined(cells)})
+                said.append({"name": declared.name, "label": [f"{named} {number}"], "text": _joined(cells)})
         elif declared.kind == "file" or declared.long:
-            said.append({"label": label, "text": writer.say("given")})
+            said.append({"name": declared.name, "label": label, "text": writer.say("given")})
         else:
-            said.append({"label": label, "text": writer.write(declared.fact(value, words))})
+            said.append(
+                {"name": declared.name, "label": label, "text": writer.write(declared.fact(value, words))}
+            )
     return said
 
 

@@ -59,6 +59,8 @@ def cited_once(rows: Iterable[Row]) -> tuple[Cited, ...]:
 def value(row: Row, *, bare: bool = False) -> Spans:
     """The value of a row as printed, with its unit unless `bare`, and its ring where nobody saw it in text."""
     said = row["value"] if bare else measured(row["value"], row["unit"])
+    if row["value"].startswith("-"):
+        said = f"\N{MINUS SIGN}{said.removeprefix('-')}"
     return [said, *(RING if row["checked"] == "memory" else [])]
 
 
@@ -325,7 +327,7 @@ def sling_heat_grid() -> tuple[Grid, list[Row]]:
                 )
             )
             used.append(row)
-    heads = (_say("head-part"), _say("head-what"), _say("head-printed"), _say("head-about"))
+    heads = (_say("head-part"), _say("head-limit"), _say("head-printed"), _say("head-about"))
     return Grid(_say("grid-sling-heat"), heads, tuple(lines), words=True), used
 
 
@@ -341,7 +343,7 @@ def law_grid() -> tuple[Grid, list[Row]]:
     """What the law of the road asks, as the table of rules has it."""
     name = "tie-down-rules"
     rows = [table(name).one(item=item, rule=rule) for item, rule in LAW_RULES]
-    lines = tuple((_key(name, "item", row["item"]), value(row)) for row in rows)
+    lines = tuple((_say(f"law-{row['item'].replace('_', '-')}"), value(row)) for row in rows)
     return Grid(_say("grid-law"), (_say("head-rule-of"), _say("head-rule")), lines, words=True), rows
 
 
@@ -397,7 +399,7 @@ def chain_chart() -> Sheet:
         "look-up/chain-tie-down",
         (may_lift_grid(), tie_down_grid(), one_leg_grid()),
         (("prohibition", _say("wall-chain.never")),),
-        letters_pt=11.5,
+        letters_pt=13.0,
     )
 
 
@@ -411,7 +413,7 @@ def angle_chart() -> Sheet:
         (("prohibition", _say("wall-sling-angles.never", least=Number(LOWEST_ANGLE_DEG))),),
         drawing=_three_slings(),
         more=(guidance,),
-        letters_pt=11.0,
+        letters_pt=13.0,
     )
 
 
@@ -448,7 +450,7 @@ def hitch_chart() -> Sheet:
         (choke_grid(), legs_grid(), web_grid()),
         (("mandatory", _say("wall-hitches.tag")), ("warning", _say("wall-hitches.basket"))),
         drawing=_hitches_drawn(),
-        letters_pt=13.0,
+        letters_pt=13.5,
     )
 
 
@@ -529,7 +531,7 @@ def clip_chart() -> Sheet:
     """Clips on wire rope."""
     return _sheet(
         "wall-clips", "look-up/wire-rope-clips", (clips_grid(),),
-        (("mandatory", _say("wall-clips.saddle")), ("warning", _say("wall-clips.maker"))), letters_pt=13.5,
+        (("mandatory", _say("wall-clips.saddle")), ("warning", _say("wall-clips.maker"))), letters_pt=17.0,
     )  # fmt: skip
 
 
@@ -540,7 +542,7 @@ def inspection_chart() -> Sheet:
         "judge/index",
         (limits_grid(), removal_grid()),
         (("prohibition", _say("wall-inspection.never")),),
-        letters_pt=9.0,
+        letters_pt=11.5,
     )
 
 
@@ -548,7 +550,7 @@ def heat_chart() -> Sheet:
     """Heat and cold."""
     return _sheet(
         "wall-heat", "understand/hot-and-cold-work", (chain_heat_grid(), sling_heat_grid()),
-        (("prohibition", _say("wall-heat.never")),), letters_pt=11.5,
+        (("prohibition", _say("wall-heat.never")),), letters_pt=13.5,
     )  # fmt: skip
 
 
@@ -559,7 +561,7 @@ def tie_down_chart() -> Sheet:
         "look-up/tie-down-rules",
         (law_grid(), tie_down_grid(), strap_grid()),
         (("warning", _say("wall-tie-down.forces")),),
-        letters_pt=10.5,
+        letters_pt=12.5,
     )
 
 

@@ -62,6 +62,23 @@
   /** @param {HTMLElement} place @returns {Record<string, string[]>} the worksheets of each job */
   const jobsOf = (place) => JSON.parse(place.dataset["job"] ?? "{}");
 
+  /**
+   * What the kit of this device keeps of the parts that worksheets name; nothing where it may keep none.
+   * @param {unknown[]} typed  as addresses hold it
+   * @param {string} root
+   * @returns {Promise<unknown[]>}
+   */
+  async function ownPartsIn(typed, root) {
+    const numbers = typed.flatMap((fields) => [...new URLSearchParams(String(fields))].filter(([path]) => /(^|\.)own_number$/.test(path)).map(([, number]) => number));
+    if (numbers.length === 0) return [];
+    try {
+      if (!book.ownParts) await /** @type {any} */ (globalThis).linkwrightScript(new URL(`${root}scripts/kit.js`, location.href));
+      return await book.ownParts(numbers);
+    } catch {
+      return [];
+    }
+  }
+
   let jobTurns = 0;
 
   async function showJob() {
@@ -87,7 +104,7 @@
       await pythonRuns();
       const typed = Object.fromEntries(sheets.map((sheet) => [sheet, keptTyped.get(sheet)]).filter(([, fields]) => fields));
       const { root = "" } = place.dataset;
-      const job = { name, typed, made_by: book.code };
+      const job = { name, typed, made_by: book.code, kit: await ownPartsIn(Object.values(typed), root) };
       const answer = await python.answer({ job, language: document.documentElement.lang, root });
       if (turn !== jobTurns) return; // another job was chosen meanwhile
       if (!answer.ok) throw new Error(answer.errors[0]?.said ?? "");

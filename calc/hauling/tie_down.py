@@ -58,7 +58,7 @@ from calc.hauling.securing_law import (
     working_load_share,
 )
 from calc.hauling.tie_down_items import LABELS, MOST_LIMIT_LB, Load, TieDown, read_tie_downs, tie_down_inputs
-from calc.inputs import BadInput, Bounds, ChoiceInput, Given, QuantityInput, RowsInput
+from calc.inputs import JOB_INPUT, JOB_WORDS, BadInput, Bounds, ChoiceInput, Given, QuantityInput, RowsInput
 from calc.lifting.condition import GOOD
 from calc.lifting.own_part import WORDS as OWN_PART_WORDS
 from calc.lifting.own_part import judge_own_parts
@@ -801,6 +801,7 @@ WORKSHEET = Worksheet(
         ),
         ChoiceInput("anchor_label", choices=LABELS, required=False),
         RowsInput("tie_downs", columns=tie_down_inputs(), bounds=Bounds(at_least=1, at_most=24)),
+        JOB_INPUT,
     ),
     results=(
         Result("law_verdict"),
@@ -825,7 +826,7 @@ WORKSHEET = Worksheet(
     draw=draw,
     cite=cite,
     shown=shown,
-    shares=(WORDS, OWN_PART_WORDS),
+    shares=(WORDS, OWN_PART_WORDS, JOB_WORDS),
     large=largest,
     example={
         "country": "us",

@@ -16,7 +16,17 @@ from calc.comparing import exceeds
 from calc.declaration import Citation, Figure, Result, Step, Worksheet, step
 from calc.figures.drawing import LineKind
 from calc.figures.hanging import DrawnLeg, HangingPose, HangingWords, hanging_figure
-from calc.inputs import BadInput, Bounds, Given, PointInput, QuantityInput, RowsInput, TextInput
+from calc.inputs import (
+    JOB_INPUT,
+    JOB_WORDS,
+    BadInput,
+    Bounds,
+    Given,
+    PointInput,
+    QuantityInput,
+    RowsInput,
+    TextInput,
+)
 from calc.lifting.chain_spring import most_of_chain_kg
 from calc.lifting.condition import ALTERED, GOOD, WORDS, condition_input, condition_of, judge_condition
 from calc.lifting.hanging import Vector, minus
@@ -647,6 +657,7 @@ WORKSHEET = Worksheet(
         leg_grade_input(),
         QuantityInput("chain_size", dimension="length", bounds=Bounds(above=0, at_most=4)),
         condition_input(),
+        JOB_INPUT,
     ),
     results=(
         Result("worst_tension", "force", "demand"),
@@ -676,7 +687,7 @@ WORKSHEET = Worksheet(
     draw=draw,
     shown=shown,
     large=lambda found: "highest_tension" if isinstance(found.worst_tension_n, Absent) else "worst_tension",
-    shares=(WORDS, GRADE_WORDS, OWN_PART_WORDS),
+    shares=(WORDS, GRADE_WORDS, OWN_PART_WORDS, JOB_WORDS),
     example={
         "load": "1,450 lb",
         "centre": ["16 in", "9 in", "10 in"],

@@ -16,7 +16,7 @@ from itertools import pairwise
 from calc.comparing import exceeds
 from calc.declaration import Citation, Figure, Result, Step, Worksheet, step
 from calc.figures.paths import BarKind, PathBar, PathWords, path_figure
-from calc.inputs import Bounds, Given, QuantityInput, RowsInput
+from calc.inputs import JOB_INPUT, JOB_WORDS, Bounds, Given, QuantityInput, RowsInput
 from calc.lifting.leg_geometry import Flatness, flatness
 from calc.lifting.own_part import judge_own_parts
 from calc.lifting.path_items import (
@@ -309,6 +309,7 @@ WORKSHEET = Worksheet(
         QuantityInput("load", dimension="weight", bounds=Bounds(above=0, at_most=2_000_000), sense="demand"),
         *string_inputs(),
         RowsInput("items", columns=path_item_inputs(), bounds=Bounds(at_least=1, at_most=40)),
+        JOB_INPUT,
     ),
     results=(
         Result("capacity", "weight", "capacity"),
@@ -323,7 +324,7 @@ WORKSHEET = Worksheet(
     draw=draw,
     cite=cite,
     shown=shown,
-    shares=WORDS,
+    shares=(*WORDS, JOB_WORDS),
     large="capacity",
     example={
         "load": "3,900 lb",

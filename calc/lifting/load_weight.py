@@ -12,6 +12,8 @@ from dataclasses import dataclass
 from calc.declaration import Citation, Figure, HandOver, Result, Step, Worksheet, step
 from calc.figures.loads import LABELLED, DrawnLoad, PlacedPart, load_figure
 from calc.inputs import (
+    JOB_INPUT,
+    JOB_WORDS,
     Bounds,
     ChoiceInput,
     CountInput,
@@ -282,6 +284,7 @@ WORKSHEET = Worksheet(
         FileInput("solid", required=False),
         ChoiceInput("solid_unit", choices=("mm", "cm", "m", "in", "ft"), required=False),
         ChoiceInput("solid_material", choices=_MATERIALS, required=False),
+        JOB_INPUT,
     ),
     results=(
         Result("weight", "weight"),
@@ -307,7 +310,11 @@ WORKSHEET = Worksheet(
         HandOver("centre_y", "hanging-load", "centre[1]"),
         HandOver("centre_z", "hanging-load", "centre[2]"),
         HandOver("weight_high", "load-path", "load"),
+        HandOver("job", "sling-legs", "job"),
+        HandOver("job", "hanging-load", "job"),
+        HandOver("job", "load-path", "job"),
     ),
+    shares=(JOB_WORDS,),
     example={
         "parts": [
             {

@@ -22,7 +22,7 @@ from calc.comparing import exceeds
 from calc.declaration import Citation, Figure, Result, Step, Worksheet, step
 from calc.figures.drawing import LineKind
 from calc.figures.slings import SlingShape, sling_figure
-from calc.inputs import Bounds, ChoiceInput, CountInput, Given, QuantityInput, TextInput
+from calc.inputs import JOB_INPUT, JOB_WORDS, Bounds, ChoiceInput, CountInput, Given, QuantityInput, TextInput
 from calc.lifting.condition import ALTERED, GOOD, WORDS, condition_input, condition_of, judge_condition
 from calc.lifting.leg_geometry import (
     Flatness,
@@ -592,6 +592,7 @@ WORKSHEET = Worksheet(
         TextInput("size", required=False, shown_when={"leg_kind": ("chain",)}),
         QuantityInput("leg_rating", dimension="weight", bounds=_WEIGHT, required=False, sense="capacity"),
         condition_input(),
+        JOB_INPUT,
     ),
     results=(
         Result("leg_tension", "force", "demand"),
@@ -619,7 +620,7 @@ WORKSHEET = Worksheet(
     cite=lambda found: found.sources,
     shown=shown,
     large="leg_tension",
-    shares=(WORDS, GRADE_WORDS, OWN_PART_WORDS),
+    shares=(WORDS, GRADE_WORDS, OWN_PART_WORDS, JOB_WORDS),
     example={
         "load": "4,860 lb",
         "legs": "2",

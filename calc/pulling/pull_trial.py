@@ -15,7 +15,7 @@ from typing import Literal
 from calc.comparing import exceeds
 from calc.declaration import Citation, Figure, Result, Step, Worksheet, step
 from calc.figures.limits import LimitBar, limits_figure
-from calc.inputs import Bounds, ChoiceInput, CountInput, Given, QuantityInput, RowsInput
+from calc.inputs import JOB_INPUT, JOB_WORDS, Bounds, ChoiceInput, CountInput, Given, QuantityInput, RowsInput
 from calc.lifting.own_part import judge_own_parts
 from calc.lifting.path_items import (
     WORDS,
@@ -607,6 +607,7 @@ WORKSHEET = Worksheet(
         ),
         QuantityInput("hold", dimension="time", bounds=Bounds(above=0, at_most=120), default="3 min"),
         CountInput("pulls_survived", bounds=Bounds(at_least=1, at_most=100_000), default="1"),
+        JOB_INPUT,
     ),
     results=(
         Result("ceiling", "force", "capacity"),
@@ -631,7 +632,7 @@ WORKSHEET = Worksheet(
     draw=draw,
     cite=cite,
     shown=shown,
-    shares=(*WORDS, PROOF_WORDS),
+    shares=(*WORDS, PROOF_WORDS, JOB_WORDS),
     large="ceiling",
     example={
         "target": "2,900 lb",

@@ -13,7 +13,18 @@ from dataclasses import dataclass
 
 from calc.declaration import Citation, Figure, Result, Step, Worksheet, step
 from calc.figures.pull_graphs import Break, LogShape, log_figure
-from calc.inputs import BadInput, Bounds, ChoiceInput, FileInput, Given, QuantityInput, RowsInput, TextInput
+from calc.inputs import (
+    JOB_INPUT,
+    JOB_WORDS,
+    BadInput,
+    Bounds,
+    ChoiceInput,
+    FileInput,
+    Given,
+    QuantityInput,
+    RowsInput,
+    TextInput,
+)
 from calc.inspecting.inspection import Limit, limits
 from calc.lifting.condition import WORDS as CONDITION_WORDS
 from calc.lifting.condition import condition_input, condition_of, judge_condition
@@ -414,6 +425,7 @@ WORKSHEET = Worksheet(
             columns=_COLUMNS,
         ),
         FileInput("file", required=False, shown_when={"kept_as": ("file",)}),
+        JOB_INPUT,
     ),
     results=(
         Result("departs_at", "force"),
@@ -453,5 +465,5 @@ WORKSHEET = Worksheet(
         Citation("jcgm-100", "F.2.2.1, G.3"),
         Citation("clopper-pearson-1934", "what a pass proves; see pull-trial"),
     ),
-    shares=(WORDS, CONDITION_WORDS),
+    shares=(WORDS, CONDITION_WORDS, JOB_WORDS),
 )

@@ -221,7 +221,7 @@ def test_what_is_handed_over_is_asked_for_there_and_as_far_on_the_safe_side() ->
     handed = [(sheet, one) for sheet in SHEETS.values() for one in sheet.hands_over]
     assert handed
     for sheet, one in handed:
-        result = {found.name: found for found in sheet.results}[one.result]
+        result = sheet.by_name[one.result]
         asked = {given.name: given for given in SHEETS[one.worksheet].inputs}[one.input.split("[")[0]]
         assert asked.dimension == result.dimension
         assert asked.sense == result.sense

@@ -3,19 +3,24 @@
 from __future__ import annotations
 
 import json
+from collections.abc import Sequence
+from dataclasses import replace
 from typing import Any
 from urllib.parse import urlencode
 
 import pytest
 
 from build_scripts.answer_view import view_json
-from build_scripts.job_view import BEFORE
+from build_scripts.job_view import BEFORE, PARTS_ON_FIRST
+from calc import inputs
 from calc.answering import worksheet
 from calc.records.codes.numbers import bring_back, fields, nested
-from calc.records.jobs.plan import Plan, Typed, plan
+from calc.records.jobs.plan import Plan, Typed, own_numbers, plan
 from calc.records.jobs.slots import JOBS, SHOWN, job_of, sheets_of
+from calc.records.kit.part import Out, part_of
 from calc.words.writer import UnitSystem
 from tests.unit.test_codes import example_of, text_in
+from tests.unit.test_kit import look, part
 
 WEIGHT: dict[str, Any] = {
     "parts": [
@@ -66,9 +71,9 @@ def codes(job: str, typed: dict[str, Any]) -> set[str]:
     return {one.code for one in made(job, typed).reasons}
 
 
-def viewed(job: str, typed: dict[str, Any], units: str = "us") -> Any:
+def viewed(job: str, typed: dict[str, Any], units: str = "us", kit: Sequence[Any] = ()) -> Any:
     told = {name: urlencode([*fields(inputs), ("units", units)]) for name, inputs in typed.items()}
-    request = {"job": {"name": job, "typed": told, "made_by": "1a2b3c4d"}, "root": "../"}
+    request = {"job": {"name": job, "typed": told, "made_by": "1a2b3c4d", "kit": kit}, "root": "../"}
     return json.loads(view_json(json.dumps(request)))
 
 
@@ -241,3 +246,128 @@ def test_fields_are_put_together_as_they_were_taken_apart() -> None:
     assert nested(fields(inputs)) == inputs
     assert nested([("items[1].kind", "ring")]) == {"items": [{}, {"kind": "ring"}]}
     assert nested([("not a path", "x"), ("", "x"), ("a[1000]", "x")]) == {}
+
+
+# ---- which job, and the parts as they stand today
+
+
+def named(typed: dict[str, Any], *names: str) -> dict[str, Any]:
+    """The worksheets of a job, each with a name of it."""
+    return {sheet: {**typed[sheet], "job": name} for sheet, name in zip(typed, names, strict=True)}
+
+
+def test_worksheets_of_two_jobs_make_no_plan() -> None:
+    """Both lifts weigh the same, so that their weights tell nothing."""
+    assert (
+        made("lift", named(LIFT, "Engine 4", "engine  4", "ENGINE 4")).verdict == made("lift", LIFT).verdict
+    )
+    mixed = named(LIFT, "Engine 4", "Engine 4", "Keel")
+    assert "jobs-differ" in codes("lift", mixed)
+    said = words_of(viewed("lift", mixed))
+    assert "Not a plan" in said
+    assert "Engine 4; Keel" in said
+
+
+def test_a_worksheet_without_the_name_of_the_others_is_careful_at_best() -> None:
+    some = named(LIFT, "Engine 4", "Engine 4", "")
+    assert "job-not-named" in codes("lift", some)
+    assert made("lift", some).verdict == "caution"
+
+
+def test_the_name_of_a_job_stands_on_its_page_and_in_its_text() -> None:
+    answer = viewed("lift", named(LIFT, "Engine 4", "Engine 4", "Engine 4"))
+    said = words_of(answer)
+    assert said.startswith("Lift sheetEngine 4")
+    assert said.count("Engine 4") == 1  # not once more for each worksheet
+    brought = bring_back(code_in(["div", {}, *answer["nodes"]]))
+    assert {one.inputs["job"] for one in brought.sheets} == {"Engine 4"}
+
+
+def test_every_worksheet_of_a_job_asks_what_the_job_is_called() -> None:
+    for job in JOBS:
+        for name in sheets_of(job):
+            assert "job" in {one.name for one in worksheet(name).inputs}, name
+
+
+OWN = {"own_number": "S-5", "last_look": "passed", "looked_on": "today", "look_due": ""}
+
+
+@pytest.mark.parametrize("job", ["lift", "pull", "load"])
+@pytest.mark.parametrize(
+    ("more", "code"),
+    [
+        ({"out": Out("2026-11-20", "bent", "R. Ames")}, "own-part-now-stop"),
+        ({"condition": "unmarked"}, "own-part-now-unknown"),
+        ({"looks": ()}, "own-part-now-caution"),
+        ({}, ""),
+        ({"number": "S-6", "looks": ()}, ""),
+    ],
+)
+def test_what_the_kit_says_today_counts_beside_what_a_worksheet_was_told(
+    job: str, more: dict[str, Any], code: str
+) -> None:
+    """The part was taken out of use after the worksheet was filled in from the kit."""
+    today = inputs.today().isoformat()
+    good = part("shackle", number="s-5", mark="A", size="5/8 in", looks=(look(today),))
+    kit = [replace(good, **more).to_data()]
+    typed = {
+        "lift": {**LIFT, "load-path": {**PARTS, "items": [{**one, **OWN} for one in PARTS["items"]]}},
+        "pull": {"pull-trial": with_own(example_of("pull-trial"), "items")},
+        "load": {"tie-down": with_own(example_of("tie-down"), "tie_downs")},
+    }[job]
+    without, answer = viewed(job, typed), viewed(job, typed, kit=kit)
+    said = [
+        one.code
+        for one in plan(job, {n: Typed(g, "us") for n, g in typed.items()}, kit=[part_of(kit[0])]).reasons
+    ]
+    assert [one for one in said if one.startswith("own-part-now")] == ([code] if code else [])
+    if code in ("own-part-now-stop", "own-part-now-unknown"):
+        assert without["plan"]
+        assert not answer["plan"]
+        assert "s-5" in words_of(answer)
+    else:
+        assert answer["verdict"] == ("caution" if code else without["verdict"])
+
+
+def with_own(given: dict[str, Any], rows: str) -> dict[str, Any]:
+    return {**given, rows: [{**given[rows][0], **OWN}, *given[rows][1:]]}
+
+
+def test_a_leg_of_the_kit_is_known_in_the_rigging_too() -> None:
+    (one,) = plan("lift", {"sling-legs": Typed({**LEGS, **OWN}, "us")}).worked
+    assert own_numbers(one) == {"s-5"}
+
+
+def test_a_page_that_is_no_plan_says_which_part_of_it_said_so() -> None:
+    trial, log = example_of("pull-trial"), example_of("trial-log")
+    items = [{**one, "rating": "2,000 lb"} if one.get("rating") else one for one in trial["items"]]
+    weaker = {**trial, "items": items, "target": "1,000 lb"}
+    assert "What the log says: The log reached" in words_of(
+        viewed("pull", {"pull-trial": weaker, "trial-log": log})
+    )
+    worn = {**log, "condition": "welded"}
+    said = words_of(viewed("pull", {"pull-trial": trial, "trial-log": worn}))
+    assert "What the log says: “" in said
+    assert "The pull: “" not in said
+    refused = words_of(viewed("lift", {**LIFT, "sling-legs": {**LEGS, "load": "keel"}}))
+    assert "Rigging: “" in refused
+
+
+# ---- many parts
+
+
+@pytest.mark.parametrize(("count", "pages"), [(2, 1), (PARTS_ON_FIRST, 1), (PARTS_ON_FIRST + 1, 2), (40, 3)])
+def test_many_parts_have_sheets_of_their_own_with_the_head_again(count: int, pages: int) -> None:
+    hoist, shackle = PARTS["items"]
+    items = [{**hoist, "label": f"hoist {place}"} for place in range(count - 1)]
+    lift = {**named(LIFT, "Keel", "Keel", "Keel")}
+    lift["load-path"] = {**lift["load-path"], "items": [*items, shackle]}
+    answer = viewed("lift", lift)
+    said = words_of(answer)
+    assert answer["plan"]
+    assert said.count("Lift sheetKeelPlan") == pages
+    for page in range(1, pages + 1):
+        assert f"Page {page} of {pages}." in said
+    assert said.count("May carry here") == max(1, pages - 1)
+    for place in range(count - 1):
+        assert said.count(f"hoist {place}Hoist") == 1

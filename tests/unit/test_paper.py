@@ -575,7 +575,8 @@ def test_the_heat_chart_has_the_cells_of_both_grades() -> None:
         )
     for row in claims("sling-temperature-limits"):
         if row["default"] == "yes":
-            assert any(f"{row['value']} °{row['unit'][-1]}" in line for line in said), row
+            printed = row["value"].replace("-", "\N{MINUS SIGN}")
+            assert any(f" {printed} °{row['unit'][-1]}" in line for line in said), row
 
 
 def test_the_inspection_chart_has_every_limit_that_the_book_takes() -> None:

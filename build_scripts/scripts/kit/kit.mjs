@@ -3,8 +3,21 @@
 import { listen } from "./judged.mjs";
 import { takeOver } from "./page.mjs";
 import { listenForPicks } from "./pick.mjs";
+import { KitStore } from "./store.mjs";
 
-document.addEventListener("linkwright-page", takeOver);
-takeOver();
-listen();
-listenForPicks();
+const book = /** @type {any} */ (globalThis).linkwright;
+
+/** The parts that this device keeps under one of some numbers, for the page of a job. @param {string[]} numbers */
+async function ownParts(numbers) {
+  const store = await KitStore.open();
+  return store.numbered(numbers);
+}
+
+// The page of a job loads this too: whoever comes second finds it done.
+if (!book.ownParts) {
+  book.ownParts = ownParts;
+  document.addEventListener("linkwright-page", takeOver);
+  takeOver();
+  listen();
+  listenForPicks();
+}

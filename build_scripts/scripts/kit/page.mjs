@@ -203,7 +203,8 @@ class KitPage {
     const before = view === "add" ? null : await store.get(id);
     if (before && before.revision !== this.#revision) throw new Changed();
     const kind = view === "look" ? "save-look" : view === "out" ? "save-out" : "save";
-    const taken = kind === "save" && (await store.isNumbered(String(fields["number"] ?? ""), id));
+    const alike = kind === "save" ? await store.numbered([String(fields["number"] ?? "")]) : [];
+    const taken = alike.some((part) => part["id"] !== id);
     const answer = await ask(kind, { fields, part: before?.part ?? null, id: before ? id : newId(), taken });
     this.#errors(form, answer.errors ?? []);
     if (!answer.ok) return;

@@ -85,12 +85,13 @@ export class KitStore {
     return { part: { ...row.part, photo: (await reading.objectStore("photos").get(id)) ?? "" }, revision: row.revision };
   }
 
-  /** Whether another part bears a number, however it is spaced and in whatever letters. @param {string} number @param {string} id */
-  async isNumbered(number, id) {
+  /** The parts that bear one of some numbers, however it is spaced and in whatever letters. @param {string[]} numbers @returns {Promise<Part[]>} */
+  async numbered(numbers) {
     const plain = (/** @type {string} */ text) => text.trim().replace(/\s+/g, " ").toLowerCase();
+    const wanted = new Set(numbers.map(plain));
     /** @type {Row[]} */
     const rows = await this.#db.getAll("parts");
-    return rows.some((row) => row.id !== id && plain(row.part["number"]) === plain(number));
+    return rows.filter(({ part }) => wanted.has(plain(part["number"]))).map(({ part }) => ({ ...part, photo: "" }));
   }
 
   /**

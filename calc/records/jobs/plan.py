@@ -2,12 +2,14 @@
 
 The page of a job is a plan only where every worksheet that it needs was answered, none of them says stop or cannot be rated,
 and they speak of one job: the rigging was worked out for no less than the load weighs, and its parts for no less than the
-rigging pulls. Whatever is missing, refused or does not agree makes it no plan, with the reason. Sentences stand in page/jobs.
+rigging pulls. Whatever is missing, refused or does not agree makes it no plan, with the reason. Worksheets that were named
+after two jobs are none, and one that lacks the name of the others is careful at best. What the kit of this device says today
+of a part that a worksheet names counts beside what the worksheet was told. Sentences stand in page/jobs.
 """
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from typing import Any
 
@@ -18,8 +20,10 @@ from calc.inputs import BadInput, Given, read_inputs
 from calc.quantities import STANDARD_GRAVITY_M_PER_S2
 from calc.reasons import Reason, Verdict, caution, stop, unknown, verdict_of, within
 from calc.records.jobs.slots import JOBS, Slot
+from calc.records.kit.part import Part
+from calc.records.kit.state import state_of
 from calc.telling import reading, tell
-from calc.words.facts import Absent, force, weight
+from calc.words.facts import Absent, Listing, force, weight
 from calc.words.writer import UnitSystem, Writer
 
 ROUNDED = 0.005
@@ -57,6 +61,11 @@ class Plan:
     reasons: tuple[Reason, ...]
 
     @property
+    def name(self) -> str:
+        """What the reader calls the job; empty where no worksheet says."""
+        return next((name for one in self.worked if (name := one.given.text("job"))), "")
+
+    @property
     def verdict(self) -> Verdict:
         """The worst of all its worksheets and of what stands between them."""
         return verdict_of(self.reasons)
@@ -67,8 +76,9 @@ class Plan:
         return self.verdict in ("ok", "caution")
 
 
-def plan(job: str, typed: Mapping[str, Typed], language: str = "en") -> Plan:
+def plan(job: str, typed: Mapping[str, Typed], language: str = "en", kit: Sequence[Part] = ()) -> Plan:
     """The page of a job from what was typed in its worksheets, by their names; one that nothing was typed in is left out.
+    `kit`: the parts that this device keeps under the numbers that the worksheets name.
     Worksheets of two orders of units are not read together: a bare number would be taken for another.
     """
     if len({one.units for one in typed.values()}) > 1:
@@ -90,7 +100,7 @@ def plan(job: str, typed: Mapping[str, Typed], language: str = "en") -> Plan:
         if slot.needed and not any(name in typed for name in slot.sheets):
             reasons.append(unknown(f"nothing-of-{slot.name}"))
     found = {one.sheet.name: one.found for one in worked}
-    reasons += [*_lift(found), *_pull(found)]
+    reasons += [*_lift(found), *_pull(found), *_names(worked, language), *_own_parts(worked, kit)]
     return Plan(job, tuple(worked), tuple(reasons))
 
 
@@ -111,6 +121,47 @@ def _verdict(one: Worked, title: str) -> Reason:
     if one.verdict == "stop":
         return stop("sheet-stop", sheet=title)
     return unknown("sheet-unknown", sheet=title)
+
+
+# ---- one job, and the parts as they stand today
+
+
+def _plain(text: str) -> str:
+    """A name or number as it is compared: however it is spaced, in whatever letters."""
+    return " ".join(text.split()).casefold()
+
+
+def _names(worked: Sequence[Worked], language: str) -> Iterator[Reason]:
+    """All worksheets are named after one job, or none is named."""
+    named = [one for one in worked if one.given.has("job")]
+    names = {_plain(one.given.text("job")): one.given.text("job") for one in named}
+    if len(names) > 1:
+        yield unknown("jobs-differ", names=Listing(tuple(names.values()), "semicolon"))
+    if named:
+        for one in worked:
+            if one not in named:
+                title = Writer(language=language, scopes=(one.sheet.scope,)).text("title")
+                yield caution("job-not-named", sheet=title, name=named[0].given.text("job"))
+
+
+def own_numbers(one: Worked) -> set[str]:
+    """The numbers of the reader's own parts that a worksheet names, as they are compared."""
+    rows = [
+        one.given,
+        *(row for given in one.sheet.inputs if given.columns for row in one.given.rows(given.name)),
+    ]
+    return {_plain(row.text("own_number")) for row in rows if row.has("own_number")}
+
+
+def _own_parts(worked: Sequence[Worked], kit: Sequence[Part]) -> Iterator[Reason]:
+    """What the kit says today of the parts that the worksheets name: they were told so once, and it may have changed."""
+    named = {number for one in worked for number in own_numbers(one)}
+    for part in kit:
+        verdict = state_of(part).verdict
+        if _plain(part.number) not in named or verdict == "ok":
+            continue
+        weigh = {"stop": stop, "unknown": unknown, "caution": caution}[verdict]
+        yield weigh(f"own-part-now-{verdict}", number=part.number)
 
 
 # ---- a lift: weight, rigging and parts are those of one load
@@ -183,4 +234,4 @@ def _pull(found: Mapping[str, Any]) -> Iterator[Reason]:
         )
 
 
-__all__ = ["ONE_LOAD", "ROUNDED", "Plan", "Typed", "Worked", "plan"]
+__all__ = ["ONE_LOAD", "ROUNDED", "Plan", "Typed", "Worked", "own_numbers", "plan"]

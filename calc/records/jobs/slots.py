@@ -48,9 +48,27 @@ def job_of(sheet: str) -> str:
     return next((job for job, slots in JOBS.items() if any(sheet in slot.sheets for slot in slots)), "")
 
 
+WHERE: Mapping[str, str] = {
+    "rigging-too-light": "rigging",
+    "rigging-of-another-load": "rigging",
+    "parts-too-light": "parts",
+    "parts-of-another-load": "parts",
+    "balance-not-known": "weight",
+    "legs-not-listed": "parts",
+    "legs-pull-harder": "parts",
+    "pulled-too-hard": "log",
+}
+"""The part of a page that a reason between worksheets is about, by its code."""
+
+
+def slot_of(sheet: str) -> str:
+    """The part of a page that a worksheet answers."""
+    return next(slot.name for slots in JOBS.values() for slot in slots if sheet in slot.sheets)
+
+
 def sheets_of(job: str) -> tuple[str, ...]:
     """The worksheets of a job, in their order."""
     return tuple(sheet for slot in JOBS[job] for sheet in slot.sheets)
 
 
-__all__ = ["JOBS", "SHOWN", "Slot", "job_of", "sheets_of"]
+__all__ = ["JOBS", "SHOWN", "WHERE", "Slot", "job_of", "sheets_of", "slot_of"]

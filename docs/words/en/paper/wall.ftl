@@ -54,9 +54,9 @@ grid-web = One web or round sling by its color (EN 1492), in metric tons
 grid-legs = How many legs carry a stiff load
 grid-limits = Out of service at these limits
 grid-removal = Out of service at a look
-grid-chain-heat = Take off the limit of alloy chain
+grid-chain-heat = Alloy chain that is or was hot: take this off its limit
 grid-sling-heat = Where slings and shackles may work
-grid-law = The law of the road in the United States
+grid-law = The law of the road in the United States: what it asks
 grid-straps = Straps (web tie-downs): working load limit
 
 ## Cells
@@ -76,6 +76,12 @@ limit-out-over = out over { $limit }
 limit-any = any at all
 empty = –
     .means = – means that no source read for this book prints a figure.
+law-aggregate = Limits added up
+law-limit = One limit
+law-count = How many
+law-heavy-equipment = Heavy machines
+law-tie-down = Edges
+law-system = Condition
 part-body-or-pin = Shackle, body or pin
 part-pin = Shackle, pin
 part-sling = Wire rope sling
