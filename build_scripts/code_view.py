@@ -75,6 +75,8 @@ def code_nodes(sheets: Sequence[Numbers], made_by: str, writer: Writer, root: st
     except NotCarried:
         return [["p", {"class": "code-how"}, *_said(writer, "code-file")]]
     except TooLong:
+        if len(sheets) > 1:
+            return _one_each(sheets, made_by, writer, root)
         return [["p", {"class": "code-how"}, *_said(writer, "code-too-long")]]
     groups: list[Node] = []
     for group in text.split():
@@ -86,6 +88,16 @@ def code_nodes(sheets: Sequence[Numbers], made_by: str, writer: Writer, root: st
         ["p", {"class": "code-how"}, *_said(writer, "code-how"), " ", how],
         ["p", {"class": "code-text", "data-code-text": ""}, *groups],
     ]
+
+
+def _one_each(sheets: Sequence[Numbers], made_by: str, writer: Writer, root: str) -> list[Node]:
+    """A text for each worksheet, where one for all of them would be too long."""
+    nodes: list[Node] = [["p", {"class": "code-how"}, *_said(writer, "code-one-each")]]
+    for one in sheets:
+        title = writer.of(worksheet(one.sheet).scope).text("title")
+        content = code_nodes((one,), made_by, writer, root)
+        nodes.append(["div", {"class": "code-one"}, ["p", {"class": "code-how"}, ["b", {}, title]], *content])
+    return nodes
 
 
 def _drawn(code: Modules, title: str) -> Node:

@@ -178,9 +178,15 @@ def _plan(asked: Asked, made: Plan) -> list[Node]:
         *_where_parts(asked, len(rows), len(pages)),
         ["div", {"class": "job-two"}, _cautions(asked, made), _before(asked, made)],
         _by_hand(asked),
-        ["div", {"class": "job-foot"}, _code(asked), ["div", {"class": "job-small"}, *_given(asked, made)]],
+        *([] if pages else [_foot(asked, made)]),
         *(_page_of_parts(asked, made, rows, place) for place in range(len(pages))),
     ]
+
+
+def _foot(asked: Asked, made: Plan) -> Node:
+    """The text that brings the numbers back, and what was typed: at the foot of the last sheet of paper."""
+    small: Node = ["div", {"class": "job-small"}, *_given(asked, made)]
+    return ["div", {"class": "job-foot"}, _code(asked), small]
 
 
 def _slot(asked: Asked, made: Plan, name: str) -> Node | None:
@@ -256,8 +262,9 @@ def _where_parts(asked: Asked, count: int, pages: int) -> list[Node]:
 def _page_of_parts(asked: Asked, made: Plan, rows: Sequence[Node], place: int) -> Node:
     """A further sheet of paper: the head again, and the parts that stand on it."""
     heading = asked.writer.text("slot-parts" if place == 0 else "job-parts-go-on")
-    some = rows[_pages_of_parts(made)[place]]
-    content = [_head(asked, made, place + 2), ["h3", {}, heading], _parts(asked, some)]
+    pages = _pages_of_parts(made)
+    content = [_head(asked, made, place + 2), ["h3", {}, heading], _parts(asked, rows[pages[place]])]
+    content += [_foot(asked, made)] if place == len(pages) - 1 else []
     return ["section", {"class": "job-further"}, *content]
 
 

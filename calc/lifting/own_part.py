@@ -81,27 +81,44 @@ def own_part_of(given: Given) -> OwnPart | None:
 
 
 def judge_own_parts(named: Sequence[OwnPart | None]) -> tuple[Reason, ...]:
-    """What keeps own parts from being more than careful, and what they are called. One that did not pass is judged by its
-    condition (calc.lifting.condition).
+    """What keeps own parts from being more than careful, each once for all parts of which it is true, and what they are called.
+    One that did not pass is judged by its condition (calc.lifting.condition).
     """
-    parts = [part for part in named if part is not None]
-    reasons = [reason for part in parts if (reason := _against(part)) is not None]
+    parts = list(dict.fromkeys(part for part in named if part is not None))
+    reasons = []
+    for code in _AGAINST:
+        some = [part for part in parts if _against(part) == code]
+        if some:
+            which = Listing(
+                tuple(_dated(part) if code == _OVERDUE else part.number for part in some), "semicolon"
+            )
+            reasons.append(caution(code, count=len(some), parts=which))
     if parts:
         reasons.append(note("own-parts", parts=Listing(tuple(_named(part) for part in parts), "semicolon")))
     return tuple(reasons)
 
 
-def _against(part: OwnPart) -> Reason | None:
-    """Why a part is careful at best; None where nothing is against it, or where more than that is."""
+_OVERDUE = "own-part-overdue"
+_AGAINST = ("own-part-never", "own-part-without-day", _OVERDUE, "own-part-careful")
+"""What makes a part careful at best."""
+
+
+def _against(part: OwnPart) -> str:
+    """Why a part is careful at best; empty where nothing is against it, or where more than that is."""
     if part.last_look == NOT_PASSED:
-        return None
+        return ""
     if part.last_look == NEVER:
-        return caution("own-part-never", number=part.number)
+        return "own-part-never"
     if part.next_on is None:
-        return caution("own-part-without-day", number=part.number)
+        return "own-part-without-day"
     if part.overdue:
-        return caution("own-part-overdue", number=part.number, due=part.next_on.isoformat())
-    return caution("own-part-careful", number=part.number) if part.last_look == CAREFUL else None
+        return _OVERDUE
+    return "own-part-careful" if part.last_look == CAREFUL else ""
+
+
+def _dated(part: OwnPart) -> Fact:
+    """Its number, and when it was due."""
+    return message("own-part-due", number=part.number, due=str(part.next_on))
 
 
 def _named(part: OwnPart) -> Fact:

@@ -371,3 +371,23 @@ def test_many_parts_have_sheets_of_their_own_with_the_head_again(count: int, pag
     assert said.count("May carry here") == max(1, pages - 1)
     for place in range(count - 1):
         assert said.count(f"hoist {place}Hoist") == 1
+
+
+def texts_in(node: Any) -> list[str]:
+    """The texts that bring numbers back, in a tree."""
+    if isinstance(node, str):
+        return []
+    if "data-code-text" in node[1]:
+        return [text_in(node)]
+    return [text for one in node[2:] for text in texts_in(one)]
+
+
+def test_numbers_too_many_for_one_text_have_one_for_each_worksheet() -> None:
+    hoist, shackle = PARTS["items"]
+    items = [{**hoist, "label": f"hoist {place}"} for place in range(24)]
+    typed = {**LIFT, "load-path": {**PARTS, "items": [*items, shackle]}}
+    answer = viewed("lift", typed)
+    texts = texts_in(["div", {}, *answer["nodes"]])
+    brought = [bring_back(text) for text in texts]
+    assert [one.sheet for whole in brought for one in whole.sheets] == list(typed)
+    assert "each worksheet has its own" in words_of(answer)

@@ -60,3 +60,18 @@ def test_a_number_or_a_day_counts_only_with_how_the_inspection_ended(own: dict[s
     with pytest.raises(Refused) as caught:
         lifted(**own)
     assert [one.input for one in caught.value.errors] == ["items[0].last_look"]
+
+
+def test_what_is_true_of_several_parts_is_said_once() -> None:
+    """Twenty parts without a day were twenty cautions, and a lift sheet of two pages."""
+    numbers = [f"S-{place}" for place in range(20)]
+    part = {"kind": "other", "condition": "marked-good", "rating": "2000 kg", "last_look": "passed"}
+    late = {"looked_on": "2025-01-10", "look_due": "2026-01-10"}
+    rows = [{**part, "own_number": number} for number in numbers]
+    rows += [{**part, **late, "own_number": number} for number in ("H-1", "H-2", "H-2")]
+    found = answer("load-path", {"load": "500 kg", "use": "plain", "load_kind": "stiff", "items": rows}, "si")
+    told = [caution["text"] for caution in found["cautions"] if "inspect" in caution["text"]]
+    assert found["verdict"] == "caution"
+    assert sum("Nobody has said" in one for one in told) == 1
+    assert all(number in said(found) for number in numbers)
+    assert "H-1 was due by 2026-01-10; H-2 was due by 2026-01-10. Inspect each" in said(found)

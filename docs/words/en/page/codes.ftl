@@ -7,7 +7,8 @@ code-how = This text holds the worksheet and your numbers. Read the code with a 
 code-where = Where the text goes
 code-made-by = Edition { $number }, tables and code { $hash }.
 code-file = There is no text that brings these numbers back, because a drawing was given as a file.
-code-too-long = There is no text that brings these numbers back, because there are too many of them. Keep the page's address.
+code-too-long = There is no text that brings these numbers back, because there are too many of them. Keep the address of the worksheet's page.
+code-one-each = One text would be too long for all these numbers, so each worksheet has its own. Open them one after another in one window, then come back to the page of the job.
 
 ## Why a text cannot be taken. It is refused whole: no box is filled.
 

@@ -54,11 +54,24 @@ own-part-looked-some-day = { $number }, { $look ->
         [careful] inspected on an unknown day, with a caution
        *[other] not passed on an unknown day
     }
+own-part-due = { $number } was due by { $due }
 reason-own-part-never =
-    .caution = { $number } was never fully inspected. Inspect it before you use it.
+    .caution = { $count ->
+        [one] { $parts } was never fully inspected. Inspect it before you use it.
+       *[other] These were never fully inspected: { $parts }. Inspect each before you use it.
+    }
 reason-own-part-without-day =
-    .caution = Nobody has said when { $number } was last inspected and when the next inspection is due. Find it out before you use it.
+    .caution = { $count ->
+        [one] Nobody has said when { $parts } was last inspected and when the next inspection is due. Find it out before you use it.
+       *[other] Nobody has said when these were last inspected and when the next inspection is due: { $parts }. Find it out before you use them.
+    }
 reason-own-part-overdue =
-    .caution = The next full inspection of { $number } was due by { $due }. Inspect it before you use it.
+    .caution = { $count ->
+        [one] The next full inspection of { $parts }. Inspect it before you use it.
+       *[other] Their next full inspection: { $parts }. Inspect each before you use it.
+    }
 reason-own-part-careful =
-    .caution = { $number } passed its last inspection, but your kit gives a caution for it. Read its page in your kit before you use it.
+    .caution = { $count ->
+        [one] { $parts } passed its last inspection, but your kit gives a caution for it. Read its page in your kit before you use it.
+       *[other] These passed their last inspection, but your kit gives a caution for them: { $parts }. Read their pages in your kit before you use them.
+    }
