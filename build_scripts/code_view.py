@@ -28,7 +28,7 @@ BACK = "back"
 """The field of an address that holds the eight letters of tables and code that printed its numbers."""
 JOB_PAGE = "about/one-page-for-the-job.html"
 """Where the page of a job stands."""
-_SIZES = ((49, "a"), (65, "b"), (81, "c"), (101, "d"), (200, "e"))
+_SIZES = ((49, "a"), (65, "b"), (81, "c"), (101, "d"), (125, "e"), (153, "f"), (185, "g"))
 """Squares of a code along a side, up to which it is printed at a size: no square is smaller than 0.4 mm."""
 
 

@@ -30,8 +30,8 @@ _FIELD_POLYNOMIAL = 0x11D
 """Constants of ISO/IEC 18004: 7.4.3, 7.4.10, 7.9, 7.10 and 7.5.2."""
 MASK = 0
 """The mask, 7.8.2: a square is turned over where row and column add up to an even number."""
-_LONG_COUNT_FROM = 10
-"""From this version the count of characters is longer: 16 bits in place of 8 for bytes, 11 in place of 9 for capitals."""
+_LONG_COUNT_FROM, _LONGEST_COUNT_FROM = 10, 27
+"""From these versions the count of characters is longer: 16 bits in place of 8 for bytes; 11 in place of 9, then 13, for capitals."""
 
 
 class TooLong(ValueError):
@@ -61,7 +61,9 @@ class Version:
 
     def count_bits(self, mode: int) -> int:
         """Bits that the count of characters takes in a mode."""
-        short, long = (9, 11) if mode == _ALPHANUMERIC else (8, 16)
+        short, long, longest = (9, 11, 13) if mode == _ALPHANUMERIC else (8, 16, 16)
+        if self.number >= _LONGEST_COUNT_FROM:
+            return longest
         return long if self.number >= _LONG_COUNT_FROM else short
 
 
@@ -91,6 +93,21 @@ VERSIONS = (
     Version(23, 28, ((4, 47), (14, 48)), (6, 30, 54, 78, 102)),
     Version(24, 28, ((6, 45), (14, 46)), (6, 28, 54, 80, 106)),
     Version(25, 28, ((8, 47), (13, 48)), (6, 32, 58, 84, 110)),
+    Version(26, 28, ((19, 46), (4, 47)), (6, 30, 58, 86, 114)),
+    Version(27, 28, ((22, 45), (3, 46)), (6, 34, 62, 90, 118)),
+    Version(28, 28, ((3, 45), (23, 46)), (6, 26, 50, 74, 98, 122)),
+    Version(29, 28, ((21, 45), (7, 46)), (6, 30, 54, 78, 102, 126)),
+    Version(30, 28, ((19, 47), (10, 48)), (6, 26, 52, 78, 104, 130)),
+    Version(31, 28, ((2, 46), (29, 47)), (6, 30, 56, 82, 108, 134)),
+    Version(32, 28, ((10, 46), (23, 47)), (6, 34, 60, 86, 112, 138)),
+    Version(33, 28, ((14, 46), (21, 47)), (6, 30, 58, 86, 114, 142)),
+    Version(34, 28, ((14, 46), (23, 47)), (6, 34, 62, 90, 118, 146)),
+    Version(35, 28, ((12, 47), (26, 48)), (6, 30, 54, 78, 102, 126, 150)),
+    Version(36, 28, ((6, 47), (34, 48)), (6, 24, 50, 76, 102, 128, 154)),
+    Version(37, 28, ((29, 46), (14, 47)), (6, 28, 54, 80, 106, 132, 158)),
+    Version(38, 28, ((13, 46), (32, 47)), (6, 32, 58, 84, 110, 136, 162)),
+    Version(39, 28, ((40, 47), (7, 48)), (6, 26, 54, 82, 110, 138, 166)),
+    Version(40, 28, ((18, 47), (31, 48)), (6, 30, 58, 86, 114, 142, 170)),
 )
 
 

@@ -384,7 +384,7 @@ def texts_in(node: Any) -> list[str]:
 
 def test_numbers_too_many_for_one_text_have_one_for_each_worksheet() -> None:
     hoist, shackle = PARTS["items"]
-    items = [{**hoist, "label": f"hoist {place}"} for place in range(24)]
+    items = [{**hoist, "label": f"hoist of the big shed, number {place}"} for place in range(34)]
     typed = {**LIFT, "load-path": {**PARTS, "items": [*items, shackle]}}
     answer = viewed("lift", typed)
     texts = texts_in(["div", {}, *answer["nodes"]])
