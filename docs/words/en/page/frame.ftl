@@ -79,3 +79,24 @@ on-paper-size =
     .label = { $title } PDF for paper of size { $size }
 paper-a4 = A4
 paper-letter = Letter
+
+## My kit: what stands on its page before any part does
+
+kit-page = My kit
+kit-page-no-script = Scripts are off or did not load, so your kit cannot be shown. What you saved is still on this device.
+kit-page-add = Add a part
+kit-page-find = Search your kit
+kit-page-show = Show
+kit-page-all = all parts
+kit-page-due = parts that need a look
+kit-page-out = parts out of use
+kit-page-more = Show more
+kit-page-not-all = More parts follow that are not on this paper. Show all of them on the page first, then print it.
+kit-page-copies = Copies
+    .how = Your kit is kept on this device only, and nothing is sent anywhere. Save a copy before you clear the browser, and to move your kit to another device.
+kit-page-save = Save a copy
+kit-page-save-table = Save as a table (CSV)
+kit-page-save-dates = Save the dates (calendar)
+kit-page-read = Read a copy: it shows what differs before it writes anything.
+kit-page-form = The copy is a text that other programs can read. Its form is described in { $link }.
+    .link = a JSON Schema
