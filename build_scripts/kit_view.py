@@ -401,7 +401,7 @@ def _look(asked: Asked, look: Look) -> Node:
     ]
     how = message("kit-look-by-sheet" if look.sheet else "kit-look-by-hand")
     first: Node = ["b", {}, *asked.say("kit-look", date=look.on, found=message(f"kit-found-{look.found}"))]
-    lines: list[Node] = [first, ["span", {}, *asked.say("kit-look-who", by=look.by, how=how)]]
+    lines: list[Node] = [first, ["span", {}, *asked.say("kit-look-who", by=_given(look.by), how=how)]]
     lines += [["span", {}, *one] for one in read]
     lines += [["span", {}, look.note]] if look.note else []
     return ["li", {}, *lines]

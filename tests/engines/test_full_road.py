@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import io
+import itertools
 import json
 import subprocess
 from pathlib import Path
@@ -165,6 +166,10 @@ def test_pages_turn_and_turn_back(engine: Engine, book: str) -> None:
     assert engine.run("globalThis.keptMark ?? 0") == (1 if book.startswith("http") else 0)
 
 
+NUMBERS = itertools.count(1)
+"""For parts: no two of a kit bear one."""
+
+
 def fill_kit_form(engine: Engine, fields: dict[str, str]) -> None:
     """Fill the form of the kit by its names, as the reader's hand would."""
     wait_for(engine, "form.kit-form")
@@ -177,11 +182,11 @@ def fill_kit_form(engine: Engine, fields: dict[str, str]) -> None:
 
 
 @in_each_engine
-def test_a_part_is_kept_inspected_used_and_tagged(engine: Engine, engines_served: str) -> None:
-    """Each engine keeps the kit; a part goes into a worksheet and onto its tag."""
-    engine.open(f"{engines_served}kit/index.html")
+def test_a_part_is_kept_inspected_used_and_tagged(engine: Engine, book: str) -> None:
+    """Each engine keeps one kit for all pages, from disk too; a part goes into a worksheet and onto its tag."""
+    engine.open(f"{book}kit/index.html")
     wait_for(engine, '[data-kit="shown"]')
-    number = "C-1"
+    number = f"C-{next(NUMBERS)}"
     engine.click("[data-kit-tools] a")
     wanted = {
         "number": number,
@@ -200,7 +205,7 @@ def test_a_part_is_kept_inspected_used_and_tagged(engine: Engine, engines_served
     fill_kit_form(engine, {"by": "R. Ames", "found": "ok"})
     wait_for(engine, '[data-kit-view] .answer[data-verdict="ok"]')
     tag = engine.run("document.querySelector('[data-kit-view] a[href*=\\'tag.html\\']').href")
-    open_sheet(engine, engines_served + SLING)
+    open_sheet(engine, book + SLING)
     engine.click("[data-kit-pick]")
     wait_for(engine, f'[data-kit-take="{number}"]')
     engine.click(f'[data-kit-take="{number}"]')

@@ -168,6 +168,25 @@ def test_a_part_out_of_use_that_comes_again_under_another_name_is_told() -> None
     assert twice.numbers_twice == ("P-1", "P-1")
 
 
+# -------------------------------------------------------------------------------------- the condition
+
+
+@pytest.mark.parametrize("bad", ["worn", "damaged"])
+def test_a_part_that_was_said_to_be_bad_is_good_again_only_after_an_inspection(bad: str) -> None:
+    """The old inspection passed a part that was sound."""
+    sound = part("shackle", **MARKED, looks=(look("2026-11-20"),))
+    worn = edited(typed(sound, condition=bad), sound, sound.id, "2026.1", "us")
+    assert state_of(worn).verdict == "stop"
+    again = edited(typed(worn, condition="marked-good"), worn, worn.id, "2026.1", "us")
+    assert state_of(again).verdict == "stop"
+    assert [one.found for one in edited(typed(worn), worn, worn.id, "2026.1", "us").looks] == ["ok", "stop"]
+    passed = replace(again, looks=(*again.looks, look(TODAY.isoformat())))
+    assert state_of(passed).verdict == "caution"
+    new = part("shackle", **MARKED)
+    assert edited(typed(new, condition=bad), new, new.id, "2026.1", "us").looks == ()
+    assert "written down by hand" in json.dumps(asked("part", part=worn.to_data())["nodes"])
+
+
 # ------------------------------------------------------------------------------- through a worksheet
 
 

@@ -19,6 +19,8 @@ from calc.words.writer import UnitSystem
 
 ALTERED_CRITERION = "altered"
 """The criterion of judging sheets that, found, takes a part out of use at once."""
+_BAD = ("worn", "damaged")
+"""Conditions that an inspection must have passed before the part is used again."""
 TEXT_FIELDS = ("number", "name", "mark", "other_marks", "size", "tag")
 CHOICE_FIELDS = ("kind", "condition", "bought", "place", "service")
 
@@ -93,7 +95,8 @@ def edited(
     bought_on = boxes.read("bought_on", day_text)
     new = _sizes(boxes, "new", units)
     out = before.out if before else None
-    altered = boxes.text("condition") in OUT_CONDITIONS
+    condition = boxes.text("condition")
+    altered = condition in OUT_CONDITIONS
     if boxes.text("out_why") and out is None:
         day = boxes.read("out_on", day_text)
         out = Out(day or day_text("today"), boxes.text("out_why"), boxes.text("out_by"))
@@ -107,12 +110,23 @@ def edited(
         "rating": rating,
         "bought_on": bought_on,
         "new": new,
-        "looks": [look.to_data() for look in before.looks] if before else [],
+        "looks": [look.to_data() for look in (*before.looks, *_found_bad(before, condition))]
+        if before
+        else [],
         "out": None if out is None else vars(out),
         "seen": {"rating": "", "edition": ""},
         "photo": fields.get("photo", ""),
     }
     return noted(_whole(data), edition)
+
+
+def _found_bad(before: Part, condition: str) -> tuple[Look, ...]:
+    """A look of today that found it not fit, where a part that had passed is now said to be worn or damaged: to say later
+    that it is good again does not bring it back, an inspection does.
+    """
+    if condition not in _BAD or before.condition == condition or before.last_good is None:
+        return ()
+    return (Look(day_text("today"), "", "stop", "", "", {}),)
 
 
 def _size(typed: str, kind: str, units: UnitSystem) -> str:

@@ -148,7 +148,10 @@ kit-sources = Where the figures come from
 kit-history = Inspections
 kit-history-empty = None is written down yet.
 kit-look = { $date }: { $found }
-kit-look-who = { $by }, { $how }
+kit-look-who = { $by ->
+        [absent] { $how }
+       *[other] { $by }, { $how }
+    }
 kit-look-by-hand = written down by hand
 kit-look-by-sheet = judged by this book's worksheet
 kit-reading = { $measure }: { $size }
