@@ -174,12 +174,25 @@ def angle_grid(angles: Iterable[int] = ANGLES) -> Grid:
     return Grid(_say("grid-angles"), heads, tuple(lines))
 
 
+_AND_SMALLER = "holds-1-2-smaller"
+"""The note of a row that is printed for its size and every smaller one."""
+
+
+def _spacing_row(size: str) -> Row | None:
+    """How far apart the clips stand: the row of the size, or the one that is printed for it and smaller sizes."""
+    own = clip_row(size, "spacing", "in")
+    if own is not None:
+        return own
+    shared = table("wire-rope-clips").where(quantity="spacing", unit="in", default="yes", note=_AND_SMALLER)
+    return next((row for row in shared if plain_number(size) < plain_number(row["size_in"])), None)
+
+
 def clips_grid() -> tuple[Grid, list[Row]]:
     """How many clips, how far apart, how long the turn-back and how tight, by size of rope."""
     lines, used = [], []
     quantities = (*CLIP_QUANTITIES[:2], "spacing", *CLIP_QUANTITIES[2:])
     for size in _sizes("wire-rope-clips"):
-        rows = [clip_row(size, one, "in" if one == "spacing" else "") for one in quantities]
+        rows = [_spacing_row(size) if one == "spacing" else clip_row(size, one) for one in quantities]
         if rows[0] is None:
             continue
         lines.append((_key("wire-rope-clips", "size_in", size), *(value(row) if row else [] for row in rows)))

@@ -513,6 +513,9 @@ def test_the_clip_chart_has_the_cells_that_ask_for_most() -> None:
                 shown = {"count": most, "in": f"{most} in", "lbf.ft": f"{most} lb·ft"}[unit]
                 assert f" {shown}" in line, (size, quantity)
     assert "1/2 in 3 4 3 in 11-1/2 in 65 lb·ft" in said
+    # Printed for 1/2 in and smaller (29 CFR 1918 Appendix II Table 1); 9/16 in has no figure of its own.
+    assert "3/8 in 3 4 3 in 6-1/2 in 45 lb·ft" in said
+    assert "9/16 in 3 – – 12 in 95 lb·ft" in said
 
 
 def test_the_hitch_chart_has_the_shares_and_the_colours() -> None:
