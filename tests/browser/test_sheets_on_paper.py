@@ -11,7 +11,6 @@ import pytest
 import zxingcpp
 from playwright.sync_api import Page, expect
 
-from calc.answering import worksheet
 from calc.records.codes.numbers import bring_back, fields
 from tests.browser.conftest import ANSWERED, KEEPS_NOTHING
 from tests.unit.test_jobs import LEGS, LIFT
@@ -117,35 +116,3 @@ def test_a_lift_that_does_not_agree_prints_no_plan(load: str, served: str, page:
     said = sheet.extract_text()
     assert "Not a plan" in said
     assert "May carry here" not in said
-
-
-def test_twenty_parts_go_on_to_a_second_sheet_with_the_head_again(served: str, page: Page) -> None:
-    hoist, shackle = LIFT["load-path"]["items"]
-    items = [{**hoist, "label": f"block {place}"} for place in range(19)]
-    lift = {**LIFT, "load-path": {**LIFT["load-path"], "items": [*items, shackle]}}
-    fill_lift(page, served, {name: {**inputs, "job": "Engine 4"} for name, inputs in lift.items()})
-    assert (
-        len(printed(page, "Letter")) <= 2
-    )  # the worksheet of the parts, with what was not filled in left out
-    page.goto(served + f"{JOB_PAGE}#lift")
-    expect(page.locator('[data-job][data-verdict="caution"]')).to_be_visible()
-    for paper in ("Letter", "A4"):
-        sheets = printed(page, paper)
-        said = [" ".join(sheet.extract_text().split()) for sheet in sheets]
-        assert len(said) == 2
-        for number, one in enumerate(said, 1):
-            assert "Lift sheet Engine 4" in one
-            assert f"Page {number} of 2." in one
-        assert "Checked by" in said[0]
-        assert all(f"block {place} Hoist" in said[1] for place in range(19))
-    assert bring_back(text_of_code(sheets[1])).sheets[2].inputs["items"][18]["label"] == "block 18"
-
-
-def test_the_example_of_a_line_of_parts_prints_on_one_sheet(served: str, page: Page) -> None:
-    page.goto(served + filled("load-path", dict(worksheet("load-path").example)))
-    expect(page.locator("[data-code-text]")).to_be_attached()
-    for paper in ("Letter", "A4"):
-        (sheet,) = printed(page, paper)
-        said = sheet.extract_text()
-        assert "Signed" in said
-        assert "Its temperature in use" not in said  # nothing was typed there
