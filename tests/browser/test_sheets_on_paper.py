@@ -116,3 +116,22 @@ def test_a_lift_that_does_not_agree_prints_no_plan(load: str, served: str, page:
     said = sheet.extract_text()
     assert "Not a plan" in said
     assert "May carry here" not in said
+
+
+def test_twenty_parts_go_on_to_a_second_sheet_with_the_head_again(served: str, page: Page) -> None:
+    hoist, shackle = LIFT["load-path"]["items"]
+    items = [{**hoist, "label": f"block {place}"} for place in range(19)]
+    lift = {**LIFT, "load-path": {**LIFT["load-path"], "items": [*items, shackle]}}
+    fill_lift(page, served, {name: {**inputs, "job": "Engine 4"} for name, inputs in lift.items()})
+    page.goto(served + f"{JOB_PAGE}#lift")
+    expect(page.locator('[data-job][data-verdict="caution"]')).to_be_visible()
+    for paper in ("Letter", "A4"):
+        sheets = printed(page, paper)
+        said = [" ".join(sheet.extract_text().split()) for sheet in sheets]
+        assert len(said) == 2
+        for number, one in enumerate(said, 1):
+            assert "Lift sheet Engine 4" in one
+            assert f"Page {number} of 2." in one
+        assert "Checked by" in said[0]
+        assert all(f"block {place} Hoist" in said[1] for place in range(19))
+    assert bring_back(text_of_code(sheets[1])).sheets[2].inputs["items"][18]["label"] == "block 18"
