@@ -24,8 +24,9 @@ const LIMITS = {
   /** How long it may take to answer one, and for each letter of the question (a file can be long). */
   answer: 30_000,
   answer_each: 0.005,
-  /** From which line on [bytes per ms, unpacked] a first visit takes the memory image: some 50 Mbit/s. */
-  quick: 18_000,
+  /** From which line on [bytes per ms, unpacked] a first visit takes the memory image: some 25 Mbit/s, where it costs 1.3 s and
+   * spares a phone two; a desk, which it spares 0.7 s, would want 50. A busy processor makes a line look slower. */
+  quick: 9000,
   ...globalThis.linkwrightLimits,
 };
 /** How often an idle worker says so; python-serving.js has the same. */
