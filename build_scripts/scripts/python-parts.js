@@ -136,8 +136,11 @@ export async function bestRoad(plan, report) {
   return (await line.isQuick) ? "snapshot" : "library";
 }
 
-/** Where the measuring of a line begins, and where it ends [bytes, unpacked]: the first ones come slowly on any line. */
-const MEASURED = { from: 500_000, to: 2_000_000 };
+/**
+ * Where the measuring of a line begins, and where it ends [bytes, unpacked]: the first ones come slowly on any line, and a
+ * moment in which this thread was busy must not count for much. Nothing is lost meanwhile: the line is full.
+ */
+const MEASURED = { from: 500_000, to: 4_000_000 };
 
 /** Finds out whether a line is quick, by how the first bytes come in. */
 class Line {
