@@ -688,3 +688,18 @@ def test_a_kit_is_sorted_by_the_day_of_the_next_look() -> None:
 def test_a_fraction_is_of_an_inch_to_every_reader(typed: str, units: UnitSystem, kept: str) -> None:
     made = edited({**FIELDS, "size": typed}, None, "0123456789ab", "2026.1", units)
     assert made.size == kept
+
+
+def test_a_look_that_stopped_a_part_is_told_with_its_own_day() -> None:
+    looks = (
+        look("2026-01-05"),
+        look("2026-03-06", "stop"),
+        look("2026-06-07", "caution"),
+        look("2026-09-08"),
+    )
+    once = next(
+        reason
+        for reason in state_of(part(**{**GOOD, "looks": looks})).reasons
+        if reason.code == "kit-once-stopped"
+    )
+    assert once.facts["date"] == "2026-03-06"
