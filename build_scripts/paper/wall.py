@@ -412,7 +412,7 @@ def chain_chart() -> Sheet:
         "look-up/chain-tie-down",
         (may_lift_grid(), tie_down_grid(), one_leg_grid()),
         (("prohibition", _say("wall-chain.never")),),
-        letters_pt=13.0,
+        letters_pt=12.0,
     )
 
 

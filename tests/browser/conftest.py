@@ -200,6 +200,8 @@ KEEPS_NOTHING = "if (navigator.serviceWorker) navigator.serviceWorker.register =
 """Set before a page's scripts where keeping the book for use without a network is not the matter: after the first answer the
 page would take all of it (as much again as its start costs). It stays as it is while that goes on.
 """
+NO_LINE_IS_QUICK = "globalThis.linkwrightLimits = {quick: 1e12};"
+"""Set before a page's scripts where a first visit is to take the library, however quick this machine is."""
 
 
 @pytest.fixture

@@ -12,7 +12,7 @@ from playwright.sync_api import BrowserContext, Page, expect
 from build_scripts import serve
 from build_scripts.offline import build_offline
 from calc.answering import answer
-from tests.browser.conftest import ANSWERED, Watch, hold, on_disk, own, serving
+from tests.browser.conftest import ANSWERED, NO_LINE_IS_QUICK, Watch, hold, on_disk, own, serving
 
 SLING = own("sling-legs")
 KEPT = 'html[data-offline="kept"]'
@@ -20,10 +20,6 @@ NewContext = Callable[..., BrowserContext]
 WANTS_LIBRARY = """linkwright.python.answer({kit: 'list', parts: [], count: 0, due: 0})
   .then((view) => view.ok, (error) => error.message)"""
 """A question that the memory image cannot answer alone; gives true, or why there is no answer."""
-
-
-NO_LINE_IS_QUICK = "globalThis.linkwrightLimits = {quick: 1e12};"
-"""A first visit takes the library, however quick this machine is."""
 
 
 def runtime_of(site: Path) -> Path:

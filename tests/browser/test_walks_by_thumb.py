@@ -90,7 +90,8 @@ class Walk:
             (self.write if typed else self.choose)(name, value)
 
     def answered(self) -> None:
-        """The answer to the reader's own numbers has come."""
+        """The answer to the reader's own numbers has come; an old one is off the page by then (CLEAR_AFTER_MS of sheet.js)."""
+        self.page.wait_for_timeout(300)
         expect(self.page.locator(f'{ANSWERED}[data-answer-for="reader"]')).to_be_attached()
 
     def not_covered(self, name: str) -> None:

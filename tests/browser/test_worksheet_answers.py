@@ -11,7 +11,18 @@ import pytest
 from playwright.sync_api import Browser, BrowserContext, Page, expect
 
 from calc.answering import answer, declared_names
-from tests.browser.conftest import ANSWERED, KEEPS_NOTHING, LIVE, Watch, example, hold, on_disk, own, watched
+from tests.browser.conftest import (
+    ANSWERED,
+    KEEPS_NOTHING,
+    LIVE,
+    NO_LINE_IS_QUICK,
+    Watch,
+    example,
+    hold,
+    on_disk,
+    own,
+    watched,
+)
 
 SLING = own("sling-legs")
 
@@ -35,6 +46,7 @@ def started(page: Page) -> dict[str, object]:
 
 
 def test_first_visit_takes_the_trimmed_library_and_answers(page: Page, served: str, watch: Watch) -> None:
+    page.add_init_script(NO_LINE_IS_QUICK)
     page.goto(served + SLING)
     expect(page.locator(ANSWERED)).to_be_attached()
     assert (started(page)["road"], started(page)["place"], started(page)["dropped"]) == (
