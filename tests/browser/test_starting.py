@@ -96,6 +96,23 @@ def test_damaged_library_is_replaced_by_the_ordinary_road(page: Page, own_site: 
         assert road(page) == "ordinary in worker"
 
 
+NEVER_IDLE = "globalThis.requestIdleCallback = () => 0;"
+"""Python does not begin by itself on a page without a worksheet."""
+
+
+@pytest.mark.parametrize("moment", ["pointerover", "touchstart", "focusin"])
+def test_python_begins_when_a_pointer_finger_or_focus_comes_to_a_worksheet(
+    page: Page, served: str, moment: str
+) -> None:
+    page.add_init_script(NEVER_IDLE)
+    page.goto(served + "index.html")
+    assert page.evaluate("linkwright.python.state") == "idle"
+    page.locator('a[href*="judge/"]').first.dispatch_event(moment, {"bubbles": True})
+    assert page.evaluate("linkwright.python.state") == "idle"
+    page.locator('a[href*="work-out/"]').first.dispatch_event(moment, {"bubbles": True})
+    assert page.evaluate("linkwright.python.state") != "idle"
+
+
 def test_damaged_memory_image_is_replaced_by_the_library(page: Page, served: str) -> None:
     """Damaged in three ways, one after the other; the whole one is set aside first (keeping the edition takes long)."""
     keep_offline(page, served)
