@@ -20,12 +20,14 @@ from calc.inputs import Bounds, ChoiceInput, Given, QuantityInput
 from calc.lifting.chain_spring import most_of_chain_kg
 from calc.lifting.condition import ALTERED, GOOD, WORDS, condition_input, condition_of, judge_condition
 from calc.lifting.hitch_factors import (
+    BENT_KINDS,
     WIDE_ENOUGH,
     Share,
     bend_share,
     bent_too_hard,
     choke_angle_share,
     choker_share,
+    wide_bend_share,
 )
 from calc.lifting.leg_geometry import Flatness, flatness
 from calc.lifting.leg_grade import WORDS as GRADE_WORDS
@@ -40,7 +42,6 @@ from calc.words.writer import Writer
 SMALLEST_CHOKE_DEG = 0.0
 """An angle of choke that was not measured is taken as bent right back, which leaves the least."""
 BARE_EDGE = "bare"
-_BENT_KINDS = ("wire-rope", *WIDE_ENOUGH)
 _UNKNOWN_BENDS = ("bend-not-known", "bent-too-tightly")
 
 
@@ -121,7 +122,7 @@ def find(given: Given) -> Found:
 def _refuse_over_its_rope(given: Given) -> None:
     """Refuses a rating that no rope, or no chain of its grade, of the thickness given has."""
     diameter_m, kind = given.maybe("sling_diameter"), given.text("sling_kind")
-    if diameter_m is None or kind not in _BENT_KINDS:
+    if diameter_m is None or kind not in BENT_KINDS:
         return
     if kind == "chain":
         most_kg: float | None = most_of_chain_kg(diameter_m, given.text("grade"))
@@ -151,9 +152,7 @@ def _bend(ratio: float | Absent, sling_kind: str) -> Share | Absent:
         return ratio if ratio.code in _UNKNOWN_BENDS else Share(1.0, message("share-no-bend-counted"))
     if sling_kind not in WIDE_ENOUGH:
         return bend_share(ratio)
-    if exceeds(WIDE_ENOUGH[sling_kind], ratio):
-        return absent("bent-too-tightly")
-    return Share(1.0, message("share-wide-bend"))
+    return wide_bend_share(sling_kind, ratio) or absent("bent-too-tightly")
 
 
 def _use(load_kg: float | None, holds_kg: float | Absent) -> float | Absent:
@@ -185,7 +184,7 @@ def _angle_share(shape: HitchShape) -> Share:
 def _bend_ratio(given: Given) -> float | Absent:
     """Object over rope diameter [-], or why no bend counts."""
     kind = given.text("sling_kind")
-    if given.text("hitch") == "vertical" or kind not in _BENT_KINDS:
+    if given.text("hitch") == "vertical" or kind not in BENT_KINDS:
         return absent("no-bend-counted")
     if not given.has("object_diameter") and not given.has("sling_diameter"):
         return absent("bend-not-known")
@@ -290,7 +289,7 @@ def cite(found: Found) -> tuple[Citation, ...]:
 
 
 _WEIGHT = Bounds(above=0, at_most=2_000_000)
-_BENDS = {"sling_kind": _BENT_KINDS, "hitch": ("choker", "basket")}
+_BENDS = {"sling_kind": BENT_KINDS, "hitch": ("choker", "basket")}
 _BEARS = {"hitch": ("choker", "basket")}
 
 WORKSHEET = Worksheet(

@@ -26,6 +26,9 @@ WIDE_ENOUGH = {"chain": 6.0, "fibre-rope": 8.0}
 """Object over wire of a chain or over diameter of a fiber rope [-], from which on a bend takes nothing (ASME B30.9, from memory, not
 read; EN 818-6, from memory, asks 4 of chain). Tighter bends are weakened by figures that were read nowhere."""
 
+BENT_KINDS = ("wire-rope", *WIDE_ENOUGH)
+"""Slings that a bend weakens by its width. A choked one bends round the load."""
+
 
 @dataclass(frozen=True)
 class Share:
@@ -113,7 +116,21 @@ def bend_share(object_over_rope: float) -> Share:
     )
 
 
+def wide_bend_share(kind: str, object_over_sling: float) -> Share | None:
+    """What a bend leaves of a chain or a fiber rope: all where it is wide enough, and None where nobody read how much.
+
+    object_over_sling -- object over the wire of the chain or the diameter of the rope [-]; kind: one of WIDE_ENOUGH
+
+    >>> wide_bend_share("chain", 6.0).share, wide_bend_share("chain", 5.9)
+    (1.0, None)
+    """
+    if exceeds(WIDE_ENOUGH[kind], object_over_sling):
+        return None
+    return Share(1.0, message("share-wide-bend"))
+
+
 __all__ = [
+    "BENT_KINDS",
     "HARDEST_BEND",
     "WIDEST_PRINTED_BEND",
     "WIDE_ENOUGH",
@@ -122,4 +139,5 @@ __all__ = [
     "bent_too_hard",
     "choke_angle_share",
     "choker_share",
+    "wide_bend_share",
 ]

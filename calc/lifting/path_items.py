@@ -33,12 +33,14 @@ from calc.inputs import (
 from calc.lifting.chain_spring import most_of_chain_kg
 from calc.lifting.condition import ALTERED, CONDITIONS, GOOD, NOT_LOOKED_AT, condition_of
 from calc.lifting.hitch_factors import (
+    BENT_KINDS,
     WIDE_ENOUGH,
     Share,
     bend_share,
     bent_too_hard,
     choke_angle_share,
     choker_share,
+    wide_bend_share,
 )
 from calc.lifting.leg_geometry import legs_that_carry
 from calc.lifting.own_part import NOT_PASSED, OwnPart, own_part_inputs, own_part_of
@@ -133,8 +135,6 @@ EYEBOLTS = ("eyebolt", "eyebolt-plain")
 _HANG_IN_LINE = ("shackle", "hook", "turnbuckle")
 """Kinds that hang between the end of a leg and what it holds, in the line of the leg."""
 _ROPE_KINDS = ("wire-rope", "fibre-rope", "web-sling", "chain")
-_BENT_KINDS = ("wire-rope", *WIDE_ENOUGH)
-"""Slings that a bend weakens by its width. A choked one bends round the load."""
 _RIGID_KINDS = tuple(kind for kind in KINDS if kind not in _ROPE_KINDS)
 _A489 = {"source": "astm-a489", "quantity": "working_load_limit", "unit": "lb"}
 _PRINTED_BY_SIZE: Mapping[str, tuple[str, str, Mapping[str, str]]] = {
@@ -332,7 +332,7 @@ def path_item_inputs() -> tuple[Input, ...]:
             "bend_ratio",
             bounds=Bounds(above=0, at_most=1000),
             required=False,
-            shown_when={"kind": _BENT_KINDS, "hitch": ("choked", "bent", "choked-and-bent")},
+            shown_when={"kind": BENT_KINDS, "hitch": _ROUND},
         ),
     )
 
@@ -379,7 +379,7 @@ def _read_item(row: Given, place: int, use: str, flexible: bool) -> PathItem:
         side_angle_deg=off_deg or 0.0,
         temperature_degc=row.maybe("temperature"),
         choke_angle_deg=_needed(row, "choke_angle") if "choked" in hitch else None,
-        bend_ratio=_needed(row, "bend_ratio") if hitch in _ROUND and kind in _BENT_KINDS else None,
+        bend_ratio=_needed(row, "bend_ratio") if hitch in _ROUND and kind in BENT_KINDS else None,
         condition=condition_of(row),
         rope_class=row.text("rope_class"),
         flexible=flexible,
@@ -437,7 +437,7 @@ def _open(row: Given, hitch: str, off_deg: float | None, cool: bool) -> Iterator
     if row.text("kind") in _ROPE_KINDS:
         if not hitch:
             yield "hitch-not-said"
-        if "bent" in hitch and row.text("kind") not in _BENT_KINDS:
+        if "bent" in hitch and row.text("kind") not in BENT_KINDS:
             yield "bend-without-rule"
     elif off_deg is None:
         yield "line-not-said"
@@ -820,15 +820,11 @@ def _hitch_shares(item: PathItem) -> tuple[Share, ...]:
             raise Blocked("stop", "bent-too-hard")
         shares.append(bend_share(item.bend_ratio))
     if item.bend_ratio is not None and item.kind in WIDE_ENOUGH:
-        shares.append(_wide_bend(item.bend_ratio, WIDE_ENOUGH[item.kind]))
+        wide = wide_bend_share(item.kind, item.bend_ratio)
+        if wide is None:
+            raise Blocked("unknown", "bent-without-figure", times=Number(WIDE_ENOUGH[item.kind]))
+        shares.append(wide)
     return tuple(shares)
-
-
-def _wide_bend(ratio: float, least: float) -> Share:
-    """A bend of chain or fiber rope: it takes nothing where it is wide, and nobody knows how much where it is not."""
-    if exceeds(least, ratio):
-        raise Blocked("unknown", "bent-without-figure", times=Number(least))
-    return Share(1.0, message("share-wide-bend"))
 
 
 __all__ = [
