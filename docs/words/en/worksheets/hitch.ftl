@@ -39,7 +39,7 @@ result-use_percent = Part of that used by the load
 result-factor_hitch = Factor of the hitch
 result-factor_angle = Factor of the angle
 result-factor_bend = Factor of the bend
-result-bend_ratio = Diameter of the object over that of the rope (D/d)
+result-bend_ratio = Diameter of the object over that of the sling (D/d)
 
 ## The headline and the cautions
 
